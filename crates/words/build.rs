@@ -1,5 +1,5 @@
-//! Makes typed items of the messages in `assets/words/en.ftl`: a constant of each fixed one, a function of each with
-//! variables. Holds every other language's file against it; what is wrong stops the build with file, line and what to do.
+//! Generates typed items from the messages in `assets/words/en.ftl`: a constant for each fixed one, a function for each with
+//! variables. Checks every other language's file against it; an error stops the build with file, line and what to do.
 
 #[path = "build/read.rs"]
 mod read;
@@ -10,7 +10,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::{env, fs};
 
-/// Where the languages are, from the folder of this crate.
+/// The languages' folder, relative to this crate.
 const FOLDER: &str = "../../assets/words";
 
 fn main() -> ExitCode {
@@ -32,7 +32,7 @@ fn made() -> Result<(), Vec<String>> {
     let list = fs::read_dir(folder).map_err(|fault| one(format!("{FOLDER}: {fault}")))?;
     let mut paths: Vec<PathBuf> = list.filter_map(|entry| entry.ok().map(|entry| entry.path())).collect();
     paths.retain(|path| path.extension().is_some_and(|kind| kind == "ftl"));
-    // English first, the others by their codes.
+    // English first, the others by code.
     paths.sort_by_key(|path| (!path.ends_with("en.ftl"), path.clone()));
 
     let (mut languages, mut faults) = (Vec::new(), Vec::new());

@@ -1,4 +1,4 @@
-//! Roofs of real buildings out of an open city model, against numbers that numpy and GEOS gave for the same polygons
+//! Roofs of real buildings from an open city model, against numbers that numpy and GEOS gave for the same polygons
 //! (`tests/peers/city_models.py`). Data: © 3D BAG by tudelft3d and 3DGI, CC BY 4.0.
 
 #![allow(
@@ -16,7 +16,7 @@ use chalkcourse_tests::top;
 use serde_json::Value;
 
 #[test]
-fn every_roof_surface_of_the_sample_is_a_face_or_told_and_as_others_measure_it() {
+fn every_roof_surface_of_the_sample_is_a_face_or_reported_and_matches_the_reference() {
     let path = top().join("tests/data/3dbag-sample.city.jsonl");
     let text = std::fs::read_to_string(top().join("tests/data/3dbag-golden.json")).unwrap();
     let golden: Value = serde_json::from_str(&text).unwrap();
@@ -49,7 +49,7 @@ fn every_roof_surface_of_the_sample_is_a_face_or_told_and_as_others_measure_it()
     assert!(faces > 40 && left >= 3, "{faces} faces, {left} left out");
 }
 
-/// The job says what the file says: areas survive the way through faces, frames and the roof report.
+/// The job agrees with the file: areas survive the path through faces, frames and the roof report.
 #[test]
 fn a_building_becomes_a_job_with_the_same_areas() {
     let path = top().join("tests/data/3dbag-sample.city.jsonl");

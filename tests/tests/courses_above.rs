@@ -1,4 +1,4 @@
-//! Courses above an array on the samples, by hand: what lies between the head flashing and the next course line is a cut course.
+//! Courses above an array on the samples, by hand: the part between the head flashing and the next course line is a cut course.
 #![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
 
 use chalkcourse_geometry::Length;
@@ -10,7 +10,7 @@ fn sample(name: &str) -> Resolved {
     samples::all().into_iter().find(|(file, _)| file.contains(name)).unwrap().1
 }
 
-/// The courses above the first block of a job: cut at the head, whole, left at the top; inches.
+/// The courses above the first block of a job: cut at the head, full, remainder at the top; inches.
 fn above(job: &Resolved) -> (f64, usize, f64) {
     let block = job.blocks.first().unwrap();
     let told = coursing(job, block.face, None).unwrap();
@@ -19,17 +19,18 @@ fn above(job: &Resolved) -> (f64, usize, f64) {
     (inches(laid.cut_at_head), laid.whole_to_top, inches(laid.left_at_top))
 }
 
-/// Alder Court: the ridge is 201.246 in up, the head flashing shows 8 in and ends at 24 + 134.187 + 8 = 166.187 in; lines at multiples of
-/// 5 in: the first above it is 170, the last 200. Six whole courses, 3.813 in of a cut one below them, 1.246 in above.
+/// Alder Court: the ridge is 201.246 in up, the head flashing is exposed 8 in and ends at 24 + 134.187 + 8 = 166.187 in; lines at
+/// multiples of 5 in: the first above it is 170, the last 200. Six full courses, 3.813 in of a cut one below them, 1.246 in
+/// above.
 #[test]
 fn alder_court_has_six_whole_courses_above_its_array() {
     assert_eq!(above(&sample("alder-court")), (3.813, 6, 1.246));
 }
 
-/// The same array with its head flashing at 196 in: 5.246 in are left below the ridge, more than a course, and no whole course lies on the
-/// lines at 200 and 205. The rule asks one.
+/// The same array with its head flashing at 196 in: 5.246 in are left below the ridge, more than a course, but no full course
+/// fits on the lines at 200 and 205. The rule requires one.
 #[test]
-fn a_course_of_room_is_no_whole_course() {
+fn a_course_of_room_is_not_a_full_course() {
     let mut job = sample("alder-court");
     let up = (196.0 - 166.187) * 0.0254;
     job.blocks[0].at.y += up;
@@ -43,7 +44,7 @@ fn a_course_of_room_is_no_whole_course() {
     // Down to a line with a course above it: 195 in.
     job.blocks[0].at.y -= 0.0254;
     assert_eq!(told(&job), 0);
-    // What the shingles lie over hides none of it.
+    // The lap under the shingles does not reduce the exposed part.
     std::sync::Arc::make_mut(&mut job.kit).flashing.head_lap = Length::from_inches(6.0);
     assert_eq!(above(&job).1, 1);
 }

@@ -1,5 +1,5 @@
-//! Cut lists against HiGHS: the least length bought for a thousand random orders, as a mixed-integer program over arc flows
-//! (Valério de Carvalho, 1999) found it. `tests/peers/cuts_against_highs.py` wrote the answers.
+//! Cut lists against HiGHS: the least length bought for a thousand random orders, as found by an arc-flow mixed-integer program
+//! (Valério de Carvalho, 1999). `tests/peers/cuts_against_highs.py` wrote the answers.
 
 #![allow(
     clippy::expect_used,
@@ -11,7 +11,7 @@
 use chalkcourse_takeoff::cutting::{Cutting, cut};
 use chalkcourse_tests::top;
 
-/// Far beyond what a drag waits for.
+/// Far more than a drag can wait for.
 const STEPS: u64 = 50_000_000;
 
 #[test]
@@ -27,7 +27,7 @@ fn cut_lists_buy_the_least_that_highs_finds() {
         let answer = cut(&problem, STEPS);
         assert_eq!(answer.bought, order["least"].as_u64().unwrap(), "{order}");
         assert_eq!(answer.least, answer.bought, "proved: {order}");
-        // The sticks hold what is wanted, with a cut between two pieces, and are what is paid for.
+        // The sticks hold the demand, with a cut between two pieces, and are what is paid for.
         let mut left: Vec<u32> = problem.pieces.iter().map(|(_, count)| *count).collect();
         let mut paid = 0;
         for (stock, cuts) in &answer.sticks {

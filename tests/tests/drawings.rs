@@ -1,4 +1,4 @@
-//! Nothing that a drawing says is left out: what finds no free spot on it stands beside it with a number.
+//! A drawing drops nothing: labels without room are listed beside it, with a number.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 mod random_jobs;
@@ -11,7 +11,7 @@ use chalkcourse_tests::samples;
 use proptest::prelude::*;
 use random_jobs::jobs;
 
-/// The words on a drawing.
+/// The text on a drawing.
 fn on(drawing: &Drawing) -> Vec<&str> {
     let words = drawing.shapes.iter().filter_map(|shape| match shape {
         Shape::Words { text, .. } => Some(text.as_str()),
@@ -20,10 +20,10 @@ fn on(drawing: &Drawing) -> Vec<&str> {
     words.collect()
 }
 
-/// Takes one of these sentences off the drawing or its list; so many things need so many.
+/// Takes one of these sentences off the drawing or its list; as many things need as many.
 fn take(left: &mut Vec<String>, any: &[&str], what: &str) {
     let at = left.iter().position(|words| any.contains(&words.as_str())).or_else(|| {
-        // In the list a number stands before it, and what it is of behind it.
+        // In the list it has a number in front, and what it belongs to behind.
         left.iter().position(|words| words.starts_with('(') && any.iter().any(|it| words.contains(it)))
     });
     match at {
@@ -32,7 +32,7 @@ fn take(left: &mut Vec<String>, any: &[&str], what: &str) {
     }
 }
 
-fn told(drawing: &Drawing) -> Vec<String> {
+fn labels_of(drawing: &Drawing) -> Vec<String> {
     let on = on(drawing);
     let is_number = |words: &&str| words.starts_with('(') && words.ends_with(')');
     let numbers: Vec<&str> = on.iter().copied().filter(is_number).collect();
@@ -46,7 +46,7 @@ fn told(drawing: &Drawing) -> Vec<String> {
 fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
     if let Some(drawing) = plan_drawing(job, plan) {
-        let mut left = told(&drawing);
+        let mut left = labels_of(&drawing);
         for line in plan.layout.roof.lines() {
             let length = show(line.length);
             let whole = format!("{} {length}", line.kind.name());
@@ -60,7 +60,7 @@ fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
     }
     for (index, face) in plan.layout.roof.faces.iter().enumerate() {
         let Some(drawing) = face_drawing(job, plan, index) else { continue };
-        let mut left = told(&drawing);
+        let mut left = labels_of(&drawing);
         for block in plan.layout.blocks.iter().filter(|block| block.face == index && block.bounds.is_some()) {
             take(&mut left, &[&format!("Block {}", block.name)], "the face");
             let line = base_line(face, block);
@@ -79,15 +79,15 @@ fn nothing_is_left_out(job: &Resolved, plan: &Plan) {
 }
 
 #[test]
-fn samples_tell_every_edge_face_block_and_measure() {
+fn samples_label_every_edge_face_block_and_measure() {
     for (_, job) in samples::all() {
         nothing_is_left_out(&job, &evaluate(&job));
     }
 }
 
-/// The list is printed below its drawing, and stands in the file of the drawing.
+/// The list is printed below its drawing, and is in the file of the drawing.
 #[test]
-fn what_stands_beside_a_drawing_is_on_paper_and_in_the_file() {
+fn labels_beside_a_drawing_are_on_paper_and_in_the_file() {
     let job = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap().1;
     let plan = evaluate(&job);
     let drawing = plan_drawing(&job, &plan).unwrap();
@@ -109,7 +109,7 @@ fn what_stands_beside_a_drawing_is_on_paper_and_in_the_file() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 64, ..ProptestConfig::default() })]
     #[test]
-    fn random_roofs_tell_every_edge_face_block_and_measure(job in jobs()) {
+    fn random_roofs_label_every_edge_face_block_and_measure(job in jobs()) {
         nothing_is_left_out(&job, &evaluate(&job));
     }
 }

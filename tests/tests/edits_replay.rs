@@ -1,5 +1,5 @@
-//! Edits as data: what is written and read again does the same, on random jobs and on a house of parts, and a job made by any of
-//! them opens again as it was.
+//! Edits as data: written and read back they do the same, on random jobs and on a house of parts, and a job made by any of them
+//! reopens unchanged.
 
 #![allow(
     clippy::expect_used,
@@ -22,7 +22,7 @@ use proptest::prelude::*;
 use std::path::Path;
 use std::sync::Arc;
 
-/// What chance gives for one edit: what is done, to which of the things, and how far.
+/// Random input of one edit: what to do, to which thing, and how far.
 type Dice = (u8, usize, f64, f64, u32);
 
 fn dice() -> impl Strategy<Value = Vec<Dice>> {
@@ -33,7 +33,7 @@ fn nth<T>(list: &[T], at: usize) -> Option<&T> {
     list.get(at % list.len().max(1))
 }
 
-/// An edit as the window makes them; `None` where there is nothing to do it to.
+/// An edit as the window makes them; `None` if there is nothing to apply it to.
 fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
     let by = dvec2(x, y);
     let free = job.next_id;
@@ -157,7 +157,7 @@ fn replayed(job: &Resolved, text: &str) -> Resolved {
         .fold(job.clone(), |job, step| step.apply(&job, &NoFiles).expect("what was done can be done"))
 }
 
-/// Edits by chance, as a session of the window takes them: some undone, some gestures.
+/// A random sequence of edits as in a session of the window: some undone, some gestures.
 fn session(job: &Resolved, dice: &[Dice]) -> History {
     let mut history = History::new(job.clone());
     for &one in dice {
@@ -179,7 +179,7 @@ fn session(job: &Resolved, dice: &[Dice]) -> History {
     history
 }
 
-/// A house with an ell and a dormer beside what chance draws.
+/// A house with an ell and a dormer, in addition to the random ones.
 fn house() -> Resolved {
     let mut job = Resolved::new(
         "House".to_owned(),
@@ -209,7 +209,7 @@ fn check(job: &Resolved, dice: &[Dice]) -> Result<usize, TestCaseError> {
     let edits: Vec<&Edit> = history.edits().collect();
     let text = edits_to_text(edits.iter().copied()).unwrap();
     prop_assert!(replayed(job, &text) == **history.job(), "{text}");
-    // The same from a job that was written and opened again, as a script meets it.
+    // The same from a job that was written and reopened, as a script sees it.
     let file = job_to_text(job).unwrap();
     let opened = job_from_text(&file, Path::new("job")).unwrap();
     let after = replayed(&opened, &text);
@@ -230,7 +230,7 @@ proptest! {
         check(&house(), &dice)?;
     }
 
-    /// Each edit by itself, whether the job takes it or not: both or none.
+    /// Each edit by itself: either the job accepts both or neither.
     #[test]
     fn an_edit_reads_back_as_it_was_written(job in random_jobs::jobs(), dice in dice()) {
         for one in dice {

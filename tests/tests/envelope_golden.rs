@@ -1,4 +1,4 @@
-//! What one sees of a house of several parts, against areas of an independent library kept as data: see `how` in the file.
+//! The visible faces of a house of several parts, against areas of an independent library kept as data: see `how` in the file.
 
 #![allow(
     clippy::expect_used,
@@ -29,7 +29,7 @@ fn houses_show_the_areas_of_the_golden_file() {
         }
         let pieces = envelope(&surfaces, Tolerances::default()).unwrap();
         let mut areas: BTreeMap<usize, f64> = BTreeMap::new();
-        // A piece in one plane with faces of other parts is compared as a whole, below.
+        // A piece coplanar with faces of other parts is compared as a whole, below.
         for piece in &pieces {
             *areas.entry(piece.surfaces[0]).or_default() += piece.outline.area();
         }

@@ -1,5 +1,5 @@
-//! A fix is offered only when it was tried: on random jobs every fix, applied, leaves fewer stops and no new one, pressing fixes
-//! ends, and what a plain search of moves clears is cleared by a fix that keeps all modules too.
+//! A fix is offered only after it was tried: on random jobs, applying any fix leaves fewer stops and no new one, applying fixes
+//! repeatedly terminates, and what a brute-force search of moves clears is cleared by a fix that keeps all modules too.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod random_jobs;
@@ -19,7 +19,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 const NEVER: &dyn Fn() -> bool = &|| false;
 
-/// So many random jobs that something is found on.
+/// The given number of random jobs that have findings.
 fn some_jobs(count: usize) -> Vec<Resolved> {
     let mut runner = TestRunner::deterministic();
     let strategy = jobs();
@@ -27,7 +27,7 @@ fn some_jobs(count: usize) -> Vec<Resolved> {
     any.filter(|job| !stops(&all(job)).is_empty()).take(count).collect()
 }
 
-/// Usual houses with blocks that were dropped anywhere on their faces.
+/// Typical houses with blocks at random places on their faces.
 fn some_houses(count: usize) -> Vec<Resolved> {
     let dropped = |seed: u64| {
         let mut job = usual(seed).job;
@@ -62,7 +62,7 @@ fn all(job: &Resolved) -> Vec<Finding> {
     check(job, &Layout::of(job))
 }
 
-/// What is open and weighs so much, by its key.
+/// Open findings of a severity, by key.
 fn open(findings: &[Finding], weighs: Severity) -> BTreeMap<&FindingKey, &Finding> {
     let of = findings.iter().filter(|f| f.severity == weighs && f.waived.is_none());
     of.map(|f| (&f.key, f)).collect()
@@ -72,7 +72,7 @@ fn stops(findings: &[Finding]) -> BTreeMap<&FindingKey, &Finding> {
     open(findings, Severity::Stop)
 }
 
-/// How far a finding is beyond its limit, by its own plain sum; `None` for one without a number.
+/// How far a finding exceeds its limit, calculated independently; `None` if it has no number.
 fn beyond(finding: &Finding) -> Option<f64> {
     let number = |quantity: &Quantity| match quantity {
         Quantity::Length(length) | Quantity::InPlan(length) => Some(length.metres()),
@@ -89,7 +89,7 @@ fn beyond(finding: &Finding) -> Option<f64> {
     }
 }
 
-/// Findings of a weight that are new, or farther beyond their limit by more than a hair.
+/// Findings of a severity that are new, or exceed their limit by noticeably more than before.
 fn broken(before: &[Finding], after: &[Finding], weighs: Severity) -> Vec<String> {
     let was = open(before, weighs);
     let fine = |now: &Finding| match was.get(&now.key) {
@@ -102,7 +102,7 @@ fn broken(before: &[Finding], after: &[Finding], weighs: Severity) -> Vec<String
     open(after, weighs).values().filter(|now| !fine(now)).map(|now| now.key.to_string()).collect()
 }
 
-/// An offered fix keeps what it promises.
+/// An offered fix keeps its promises.
 fn assert_holds(job: &Resolved, before: &[Finding], finding: &Finding, fix: &Fix) -> Resolved {
     let next = apply(job, &fix.edit()).unwrap();
     let after = all(&next);
@@ -135,8 +135,8 @@ fn every_offered_fix_leaves_fewer_and_nothing_new() {
     assert!(offered > 100, "only {offered} fixes were offered");
 }
 
-/// Presses the first fix that is offered until there is none; the job then, and how many were pressed.
-fn press(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, usize) {
+/// Applies the first offered fix until there is none; returns the job and how many were applied.
+fn apply_until_none(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, usize) {
     let (mut job, mut pressed) = (job.clone(), 0);
     let offers = |job: &Resolved, plan: &Plan| {
         let mut offers = plan.findings.iter().map(|f| pick(&fixes(job, plan, &f.key, NEVER).offered()));
@@ -154,11 +154,11 @@ fn press(job: &Resolved, pick: impl Fn(&[&Fix]) -> Option<Fix>) -> (Resolved, us
 }
 
 #[test]
-fn pressing_fixes_ends_whichever_is_pressed() {
+fn applying_fixes_terminates_whichever_is_chosen() {
     for job in some_jobs(60).into_iter().chain(some_houses(15)) {
         for last in [false, true] {
             let pick = |fixes: &[&Fix]| if last { fixes.last() } else { fixes.first() }.map(|&it| it.clone());
-            let (fixed, _) = press(&job, pick);
+            let (fixed, _) = apply_until_none(&job, pick);
             let before = open_findings(&all(&job));
             let after = open_findings(&all(&fixed));
             assert!(after <= before);
@@ -177,11 +177,11 @@ fn quarry_lane_is_cleared_and_does_not_go_round() {
         assert_eq!((fix.steps.len(), fix.lost), (1, 0), "{fix:?}");
         assert_eq!(stops(&all(&assert_holds(&job, &plan.findings, finding, fix))).len(), 0);
     }
-    let (fixed, pressed) = press(&job, |fixes| fixes.first().map(|&it| it.clone()));
+    let (fixed, pressed) = apply_until_none(&job, |fixes| fixes.first().map(|&it| it.clone()));
     assert!(pressed <= 2 && stops(&all(&fixed)).is_empty(), "{pressed}: {:#?}", all(&fixed));
 }
 
-/// The blocks that a stop may be cleared by moving.
+/// The blocks to move to clear a stop.
 fn movers(job: &Resolved, finding: &Finding) -> Vec<BlockId> {
     let ids = match &finding.key.subject {
         Subject::Blocks(one, two) => vec![*one, *two],
@@ -190,7 +190,7 @@ fn movers(job: &Resolved, finding: &Finding) -> Vec<BlockId> {
     ids.into_iter().filter(|id| job.block(*id).is_some_and(|block| !block.locked)).collect()
 }
 
-/// Stops that some place of a block on a raster, and on the two lines through it, clears without a new one or a worse one.
+/// Stops that moving a block to some point of a raster, or along the two lines through it, clears without a new or worse one.
 fn cleared_by_moves(job: &Resolved, before: &[Finding], block: &Block) -> BTreeSet<FindingKey> {
     let raster = (-12..=12).flat_map(|u| (-10..=10).map(move |v| dvec2(f64::from(u), f64::from(v)) * 0.5));
     let lines = (-60..=60).map(|i| f64::from(i) * 0.1).flat_map(|by| [dvec2(by, 0.0), dvec2(0.0, by)]);
@@ -209,7 +209,7 @@ fn cleared_by_moves(job: &Resolved, before: &[Finding], block: &Block) -> BTreeS
     cleared
 }
 
-/// The search is this test's own: a raster of half a metre and two lines by a tenth, each place judged by the check alone.
+/// The search is this test's own: a raster of half a metre and two lines by a tenth, each position judged by the check alone.
 #[test]
 fn what_a_search_of_moves_clears_has_a_fix_that_keeps_all_modules() {
     let (mut clearable, mut kept, mut any) = (0, 0, 0);
@@ -252,7 +252,7 @@ fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
 
 /// A block over the left rake, and another one so near on its right that the first can't come in before that has made room.
 #[test]
-fn what_one_step_clears_at_a_loss_a_sequence_clears_without() {
+fn a_sequence_clears_without_loss_what_one_step_clears_at_a_loss() {
     let mut job = samples::alder_court();
     job.penetrations.clear();
     let first = job.blocks[0].clone();

@@ -1,4 +1,4 @@
-//! What is written in open formats, read back by other people's readers: glTF by the `gltf` crate, GeoJSON by `geojson` and `geo`.
+//! Exports in open formats, read back by third-party readers: glTF by the `gltf` crate, GeoJSON by `geojson` and `geo`.
 
 #![allow(
     clippy::expect_used,
@@ -20,7 +20,7 @@ use std::collections::BTreeMap;
 
 const FOOT: f64 = 0.3048;
 
-/// Triangles by the name of their material, with the normal that is written at their first corner.
+/// Triangles by material name, with the normal written at their first vertex.
 type Triangles = BTreeMap<String, Vec<([[f32; 3]; 3], [f32; 3])>>;
 
 fn read_back(bytes: &[u8]) -> (Triangles, Vec<String>, [[f32; 3]; 2]) {
@@ -87,7 +87,7 @@ fn gltf_holds_every_module_face_and_penetration_true_to_size() {
         for (seen, expected) in bounds.iter().flatten().zip(y_up.iter().flatten()) {
             assert!((f64::from(*seen) - expected).abs() < 1e-3, "{name}: {bounds:?} {y_up:?}");
         }
-        // what is written as normal is the side that the corners turn around
+        // the written normal agrees with the winding
         for (t, normal) in triangles.values().flatten() {
             let across = cross(t);
             let length = across.iter().map(|x| x * x).sum::<f64>().sqrt();
@@ -97,7 +97,7 @@ fn gltf_holds_every_module_face_and_penetration_true_to_size() {
     }
 }
 
-/// A hip of 60 × 30 ft at 6:12: 2,012.46 ft² on the slope (closed form), and no triangle of it looks down.
+/// A hip of 60 × 30 ft at 6:12: 2,012.46 ft² on the slope (closed form), and none of its triangles faces down.
 #[test]
 fn a_hip_has_its_area_in_gltf() {
     let empty = Resolved::new("Hip".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
@@ -125,7 +125,7 @@ fn polygon(geometry: &GeometryValue) -> geo::Polygon<f64> {
     geo::Polygon::new(ring(&coordinates[0]), coordinates[1..].iter().map(ring).collect())
 }
 
-/// Areas on the globe by Karney's geodesics (`geo`'s port of GeographicLib): signed, so that rings running the wrong way show.
+/// Areas on the globe by Karney's geodesics (`geo`'s port of GeographicLib): signed, so that wrong orientation shows.
 #[test]
 fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
     let (_, mut job) = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap();
@@ -156,7 +156,7 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
         for module in of("module") {
             assert!(module.geodesic_area_signed() > 0.0);
         }
-        // and back through this project's own reader: the same place, within a tenth of a millimetre and the turn of the scale
+        // and back through this project's own reader: the same place, within a tenth of a millimetre and the variation of scale
         let outlines = outlines_from_geojson(&text).unwrap();
         let local = LocalPlan::around(place);
         for (face, outline) in layout.roof.faces.iter().zip(&outlines) {

@@ -1,6 +1,6 @@
-//! Two jobs taken off by hand, line by line, beside the program's order: `data/hand` has the working of every number.
+//! Two jobs taken off by hand, line by line, against the program's order: `data/hand` has the working of every number.
 //!
-//! What is published, from memory or common practice is told there and in the kit's own sources.
+//! What is published, from memory or common practice is noted there and in the kit's own sources.
 
 #![allow(
     clippy::expect_used,
@@ -51,8 +51,8 @@ fn need(line: &Line) -> (f64, &'static str) {
     }
 }
 
-/// Every line of the order is in the table and every row of the table on the order. Pieces and packages are equal; what is measured
-/// is as near as the hand wrote it down, a thousandth.
+/// Every line of the order is in the table and every row of the table on the order. Pieces and packages are equal; measured
+/// quantities agree to a thousandth, as written by hand.
 fn compare(job: &Resolved, name: &str) {
     let takeoff = take_off(job, &Layout::of(job));
     let by_hand = table(name);
@@ -91,9 +91,9 @@ fn heron_bend() {
     compare(&samples::heron_bend(), "heron-bend.md");
 }
 
-/// Safety: 29 CFR 1926.501(b)(13) asks protection for those on the roof. Hours: once a crew.
+/// Safety: 29 CFR 1926.501(b)(13) requires protection for those on the roof. Hours: rounded once per crew.
 #[test]
-fn hours_of_both_jobs_are_whole_once_a_crew() {
+fn hours_of_both_jobs_are_whole_once_per_crew() {
     for (job, hours) in
         [(samples::alder_court(), [83.0, 4.0, 4.0]), (samples::heron_bend(), [93.0, 6.0, 5.0])]
     {
@@ -102,9 +102,9 @@ fn hours_of_both_jobs_are_whole_once_a_crew() {
     }
 }
 
-/// The overhang was typed once, on raising the house: nothing asks for it again.
+/// The overhang was entered once, when raising the house: nothing asks for it again.
 #[test]
-fn what_was_typed_on_raising_reaches_the_leak_barrier() {
+fn the_overhang_entered_when_raising_reaches_the_leak_barrier() {
     let job = samples::heron_bend();
     assert_eq!(job.site.building.overhang, None);
     let takeoff = take_off(&job, &Layout::of(&job));

@@ -1,5 +1,5 @@
-//! Files that nobody means well with: valid ones torn and turned at random (the same on every run), known tricks, and whatever the
-//! fuzzers found (`tests/data/hostile`, see `tests/fuzz/`).
+//! Malicious files: valid ones mutated at random (the same on every run), known tricks, and whatever the fuzzers found
+//! (`tests/data/hostile`, see `tests/fuzz/`).
 
 #![allow(
     clippy::expect_used,
@@ -12,7 +12,7 @@ use chalkcourse_tests::{hostile, top};
 use std::path::PathBuf;
 use std::time::{Duration, Instant};
 
-/// Longest that one small file may take, in a debug build on a busy machine.
+/// Time limit for one small file, in a debug build on a busy machine.
 const PATIENCE: Duration = Duration::from_secs(10);
 
 fn run(name: &str, import: hostile::Importer, bytes: &[u8]) {
@@ -31,7 +31,7 @@ fn seeds(name: &str) -> Vec<PathBuf> {
     files
 }
 
-/// Numbers that look random, the same on every run (xorshift of Marsaglia, 2003).
+/// Pseudo-random numbers, the same on every run (xorshift of Marsaglia, 2003).
 struct Dice(u64);
 
 impl Dice {
@@ -60,8 +60,8 @@ const WORDS: [&str; 14] = [
     "\u{0}",
 ];
 
-/// A file with a few places cut, doubled, or written over.
-fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
+/// A file mutated in a few places: cut, duplicated or overwritten.
+fn mutated(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
     let mut bytes = whole.to_vec();
     for _ in 0..=dice.below(4) {
         let at = dice.below(bytes.len() + 1);
@@ -74,7 +74,7 @@ fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
                 bytes.splice(at..at, piece);
             }
             3 => drop(bytes.splice(at..end, WORDS[dice.below(WORDS.len())].bytes())),
-            // a number becomes another one
+            // replace a number by another one
             _ => {
                 if let Some(digit) = bytes[at..].iter().position(u8::is_ascii_digit) {
                     let end = bytes[at + digit..].iter().take_while(|b| b.is_ascii_digit()).count();
@@ -87,14 +87,14 @@ fn torn(dice: &mut Dice, whole: &[u8]) -> Vec<u8> {
 }
 
 #[test]
-fn torn_files_end_in_words_or_in_a_roof() {
+fn mutated_files_end_in_an_error_or_a_roof() {
     let mut dice = Dice(0x5eed_0fc4_a1c0_de01);
     for (name, import) in hostile::ALL {
         for seed in seeds(name) {
             let whole = std::fs::read(&seed).unwrap();
             run(name, import, &whole);
             for _ in 0..120 {
-                run(name, import, &torn(&mut dice, &whole));
+                run(name, import, &mutated(&mut dice, &whole));
             }
         }
     }
@@ -127,7 +127,7 @@ fn known_tricks_do_no_harm() {
 }
 
 #[test]
-fn what_the_fuzzers_found_stays_mended() {
+fn fuzzer_findings_stay_fixed() {
     for (name, import) in hostile::ALL {
         let Ok(folder) = std::fs::read_dir(top().join("tests/data/hostile").join(name)) else { continue };
         for entry in folder {

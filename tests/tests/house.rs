@@ -1,4 +1,4 @@
-//! The house is as DEVELOPERS.md draws it, and the data that ships is as its schemas say.
+//! The architecture matches DEVELOPERS.md, and shipped data matches its schemas.
 
 #![allow(
     clippy::expect_used,
@@ -35,7 +35,7 @@ fn the_crate_table_is_the_workspace() {
     assert_eq!(table.len(), folders.len(), "a crate stands twice in the table");
 }
 
-/// What cargo says that a package links, dependencies of tests left out.
+/// The crates that a package links according to cargo, without dev-dependencies.
 fn links(package: &str) -> Vec<String> {
     let output = Command::new(env!("CARGO"))
         .args([
@@ -76,7 +76,7 @@ fn dependencies_run_one_way_and_only_the_editor_reaches_the_screen() {
 }
 
 #[test]
-fn sample_files_are_what_is_drawn_and_what_the_schema_allows() {
+fn sample_files_match_their_source_and_schema() {
     let schema =
         jsonschema::validator_for(&chalkcourse_job::job_schema().to_value()).expect("the schema itself");
     for (name, job) in samples::all() {
@@ -101,7 +101,7 @@ fn schema_files_are_what_the_program_prints() {
 }
 
 #[test]
-fn built_in_data_files_are_what_their_schemas_allow() {
+fn built_in_data_files_match_their_schemas() {
     let files = [
         ("kits/fernhollow-deck-mount-2026.json", chalkcourse_job::kit_schema()),
         ("rule-books/tamsin-bluff-2026.json", chalkcourse_job::rule_book_schema()),
@@ -119,8 +119,8 @@ fn built_in_data_files_are_what_their_schemas_allow() {
     }
 }
 
-/// What leaves the program about a job is made in one place, so that nothing leaves without what must stand on it: neither the command
-/// line nor the window calls a maker of an output by itself.
+/// Exports about a job are made in one place, so that nothing leaves without its stops, waivers and cautions: neither the command
+/// line nor the window calls the maker of an output directly.
 #[test]
 fn outputs_are_made_in_one_place() {
     let list = fs::read_to_string(top().join("crates/sheets/src/output.rs")).expect("the list of outputs");
@@ -143,7 +143,7 @@ fn outputs_are_made_in_one_place() {
             ends.iter().any(|end| word.ends_with(end))
                 || ["svg", "captioned", "lines_for_spreadsheet"].contains(word)
         })
-        // The window lists what it says, and an import tells it beside what else it has to say.
+        // The window lists what it reports, and an import reports it with its other messages.
         .filter(|word| *word != "roof_report")
         .collect();
     assert!(makers.len() > 20, "{makers:?}");
@@ -173,10 +173,10 @@ fn outputs_are_made_in_one_place() {
     assert!(around.is_empty(), "{around:#?}");
 }
 
-/// What the building is known to be is asked of `layout::known`, so that what a part of the house says is not asked for again: no rule, limit
-/// or count reads what was typed of eave height, least width or overhang by itself.
+/// Building dimensions are looked up in `layout::known`, so that what a part of the house already says is not asked for again: no
+/// rule, limit or count reads the entered eave height, least width or overhang directly.
 #[test]
-fn what_the_building_is_known_to_be_has_one_home() {
+fn building_dimensions_are_looked_up_in_one_place() {
     for folder in ["limits", "rules", "telling", "takeoff", "plan", "sheets", "exchange"] {
         let mut open = vec![top().join("crates").join(folder).join("src")];
         while let Some(at) = open.pop() {
@@ -185,7 +185,7 @@ fn what_the_building_is_known_to_be_has_one_home() {
                     open.push(entry);
                     continue;
                 }
-                // The memory of an order keeps what was typed to see whether it changed.
+                // The takeoff's memo keeps the entered values to see whether they changed.
                 let text = fs::read_to_string(&entry).expect("source");
                 let code = text.split("#[cfg(test)]").next().unwrap_or_default();
                 for field in ["eave_height", "least_width", "overhang"] {

@@ -1,4 +1,4 @@
-//! What follows from a job, in Spanish: the same facts, and no English among the words.
+//! Everything derived from a job, in Spanish: the same facts, and no English words.
 #![allow(clippy::unwrap_used, reason = "a helper of a test may stop it")]
 
 use chalkcourse_job::{Resolved, builtin_kit, builtin_rule_books};
@@ -9,7 +9,7 @@ use chalkcourse_tests::samples;
 use chalkcourse_words::{Language, of_data, speaking};
 use std::collections::BTreeSet;
 
-/// Words that stand in no Spanish sentence and in almost every English one.
+/// Words that are in no Spanish sentence and in almost every English one.
 const ENGLISH: [&str; 24] = [
     "the", "of", "and", "is", "are", "not", "from", "with", "this", "that", "for", "on", "by", "at", "to",
     "it", "which", "module", "modules", "row", "rows", "asks", "block", "face",
@@ -19,7 +19,7 @@ fn is_english(words: &str) -> bool {
     words.split(|c: char| !c.is_alphabetic()).any(|word| ENGLISH.contains(&word.to_lowercase().as_str()))
 }
 
-/// A job without names, in which everything that the rules can find is looked for.
+/// A job without names, under conditions that trigger everything the rules can find.
 fn harsh(mut job: Resolved) -> Resolved {
     let book = std::sync::Arc::make_mut(&mut job.rule_book);
     for limit in book.setbacks.values_mut().chain(book.clearances.values_mut()) {
@@ -30,7 +30,7 @@ fn harsh(mut job: Resolved) -> Resolved {
     job
 }
 
-/// Parts, packages, crews and cautions of the data that comes with the program, but for measures that read alike.
+/// Parts, packages, crews and cautions of the shipped data, except for measures that read alike.
 #[test]
 fn the_data_that_comes_with_the_program_is_in_spanish_too() {
     let (kit, books) = (builtin_kit(), builtin_rule_books());
@@ -53,10 +53,10 @@ fn the_data_that_comes_with_the_program_is_in_spanish_too() {
     assert!(missing.is_empty(), "{missing:#?}");
 }
 
-/// Every sample, as it is and under limits that nearly everything breaks: no sentence of the rules, of what was checked, of
-/// the checklist or of the order has an English word beyond names; sources are quoted.
+/// Every sample, as it is and under limits that nearly everything breaks: no sentence of the rules, of the report of what was
+/// checked, of the checklist or of the order has an English word other than names; sources are quoted.
 #[test]
-fn findings_checklist_and_order_are_said_in_spanish() {
+fn findings_checklist_and_order_are_in_spanish() {
     let mut english = BTreeSet::new();
     let mut codes = BTreeSet::new();
     for (name, job) in samples::all() {
@@ -74,7 +74,7 @@ fn findings_checklist_and_order_are_said_in_spanish() {
                 let told = speaking(Language::SPANISH, || chalkcourse_telling::report(&job, finding));
                 [&told.message, &told.measured, &told.required].into_iter().for_each(|words| hear(words));
             }
-            // One finding a rule: to look for fixes takes its time.
+            // One finding per rule: searching for fixes takes time.
             let mut rules = BTreeSet::new();
             for finding in plan.findings.iter().filter(|f| job.faces.len() < 50 && rules.insert(f.rule)) {
                 let found = fixes(&job, &plan, &finding.key, &|| false);
@@ -104,7 +104,7 @@ fn findings_checklist_and_order_are_said_in_spanish() {
     assert!(codes.len() >= 6, "the harsh book finds too little to judge the words by: {codes:?}");
 }
 
-/// Waivers hold by the key of a finding, and orders by the number of a part: neither may change with the language.
+/// Waivers are tied to the key of a finding, and orders to the number of a part: neither may change with the language.
 #[test]
 fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
     for (name, job) in samples::all() {
@@ -122,9 +122,9 @@ fn keys_numbers_and_amounts_are_the_same_in_both_languages() {
     }
 }
 
-/// Words that people who build took for something else. "Vivo" is alive and "energizado" is live; "apagar" a module is to switch it off, and
-/// "quitar" is to take it out; "falta" is missing, and "se necesita" is needed; bonding is "unión" and no "puesta a tierra"; a hoist is
-/// a "malacate". Common practice of Spanish-speaking crews in the United States, no source.
+/// Wording that builders misunderstood. "Vivo" is alive and "energizado" is live; "apagar" a module is to switch it off, and
+/// "quitar" is to take it out; "falta" is missing, and "se necesita" is needed; bonding is "unión" and not "puesta a tierra"; a
+/// hoist is a "malacate". Common practice of Spanish-speaking crews in the United States, no source.
 #[test]
 fn spanish_uses_the_words_of_people_who_build() {
     let wrong = ["vivo", "vivos", "viva", "vivas", "apagar", "apague", "grúa", "puesta"];
@@ -160,7 +160,7 @@ fn spanish_uses_the_words_of_people_who_build() {
     }
 }
 
-/// The workbook has no English label where Spanish is spoken; sources are quotations, and stay in their column.
+/// The workbook has no English label in Spanish; sources are quotations, and stay in their column.
 #[test]
 fn the_workbook_is_in_spanish_too() {
     let (_, job) = samples::all().into_iter().find(|(name, _)| name.contains("quarry")).unwrap();
@@ -174,7 +174,7 @@ fn the_workbook_is_in_spanish_too() {
         for row in cells.rows() {
             for (column, cell) in row.iter().enumerate() {
                 let calamine::Data::String(text) = cell else { continue };
-                // Names of kit, book and prices are data; the source of a line stands in the last column of its sheet.
+                // Names of kit, book and prices are data; the source of a line is in the last column of its sheet.
                 let data =
                     [&job.kit.name, &job.rule_book.name, &job.prices.name, &job.name, &job.site.address];
                 let bare = data.iter().fold(text.clone(), |text, name| text.replace(name.as_str(), "·"));
@@ -189,7 +189,7 @@ fn the_workbook_is_in_spanish_too() {
     assert!(english.is_empty(), "{english:#?}");
 }
 
-/// Labels of the workbook in English that are one word, or none that is told by its words.
+/// English labels of the workbook that are a single word, or that the word list does not recognise.
 const LABELS: [&str; 24] = [
     "Group",
     "Stage",

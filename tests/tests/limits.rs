@@ -1,5 +1,5 @@
-//! One limit is one thing for all who read it: where the check finds nothing the fill may lay, what the outlines draw is
-//! where it may not, a border to snap to is where a module just clears; and what is switched off is gone from all of them.
+//! All users of a limit agree: where the check finds nothing the fill may lay, the drawn outlines show where it may not, a snap
+//! border is where a module just clears; and what is switched off is gone from all of them.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod limits_by_hand;
@@ -24,14 +24,14 @@ use random_jobs::jobs;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// The block of one module that is tried at places.
+/// The single-module block to try at various positions.
 const TRIED: BlockId = BlockId(999);
-/// Random jobs, each with a book and a kit, of which one face is tried.
+/// Number of random jobs, each with a book and a kit, of which one face is tried.
 const CASES: u32 = 1_500;
-/// Houses, all faces of which are tried, each with a book and a kit.
+/// Number of houses, all faces of which are tried, each with a book and a kit.
 const HOUSES: u64 = 150;
 
-/// What a book and a kit ask, in inches, and which limits are off.
+/// Requirements of book and kit, in inches, and which limits are off.
 #[derive(Clone, Debug)]
 struct Changes {
     setbacks: Vec<Option<f64>>,
@@ -90,7 +90,7 @@ impl Changes {
         book.clearances_below =
             kinds().zip(self.above.iter().rev()).filter_map(|(k, v)| Some((k, limit((*v)?)))).collect();
         book.courses_to_ridge.value = self.courses;
-        // Some houses have a book that does not go into fire access.
+        // Some houses have a book that does not cover fire access.
         if let Some(fire) = &mut book.fire_access {
             fire.hip_or_valley = self.beside_hip.map(limit);
             fire.below_escape = Some(limit(36.0));
@@ -106,12 +106,12 @@ impl Changes {
         (kit.flashing.base, kit.flashing.side) = (inches(self.base), inches(self.side));
         kit.clearances.between_blocks = inches(self.apart);
         job.site.building.sprinklers = self.sprinklers;
-        // What an outline that folds over itself covers is anyone's guess.
+        // What a self-intersecting outline covers is ambiguous.
         job.penetrations.retain(|p| outline_on_deck(&p.shape).defects(1e-3).is_empty());
     }
 }
 
-/// A face on which one module is tried at places.
+/// A face on which to try a module at various positions.
 struct Trial {
     job: Resolved,
     checker: Checker,
@@ -121,12 +121,13 @@ struct Trial {
     allowed: Allowed,
     zones: Zones,
     size: DVec2,
-    /// Without these the fill has bounds that the check has not: it fills a face, and not what is full already.
+    /// Whether `off-face` and `overlap` are on. Without them the fill is still bounded by its face and existing blocks, the check
+    /// is not.
     bounded: bool,
 }
 
 impl Trial {
-    /// On a face of a job, by its index, with a strip that is kept as a pathway or none.
+    /// On a face of a job, by index, optionally with a strip reserved as a pathway.
     fn of(mut job: Resolved, index: usize, kept: Option<Rect>) -> Option<Self> {
         let id = job.faces.get(index)?.id;
         let tried = tried(id, &job);
@@ -142,7 +143,7 @@ impl Trial {
         let allowed = room(&face, &keep_outs, &mut |_| number.next().unwrap());
         let zones = Zones::of(&face, &keep_outs);
         let bounded = ["off-face", "overlap"].iter().all(|code| off(&job, code).is_none());
-        // What is no limit on one module takes long and says nothing here. A pathway is kept by whoever fills.
+        // Rules that are not limits on a single module take long and are irrelevant here. Pathways are reserved by the fill.
         let others = RULES.iter().map(|rule| rule.code).filter(|code| limit(code).is_none());
         let others: Vec<String> = others.chain(["fire-plane-path"]).map(str::to_owned).collect();
         Arc::make_mut(&mut job.rule_book).off.extend(others);
@@ -153,7 +154,7 @@ impl Trial {
         Part { rect: Rect::at(at, self.size), lowest: true }
     }
 
-    /// The rules that find something about the module at a place, and what is missing there by hand.
+    /// The rules that find something about the module at a position, and the shortfall there by hand.
     fn found(&mut self, at: DVec2) -> (BTreeSet<&'static str>, Vec<(&'static str, f64)>) {
         let tried = self.job.blocks.last_mut().unwrap();
         tried.at = at;
@@ -180,26 +181,26 @@ impl Trial {
         stands(&self.allowed, &tile, &[TilePlace { at, lowest: true }]).unwrap()[0]
     }
 
-    /// Whether one of some keep-outs stops the module, when it is so much wider on all sides.
+    /// Whether any of some keep-outs stops the module, grown on all sides by `wider`.
     fn stopped(&self, at: DVec2, wider: f64, of: impl Fn(&KeepOut) -> bool) -> bool {
         let module = self.module(at);
         self.keep_outs.iter().filter(|keep_out| of(keep_out)).any(|keep_out| match keep_out.shape {
             Shape::Pieces(_) => keep_out.distance(&module) < keep_out.reach + wider,
-            // Over a border is over it by twice the tolerance at least.
+            // Past a border counts from twice the tolerance on.
             Shape::Outside(_) => {
                 keep_out.distance(&Part { rect: module.rect.grown(wider + TOLERANCE), ..module }) < 0.0
             }
         })
     }
 
-    /// What the module is too near to.
+    /// What the module is too near.
     fn stop(&self, at: DVec2) -> Vec<(&'static str, Against)> {
         let module = self.module(at);
         let stop = self.keep_outs.iter().filter(|keep_out| !keep_out.clears(&module));
         stop.map(|keep_out| (keep_out.rule, keep_out.against)).collect()
     }
 
-    /// Whether an outline is drawn where the module lies, or the rail below it.
+    /// Whether an outline is drawn where the module is, or the rail below it.
     fn drawn_on(&self, at: DVec2) -> bool {
         let held = |keep_out: &KeepOut| {
             let rect = self.module(at).rect;
@@ -217,8 +218,8 @@ impl Trial {
         self.keep_outs.iter().any(|k| k.outlines().iter().any(|shape| on(shape, &held(k))))
     }
 
-    /// Whether a module so much smaller on all sides lies where the zones on the drawing leave room: all of it in what is free,
-    /// and its lower edge beside what is not free for the lowest row.
+    /// Whether a module shrunk on all sides by `smaller` is where the drawn zones leave room: entirely in the free zone, and its
+    /// lower edge outside the not-for-the-lowest-row zone.
     fn drawn_free(&self, at: DVec2, smaller: f64) -> bool {
         let rect = self.module(at).rect.grown(-smaller);
         let edge = Rect { min: rect.min, max: dvec2(rect.max.x, rect.min.y) };
@@ -230,7 +231,7 @@ impl Trial {
         free.iter().any(|shape| rect.overhang(shape, 1e-9) == 0.0) && self.zones.not_lowest.iter().all(beside)
     }
 
-    /// Places near the borders of keep-outs, from a place aside and a place up of it, and what of them to try.
+    /// Positions just inside and outside the borders of keep-outs, right of `from` and above it; about `some` of them.
     fn places(&self, from: DVec2, some: usize) -> Vec<DVec2> {
         let mut places = Vec::new();
         for way in [DVec2::X, DVec2::Y] {
@@ -243,13 +244,13 @@ impl Trial {
                 }
             }
         }
-        // All of them would take long; a step that shares no factor with the hairs takes all kinds.
+        // Trying all would take long; a step coprime to the number of offsets covers all kinds.
         let step = (places.len() / some).max(1);
         let step = if step.is_multiple_of(3) { step + 1 } else { step };
         places.into_iter().step_by(step).chain([from]).collect()
     }
 
-    /// That check, fill, outlines and zones say the same of a place.
+    /// Asserts that check, fill, outlines and zones agree on a position.
     fn agrees(&mut self, at: DVec2) -> Result<(), TestCaseError> {
         let (all, checked) = (|_: &KeepOut| true, |it: &KeepOut| it.against != Against::Pathway);
         let hair = 1e-6;
@@ -265,7 +266,7 @@ impl Trial {
         let pieces = |it: &KeepOut| matches!(it.shape, Shape::Pieces(_));
         prop_assert!(outlined || !self.stopped(at, -hair, pieces), "no outline is drawn at {at}");
 
-        // The zones are cut off at the border of the face, whether it counts or not.
+        // The zones are clipped to the border of the face, whether it is a limit or not.
         let inside = self.module(at).rect.grown(TOLERANCE).overhang(&self.face.frame, 1e-9) == 0.0;
         let free = inside && !stopped(TOLERANCE + 1e-5);
         prop_assert!(!free || self.drawn_free(at, 1e-5), "a zone is drawn where nothing stops it, {at}");
@@ -278,7 +279,7 @@ impl Trial {
         if self.bounded {
             let (codes, by_hand) = self.found(at);
             for &(code, missing) in &by_hand {
-                // Blocks that lie on each other are told once.
+                // Overlapping blocks are reported once.
                 let told = codes.contains(code) || code == "between-blocks" && codes.contains("overlap");
                 let enough = missing <= 3.0 * TOLERANCE;
                 prop_assert!(told || enough, "{code}: {missing} is missing at {at}, and nothing is found");
@@ -305,13 +306,13 @@ impl Trial {
     }
 }
 
-/// A pathway that is kept: a strip up the slope, so far along a face.
+/// A reserved pathway: a strip up the slope at a position along a face.
 fn kept(along: Option<f64>, bounds: Rect) -> Option<Rect> {
     let from = dvec2(bounds.min.x + bounds.size().x * along?, bounds.min.y - 1.0);
     Some(Rect::at(from, dvec2(36.0 * 0.0254, bounds.size().y + 2.0)))
 }
 
-/// Tries places on a face; whether there was one to try.
+/// Tries positions on a face; returns whether there was one to try.
 fn try_face(
     job: &Resolved,
     face: usize,
@@ -328,14 +329,14 @@ fn try_face(
     Ok(true)
 }
 
-/// What a strategy gives, once for each case, the same on every run.
+/// Values of a strategy, one per case, the same on every run.
 fn given<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>, cases: usize) -> impl Iterator<Item = T> {
     let mut runner = TestRunner::deterministic();
     (0..cases).map(move |_| strategy.new_tree(&mut runner).unwrap().current())
 }
 
-/// Hips, valleys, dormers and awkward faces: all faces of houses by number, with modules on every face so that what is asked
-/// beside hips with modules beyond counts, each house with books and kits of its own.
+/// Hips, valleys, dormers and awkward faces: all faces of generated houses, with modules on every face so that limits at hips
+/// with modules beyond apply, each house with books and kits of its own.
 #[test]
 fn check_fill_outlines_and_zones_are_one_region_on_houses() {
     let tried = (changes(), proptest::option::of(0.0..1.0f64), (0.0..1.0f64, 0.0..1.0f64));
@@ -370,7 +371,7 @@ fn check_fill_outlines_and_zones_are_one_region_on_houses() {
     assert_eq!(asked, all, "each limit was there to be told from the others");
 }
 
-/// A module in the middle of each face, and one of the things through the roof a window to leave by.
+/// A module in the middle of each face, and one penetration turned into an escape window.
 fn with_modules(mut job: Resolved) -> Resolved {
     if let Some(first) = job.penetrations.first_mut() {
         first.kind = PenetrationKind::EscapeWindow;
@@ -384,7 +385,7 @@ fn with_modules(mut job: Resolved) -> Resolved {
     job
 }
 
-/// The module that is tried.
+/// The module to try.
 fn tried(face: FaceId, job: &Resolved) -> Block {
     Block {
         id: TRIED,
@@ -406,7 +407,7 @@ proptest! {
         try_face(&job, face, path, spot, 10)?;
     }
 
-    /// Both ends of the stretch in which something is too near are places to snap to: there it just clears.
+    /// Both ends of the interval where something is too near are snap positions: there it just clears.
     #[test]
     fn a_border_to_snap_to_is_where_a_module_just_clears(
         job in jobs(), changes in changes(), face in 0..2usize, (u, v) in (0.0..1.0f64, 0.0..1.0f64),
@@ -420,7 +421,7 @@ proptest! {
             for way in [DVec2::X, DVec2::Y] {
                 for end in keep_out.too_near_along(&[trial.module(from)], way).into_iter().flat_map(|(a, b)| [a, b]) {
                     let there = trial.module(from + way * end);
-                    // From a border a module may go out as well as in.
+                    // From a border a module may move outwards as well as inwards.
                     let outside = matches!(keep_out.shape, Shape::Outside(_));
                     prop_assert!(outside || keep_out.clears(&there), "{keep_out:?} at {there:?}");
                     if matches!(keep_out.shape, Shape::Pieces(_)) {
@@ -433,7 +434,7 @@ proptest! {
                 let point = |p: DVec2| Part { rect: Rect { min: p, max: p }, lowest: true };
                 if matches!(keep_out.shape, Shape::Pieces(_)) && keep_out.held == Held::Module && a != b {
                     let off = keep_out.distance(&point(a)) - keep_out.reach;
-                    // Where pieces overlap, the border of one lies within another.
+                    // Where pieces overlap, the border of one is inside another.
                     prop_assert!(off < 1e-9, "{off} off {keep_out:?}");
                 }
             }
@@ -441,7 +442,7 @@ proptest! {
     }
 
     #[test]
-    fn what_is_off_is_gone_from_all(job in jobs(), changes in changes(), face in 0..2usize) {
+    fn a_limit_that_is_off_is_off_everywhere(job in jobs(), changes in changes(), face in 0..2usize) {
         let mut job = job;
         changes.make(&mut job);
         let report = chalkcourse_telling::checked(&job);
@@ -465,9 +466,9 @@ proptest! {
     }
 }
 
-/// The demo job's own limits, by what they are against: none that a reader would have to guess.
+/// The demo job's own limits, by what they are against: no ambiguous ones.
 #[test]
-fn a_side_a_pipe_and_a_block_are_told_apart() {
+fn a_side_a_pipe_and_a_block_are_distinguished() {
     let job =
         chalkcourse_tests::samples::all().into_iter().map(|(_, job)| job).find(|job| job.blocks.len() == 1);
     let job = job.unwrap();

@@ -1,5 +1,5 @@
-//! Files of older versions: they say today what they said then. `tests/data/version-1` has the samples as that version wrote
-//! them, and one more with all that named sides by ring and corner.
+//! Files of older versions mean today what they meant then. `tests/data/version-1` has the samples as that version wrote them,
+//! and one more with everything that referred to sides by ring and corner.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{EdgeKind, Length, SideId, Sides};
@@ -13,8 +13,8 @@ fn old(name: &str) -> Resolved {
     load(&top().join("tests/data/version-1").join(name)).unwrap()
 }
 
-/// The job without what tells how the faces of its parts came to be: today's samples number their sides as they are drawn,
-/// step by step, and a file of version 1 gets numbers in the order of the outlines.
+/// The job without the history of how the faces of its parts came to be: today's samples number their sides as they are drawn,
+/// step by step, and a file of version 1 gets ids in the order of the outlines.
 fn without_numbers(mut job: Resolved) -> Resolved {
     for face in job.faces.iter_mut().filter(|face| face.from.is_some()) {
         (face.sides, face.borders) = (Sides::in_order(&face.outline), Vec::new());
@@ -27,7 +27,7 @@ fn without_numbers(mut job: Resolved) -> Resolved {
 fn the_samples_of_version_1_are_the_jobs_that_they_were() {
     for (name, job) in samples::all() {
         let mut old = old(name);
-        // What comes with the program may have changed since; it is data of its own.
+        // Shipped data may have changed since; it is tested separately.
         (old.kit, old.rule_book, old.prices) = (job.kit.clone(), job.rule_book.clone(), job.prices.clone());
         for face in old.faces.iter().filter(|face| face.from.is_some()) {
             assert_eq!(face.sides, Sides::in_order(&face.outline), "{name}");
@@ -36,13 +36,13 @@ fn the_samples_of_version_1_are_the_jobs_that_they_were() {
     }
 }
 
-/// The marked file was written by hand in the form of version 1. What its keys name follows from its outlines by counting corners:
-/// the two limits at a valley, the west rake and the shaft of the shed; a side 77 there never was.
+/// The annotated file was written by hand in the format of version 1. What its keys refer to follows from its outlines by
+/// counting corners: the two limits at a valley, the west rake and the shaft of the shed; there never was a side 77.
 #[test]
-fn what_named_sides_by_their_place_names_the_same_sides() {
+fn references_to_sides_by_position_name_the_same_sides() {
     let job = old("marked.chalk.json");
     let findings = check(&job, &Layout::of(&job));
-    // None of them says what was accepted: they are told on their findings, and cover nothing until they are given again.
+    // None of them records what was accepted: they are shown on their findings, and cover nothing until they are given again.
     assert!(findings.iter().all(|finding| finding.waived.is_none()));
     let lapsed: Vec<(&str, &str)> = findings
         .iter()
@@ -65,7 +65,7 @@ fn what_named_sides_by_their_place_names_the_same_sides() {
         findings.iter().filter(|f| f.rule == "waiver").map(|f| f.key.to_string()).collect();
     assert_eq!(told, ["waiver/setback/block-16/face-2/ring-0-side-77/rake"]);
 
-    // Ring 1, side 1 of the shed is the second side of its hole; side 2 of the outline its ridge.
+    // Ring 1, side 1 of the shed is the second side of its hole; side 2 of the outline is its ridge.
     let shed = job.face(FaceId(18)).unwrap();
     assert_eq!(shed.overruled_kind(SideId(2)), Some(EdgeKind::WallLine));
     assert_eq!(shed.overruled_kind(SideId(5)), Some(EdgeKind::Step));
@@ -76,7 +76,8 @@ fn what_named_sides_by_their_place_names_the_same_sides() {
     assert_eq!((taped.eave, taped.left), (Some(Length::from_mm(9980.0)), Some(Length::from_mm(6710.0))));
     assert_eq!(taped.of, Some([SideId(0), SideId(2), SideId(3), SideId(1)]));
 
-    // Of the face of a part side 4 of the outline is a step; ring 3 it never had, and that is kept as naming nothing.
+    // On the face of a part, side 4 of the outline is a step; it never had a ring 3, and that reference is kept as referring to
+    // nothing.
     let south = job.face(FaceId(2)).unwrap();
     let (.., south_on_roof) = Layout::of(&job).face(south.id).map(|(i, face)| (i, face.clone())).unwrap();
     let steps: Vec<usize> = south_on_roof.edges.iter().filter(|s| s.overruled).map(|s| s.side).collect();
@@ -84,7 +85,7 @@ fn what_named_sides_by_their_place_names_the_same_sides() {
     let lost: Vec<EdgeKind> = south.lost_overrules().map(|o| o.kind).collect();
     assert_eq!(lost, [EdgeKind::Ridge]);
 
-    // Written as today's version it says the same.
+    // Written by today's version it means the same.
     let again = job_from_text(&job_to_text(&job).unwrap(), Path::new("again")).unwrap();
     assert_eq!(again, job);
 }

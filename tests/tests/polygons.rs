@@ -1,4 +1,4 @@
-//! Polygon work against the `geo` crate's own independent operations (area, containment, validity, distance) and against
+//! Polygon operations against the `geo` crate's own independent operations (area, containment, validity, distance) and against
 //! closed forms. `tests/peers/polygons_against_geos.py` does the same against GEOS.
 
 #![allow(
@@ -17,7 +17,7 @@ fn to_geo(polygon: &Polygon) -> geo::Polygon<f64> {
     geo::Polygon::new(ring(&polygon.outer), polygon.holes.iter().map(|h| ring(h)).collect())
 }
 
-/// Overlays and offsets round corners to a grid of some 1e-8 m: over these perimeters that is up to 2e-5 m².
+/// Overlays and offsets round corners to a grid of about 1e-8 m: over these perimeters that is up to 2e-5 m².
 const GRID: f64 = 2e-5;
 
 fn area(shapes: &[Polygon]) -> f64 {
@@ -38,7 +38,7 @@ prop_compose! {
                 .collect()
         };
         let mut polygon = Polygon::new(ring(1.0));
-        // A triangle may not hold its centre; a smaller copy of the ring does lie inside a star with more corners.
+        // A triangle may not contain its centre; a smaller copy of the ring is inside a star with more corners.
         if hole && radii.len() > 4 {
             polygon.holes.push(ring(0.2));
         }
@@ -57,7 +57,7 @@ proptest! {
     }
 
     #[test]
-    fn crossed_rings_are_told(points in prop::collection::vec((-5.0..5.0f64, -5.0..5.0f64), 3..9)) {
+    fn crossed_rings_are_reported(points in prop::collection::vec((-5.0..5.0f64, -5.0..5.0f64), 3..9)) {
         let polygon = Polygon::new(points.iter().map(|&(x, y)| dvec2(x, y)).collect());
         prop_assert_eq!(polygon.defects(1e-12).is_empty(), to_geo(&polygon).is_valid());
     }
@@ -76,7 +76,7 @@ proptest! {
 
     #[test]
     fn parts_add_up(a in outline(), b in outline(), shift in 0.0..1.0f64) {
-        // Brought near to each other, so that they often overlap.
+        // Moved close together, so that they often overlap.
         let by = (a.outer[0] - b.outer[0]) * shift;
         let b = b.map(|p| p + by);
         let common = area(&a.intersection(&b));
@@ -86,9 +86,9 @@ proptest! {
         prop_assert!((a.area() + b.area() - common - both).abs() < GRID, "A + B = A∩B + A∪B");
     }
 
-    /// Shapes that are taken away may overlap: what two of them cover is gone all the same.
+    /// Subtracted shapes may overlap: what two of them cover is gone all the same.
     #[test]
-    fn overlapping_shapes_are_taken_away_once(a in outline(), b in outline(), c in outline()) {
+    fn overlapping_shapes_are_subtracted_once(a in outline(), b in outline(), c in outline()) {
         let b = b.map(|p| p + a.outer[0] - b.outer[0]);
         let c = c.map(|p| p + a.outer[0] - c.outer[0]);
         let together = area(&a.difference(&[b.clone(), c.clone()]));
@@ -103,7 +103,7 @@ proptest! {
         prop_assert!((sum - polygon.area()).abs() < 1e-9);
     }
 
-    /// No point of an inward offset is nearer to the border than the distance.
+    /// No point of an inward offset is closer to the border than the distance.
     #[test]
     fn an_inward_offset_keeps_its_distance(polygon in outline(), distance in 0.05..0.6f64) {
         for piece in polygon.offset(-distance) {
@@ -114,7 +114,7 @@ proptest! {
         }
     }
 
-    /// A regular polygon moved inward by d is the same one, smaller by (r − d) / r, where r is the radius of its inner circle.
+    /// A regular polygon offset inwards by d is scaled by (r − d) / r, where r is the inradius.
     #[test]
     fn offsets_of_regular_polygons(corners in 3..12usize, radius in 1.0..9.0f64, part in 0.01..0.9f64) {
         let step = std::f64::consts::TAU / corners as f64;

@@ -84,7 +84,7 @@ fn common_rafter_example() {
     near(rake, 14.75, 1.0 / 96.0, "rafter, to the nearest eighth");
 }
 
-/// 5,000 ft² in plan at 6:12 are 5,590 ft² of roof (published worked example).
+/// 5,000 ft² in plan at 6:12 is 5,590 ft² of roof (published worked example).
 #[test]
 fn plan_to_roof_area_example() {
     let roof = Roof::assemble(
@@ -109,8 +109,8 @@ fn gable_of_60_by_30() {
     near(total(&roof, EdgeKind::Ridge), 60.0, 1e-9, "ridge, counted once");
 }
 
-/// Hip on the same plan: two trapezoids and two triangles with the same area in sum, a ridge of 30 ft and hips of
-/// 22.50 ft = 15 ft of common run × 1.5 (closed form).
+/// Hip on the same plan: two trapezoids and two triangles with the same total area, a ridge of 30 ft and hips of 22.50 ft = 15 ft
+/// of common run × 1.5 (closed form).
 #[test]
 fn hip_of_60_by_30() {
     let faces = [

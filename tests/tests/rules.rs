@@ -1,5 +1,4 @@
-//! Rules on random layouts: nothing panics, keys are never taken twice, and the modules that a finding says to take out of a
-//! pathway open it.
+//! Rules on random layouts: no panics, no duplicate keys, and removing the modules that a finding names opens the pathway.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod random_jobs;
@@ -19,7 +18,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(1000) })]
 
     #[test]
-    fn findings_are_told_apart_and_what_they_name_opens_a_pathway(job in jobs()) {
+    fn keys_are_unique_and_removing_the_named_modules_opens_a_pathway(job in jobs()) {
         let findings = all(&job);
         let keys: HashSet<_> = findings.iter().map(|f| &f.key).collect();
         prop_assert_eq!(keys.len(), findings.len(), "a key is taken twice");

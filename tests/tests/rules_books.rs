@@ -1,4 +1,4 @@
-//! The rule books that come with the program: each can be read, and says what its edition says.
+//! The shipped rule books: each can be read, and matches its edition.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_job::{LoadStandard, PathScheme, RuleBook, load_rule_book};
@@ -16,8 +16,8 @@ fn books() -> BTreeMap<String, RuleBook> {
         .collect()
 }
 
-/// IRC R324.6 (2018, 2021, 2024): 36 in pathways, 18 and 36 in beside the ridge, 33 %, with sprinklers 66 % (from memory),
-/// exempt to 2:12. IFC 605.11 (2012, 2015): 3 ft, 18 in beside hips and valleys, on each slope.
+/// IRC R324.6 (2018, 2021, 2024): 36 in pathways, 18 and 36 in beside the ridge, 33 %, with sprinklers 66 % (from memory), exempt
+/// to 2:12. IFC 605.11 (2012, 2015): 3 ft, 18 in beside hips and valleys, on each slope.
 #[test]
 fn fire_access_by_edition() {
     let books = books();

@@ -1,4 +1,4 @@
-//! Rules while a job changes: the findings are those of a full run, and what did not change is not run again.
+//! Incremental checking: findings equal those of a full run, and rules do not run again for what did not change.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod random_jobs;
@@ -14,7 +14,7 @@ use random_jobs::jobs;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// One change of a kind, to the thing that a number picks, by some metres.
+/// One change of a kind, to the thing picked by a number, by some metres.
 fn change(job: &Resolved, (kind, which, by): (u8, usize, (f64, f64))) -> Option<Edit> {
     let block = |change: &dyn Fn(&mut Block)| {
         let mut block = job.blocks.get(which % job.blocks.len().max(1))?.clone();
@@ -75,7 +75,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
 
     #[test]
-    fn what_is_remembered_is_what_a_full_run_finds(
+    fn cached_findings_equal_a_full_run(
         job in jobs(),
         changes in proptest::collection::vec((0..15u8, 0..64usize, (-1.5..1.5f64, -1.5..1.5f64)), 1..12),
     ) {
@@ -88,7 +88,7 @@ proptest! {
                 job = apply(&job, &edit).unwrap_or(job);
             }
             prop_assert_eq!(checker.check(&job, &Layout::of(&job)), check(&job, &Layout::of(&job)), "{:?}", step);
-            // And back, as undo does.
+            // And back, as by undo.
             if step.1 % 3 == 0 {
                 job = before;
                 prop_assert_eq!(checker.check(&job, &Layout::of(&job)), check(&job, &Layout::of(&job)));
@@ -97,7 +97,7 @@ proptest! {
     }
 }
 
-/// How often rules ran for each kind of thing.
+/// How many rule runs there were for each kind of thing.
 fn counts(ran: &[RuleRun]) -> BTreeMap<&'static str, usize> {
     let mut counts = BTreeMap::new();
     for run in ran {
@@ -112,8 +112,8 @@ fn counts(ran: &[RuleRun]) -> BTreeMap<&'static str, usize> {
     counts
 }
 
-/// On a terrace of 200 faces with a block on each, one block moves: rules run for that block and its face, and for
-/// nothing else but what looks over the whole job.
+/// On a terrace of 200 faces with a block on each, one block moves: rules run for that block and its face, and for nothing else
+/// except the whole-job rules.
 #[test]
 fn one_block_moves_and_the_other_199_are_left_alone() {
     let job = samples::mill_row();
@@ -140,17 +140,17 @@ fn one_block_moves_and_the_other_199_are_left_alone() {
             Unit::Whole | Unit::Penetration(_) => {}
         }
     }
-    // What is about the roof as drawn is not run again, nor what is about one pitch.
+    // Rules about the roof as drawn, or about a pitch, do not run again.
     for code in ["outline", "height-gap", "near-miss", "shingle-slope", "underlayment"] {
         assert!(evaluator.rule_runs().iter().all(|run| run.rule != code), "{code} ran again");
     }
 
-    // Nothing moved: nothing but what looks over the whole job.
+    // Nothing moved: only whole-job rules run.
     evaluator.evaluate(&next);
     assert_eq!(counts(evaluator.rule_runs()).into_keys().collect::<Vec<_>>(), ["whole"]);
 }
 
-/// A pipe moves: what is about its face and the block there is run again, the other 199 faces are not.
+/// A pipe moves: rules for its face and the block there run again, those for the other 199 faces do not.
 #[test]
 fn a_pipe_moves() {
     let job = samples::mill_row();

@@ -1,4 +1,4 @@
-//! Pathways for the fire service against an independent search: a disc that is pushed over a fine raster of the plane.
+//! Fire-service pathways against an independent search that pushes a disc over a fine raster of the plane.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod raster;
@@ -15,7 +15,7 @@ fn plane(width: f64, ridge: (f64, f64), deep: f64, rise: f64) -> Face {
     face(1, &[(0.0, 0.0), (width, 0.0), (to, deep), (from, deep)], rise, 180.0)
 }
 
-/// Blocks anywhere, or a fence from side to side with one gap that is about as wide as a pathway.
+/// Blocks anywhere, or a barrier from side to side with one gap about as wide as a pathway.
 fn blocks() -> impl Strategy<Value = Vec<((f64, f64), u32, u32)>> {
     let anywhere = ((0.0..7.0f64, 0.35..4.0f64), 1..4u32, 1..5u32);
     let fence = (0.4..1.5f64, -0.3..0.3f64, -0.25..0.25f64, 1..3u32, 1..4u32).prop_map(
@@ -46,13 +46,13 @@ fn jobs() -> impl Strategy<Value = Resolved> {
             let top = deep * job.faces[0].pitch.slope_factor();
             job.blocks = (10..)
                 .zip(blocks)
-                // A module that lies a little over an eave or a ridge is a matter of the raster's step.
+                // Leave out modules that slightly overhang an eave or a ridge: they depend on the raster step.
                 .filter(|(_, (at, rows, _))| at.1 + f64::from(*rows) * 1.137 < top - 0.3)
                 .map(|(number, (at, rows, columns))| block(number, 1, at, rows, columns))
                 .collect();
             job.penetrations =
                 (40..).zip(through).map(|(number, (kind, at))| penetration(number, kind, at)).collect();
-            // Neither is a chimney that an eave or a ridge runs through.
+            // Likewise a chimney that an eave or a ridge runs through.
             job.penetrations.retain(|p| (0.5..deep - 0.5).contains(&p.at.y));
             job
         })
@@ -70,8 +70,8 @@ fn passes(job: &Resolved, width: f64, touch: bool) -> bool {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(1000) })]
 
-    /// What is found for 36 in, a somewhat thinner disc can be pushed along; where a somewhat thicker one can be pushed, a
-    /// pathway is found. The two differ by a sixth of the width.
+    /// If a pathway is found for 36 in, a slightly thinner disc can be pushed along; if a slightly thicker one can, a pathway is
+    /// found. The two differ by a sixth of the width.
     #[test]
     fn a_pathway_is_where_a_disc_can_be_pushed(job in jobs()) {
         if found(&job, ASKED) {
@@ -82,7 +82,7 @@ proptest! {
     }
 }
 
-/// Both answers come up, so that the test above says something.
+/// Both outcomes occur, so that the test above is meaningful.
 #[test]
 fn both_answers() {
     let mut job = empty_job();

@@ -1,5 +1,5 @@
-//! The rule of one pathway for each plane with modules, on roofs with hips and valleys: its finding against an independent
-//! search over the plane, each plane beside it, and the two together.
+//! The rule of one pathway per plane with modules, on roofs with hips and valleys: its finding against an independent search over
+//! the plane, each adjacent plane, and the two together.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod raster;
@@ -49,7 +49,7 @@ fn jobs() -> impl Strategy<Value = Resolved> {
                 .zip(through)
                 .map(|(number, at)| penetration(number, PenetrationKind::Skylight, at))
                 .collect();
-            // One that an eave or a ridge runs through is a matter of the raster's step.
+            // One that an eave or a ridge runs through depends on the raster step.
             let layout = Layout::of(&job);
             let clear = |id| {
                 let placed = layout.penetrations.iter().find(|p| p.id == id).unwrap();
@@ -65,7 +65,7 @@ fn jobs() -> impl Strategy<Value = Resolved> {
         })
 }
 
-/// Lays blocks by where they begin on a face, as shares of its width and height, off its eave and its top.
+/// Places blocks by their lower left corner on a face, as fractions of its width and height, away from its eave and its top.
 fn place(job: &mut Resolved, spots: &[Spot]) {
     let layout = Layout::of(job);
     for (number, &(face, at, rows, columns)) in (10..).zip(spots) {
@@ -83,7 +83,7 @@ fn place(job: &mut Resolved, spots: &[Spot]) {
 fn a_plane_without_a_pathway_is_one_where_no_disc_passes() {
     let mut runner = TestRunner::deterministic();
     let strategy = jobs();
-    // How each plane with modules is served: by itself, by one beside it alone, by the two together, not.
+    // How each plane with modules is served: by itself, by an adjacent one alone, by the two together, or not.
     let mut served: BTreeMap<&str, usize> = BTreeMap::new();
     for roof in 0..1000 {
         let job = strategy.new_tree(&mut runner).unwrap().current();

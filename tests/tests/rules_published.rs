@@ -23,7 +23,7 @@ fn codes(job: &Resolved) -> Vec<&'static str> {
     check(job, &Layout::of(job)).iter().map(|finding| finding.rule).collect()
 }
 
-/// Alder Court with both faces at a pitch.
+/// Alder Court with both faces at a given pitch.
 fn at_pitch(rise: f64) -> Resolved {
     let mut job = samples::alder_court();
     for face in &mut job.faces {
@@ -78,7 +78,7 @@ fn fire_access_exemptions() {
     job.site.building =
         Building { no_roof_operations: "Captain Orrin, 2 March".into(), ..Building::default() };
     assert!(exempt(&job).unwrap().contains("Captain Orrin"));
-    // The exemption of integrated arrays: in no book until an office switches it on, and then with a name.
+    // The exemption of integrated arrays: off in every book until an office switches it on, and then with a name.
     job.site.building = Building { integrated_listing_read_by: "R. Vale".into(), ..Building::default() };
     for book in builtin_rule_books() {
         job.rule_book = Arc::clone(book);
@@ -90,7 +90,7 @@ fn fire_access_exemptions() {
     assert!(exempt(&job).unwrap().contains("R. Vale"));
     job.site.building = Building::default();
     assert_eq!(exempt(&job), None, "nobody read the listing");
-    // 2:12 or less: the planes are not looked at.
+    // 2:12 or less: the planes are exempt.
     let full = |rise: f64| {
         let mut job = at_pitch(rise);
         job.blocks[0].columns = 10;
@@ -100,7 +100,7 @@ fn fire_access_exemptions() {
     assert!(!full(2.0) && full(2.1));
 }
 
-/// R324.6.2: r ≤ 0.33 asks 18 in, more 36 in; with sprinklers r ≤ 0.66 (from memory). 605.11: 3 ft always.
+/// R324.6.2: r ≤ 0.33 requires 18 in, more 36 in; with sprinklers r ≤ 0.66 (from memory). 605.11: 3 ft always.
 #[test]
 fn ridge_by_share_and_edition() {
     let mut job = samples::alder_court();
@@ -158,7 +158,7 @@ fn velocity_exposure_coefficients() {
     near(elevation_factor(1000.0), 0.9645, 1e-4, "Ke at 1 000 ft");
 }
 
-/// qh·Kd of published and of hand-worked cases.
+/// qh·Kd of published cases and of cases by hand.
 #[test]
 fn velocity_pressures() {
     let q = |standard, mph, exposure, height_ft| {
@@ -166,7 +166,7 @@ fn velocity_pressures() {
     };
     // A permit calculation to 7-16: V 110, B, 15 ft, Kz 0.57, Kd 0.85: qh 15.01 psf; with 0.575 by formula 15.13.
     near(q(LoadStandard::Asce716, 110.0, Exposure::B, 15.0), 15.01, 0.15, "permit calculation");
-    // Hand calculations to 7-22, worked again: V 115, C, 25 ft: 27.05; V 130, C, 22 ft: 33.69.
+    // Hand calculations to 7-22, reworked: V 115, C, 25 ft: 27.05; V 130, C, 22 ft: 33.69.
     near(q(LoadStandard::Asce722, 115.0, Exposure::C, 25.0), 27.05, 0.2, "V 115");
     near(q(LoadStandard::Asce722, 130.0, Exposure::C, 22.0), 33.69, 0.2, "V 130");
 }
@@ -225,7 +225,7 @@ fn pressure_coefficients() {
             (small / 2.0, at_small),
             (large, at_large),
             (large * 9.0, at_large),
-            // In the middle of the logarithms.
+            // At the midpoint of the logarithms.
             ((small * large).sqrt(), (at_small + at_large) / 2.0),
         ] {
             near(figure.outward(zone, area).unwrap(), expect, 1e-9, &what);
@@ -239,8 +239,8 @@ fn pressure_coefficients() {
     }
 }
 
-/// The 7-22 guide's examples 6.2 and 6.3: pressures for 10 and 208 ft², and hip coefficients at 32.2 ft² (areas and qh·Kd
-/// solved back from what is printed).
+/// The 7-22 guide's examples 6.2 and 6.3: pressures for 10 and 208 ft², and hip coefficients at 32.2 ft² (areas and qh·Kd solved
+/// back from the printed values).
 #[test]
 fn worked_examples_of_the_guide() {
     let gable = coefficients(LoadStandard::Asce722, RoofShape::Gable, 15.0).unwrap();

@@ -1,4 +1,4 @@
-//! What the rules find on the sample roofs: the golden file of each, and by key.
+//! Findings of the sample roofs: the golden file of each, and by key.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 use chalkcourse_layout::Layout;
@@ -22,8 +22,8 @@ fn expect(name: &str, stops: &[&str], others: &[&str]) {
     assert_eq!(found_others, others, "{name}");
 }
 
-/// Whole findings files, with words, sources and what was not checked. After a change that is meant:
-/// `cargo run -p chalkcourse-tests --example write-samples findings`, and look at every difference.
+/// Complete findings files, with words, sources and what was not checked. After an intended change: `cargo run -p
+/// chalkcourse-tests --example write-samples findings`, and review every difference.
 #[test]
 fn every_sample_finds_what_its_golden_file_says() {
     for (name, job) in samples::all() {
@@ -54,7 +54,7 @@ fn mill_row_may_be_built() {
 
 #[test]
 fn quarry_lane_is_too_near_its_valley() {
-    // One valley, seen twice: the modules are too near, and so their side flashing lies on its lining.
+    // One valley, two findings: the modules are too near, and so their side flashing is on its lining.
     expect(
         "quarry-lane",
         &["setback/block-16/face-2/side-1/valley", "valley-hip/block-16/face-2/side-1/valley"],

@@ -1,5 +1,5 @@
-//! Pathways over two planes side by side, and what opens one, against independent searches: a disc pushed over a fine
-//! raster with plain arithmetic of its own, and every set of modules tried in turn.
+//! Pathways over two adjacent planes, and what opens one, against independent searches: a disc pushed over a fine raster with
+//! plain arithmetic of its own, and every set of modules tried in turn.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a helper of a test may stop it")]
 
 mod raster;
@@ -17,7 +17,7 @@ fn jobs() -> impl Strategy<Value = Resolved> {
         |(long, deep, rise, blocks)| {
             let mut job = empty_job();
             job.faces = hip(long, deep, rise);
-            // A module that lies a little over an eave or the ridge is a matter of the raster's step.
+            // Leave out modules that slightly overhang an eave or the ridge: they depend on the raster step.
             let top = deep / 2.0 * job.faces[0].pitch.slope_factor() - 0.3;
             job.blocks = (10..)
                 .zip(blocks)
@@ -29,7 +29,7 @@ fn jobs() -> impl Strategy<Value = Resolved> {
     )
 }
 
-/// Whether a pathway serves the first plane: on it, or straddling it and a plane beside it.
+/// Whether a pathway serves the first plane: on it, or straddling it and an adjacent plane.
 fn found(job: &Resolved, width: f64) -> bool {
     let job = asking(job, width);
     pathways(&job, &Layout::of(&job)).iter().any(|path| path.faces.contains(&0))
@@ -43,8 +43,8 @@ fn any_pushed(job: &Resolved, width: f64, touch: bool) -> bool {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(1000) })]
 
-    /// On the first plane of a hip roof, or straddling it and a plane beside it: what is found for 36 in, a somewhat thinner
-    /// disc can be pushed along; where a somewhat thicker one can be pushed, a pathway is found.
+    /// On the first plane of a hip roof, or straddling it and an adjacent plane: if a pathway is found for 36 in, a slightly
+    /// thinner disc can be pushed along; if a slightly thicker one can, a pathway is found.
     #[test]
     fn a_straddling_pathway_is_where_a_disc_can_be_pushed(job in jobs()) {
         if found(&job, ASKED) {
@@ -55,7 +55,7 @@ proptest! {
     }
 }
 
-/// All answers come up, so that the test above says something.
+/// All outcomes occur, so that the test above is meaningful.
 #[test]
 fn straddling_alone_and_none() {
     let mut job = empty_job();
@@ -66,14 +66,14 @@ fn straddling_alone_and_none() {
     };
     // Its own, and those of the triangles, which must straddle.
     assert_eq!(kinds(&job), BTreeSet::from([1, 2]));
-    // The ridge is shut on the south; over a hip one comes past.
+    // The south side blocks the ridge; a pathway gets past over a hip.
     job.blocks = vec![block(10, 1, (2.9, 0.6), 2, 4)];
     assert!(kinds(&job) == BTreeSet::from([2]) && any_pushed(&job, ASKED - BLUR, false), "{:?}", kinds(&job));
     let layout = Layout::of(&job);
     assert!(!pushed(&layout, &[0], ASKED, false));
 }
 
-/// The least number of modules whose removal clears a finding, by trying every set of them.
+/// The least number of modules whose removal clears a finding, by brute force over every set.
 fn by_trying(job: &Resolved, key: &str, most: usize) -> Option<usize> {
     let all: Vec<(usize, Cell)> = job
         .blocks
@@ -95,8 +95,8 @@ fn by_trying(job: &Resolved, key: &str, most: usize) -> Option<usize> {
     sets.into_iter().find(|&set| clears(set)).map(u32::count_ones).map(|count| count as usize)
 }
 
-/// How many modules a finding says to take out.
-fn taken_out(finding: &Finding) -> Option<usize> {
+/// How many modules a finding says to remove.
+fn removed(finding: &Finding) -> Option<usize> {
     match &finding.facts {
         Facts::FirePaths { opening, .. } | Facts::FirePlanePath { opening } => {
             Some(opening.as_ref()?.iter().map(|(_, cells)| cells.len()).sum())
@@ -134,10 +134,10 @@ fn shut_jobs() -> impl Strategy<Value = Resolved> {
     )
 }
 
-/// A strip straight up beside the lower block must clear two modules of the upper one, of which the second lies wholly beyond the
-/// ridge: a way that winds past it needs the first alone.
+/// A strip straight up beside the lower block must clear two modules of the upper one, of which the second is entirely past the
+/// ridge: a path that winds around it only needs the first.
 #[test]
-fn what_a_strip_need_not_clear_stays() {
+fn modules_a_strip_need_not_clear_stay() {
     let mut job = empty_job();
     job.faces = vec![
         face(1, &[(0.0, 0.0), (3.7, 0.0), (3.7, 3.0), (0.0, 3.0)], 6.0, 180.0),
@@ -146,21 +146,21 @@ fn what_a_strip_need_not_clear_stays() {
     job.blocks = vec![block(10, 1, (0.942_312_98, 0.3), 1, 2), block(11, 1, (0.1, 2.376_562_77), 2, 2)];
     let findings = check(&job, &Layout::of(&job));
     let finding = findings.iter().find(|finding| finding.rule == "fire-paths").unwrap();
-    assert_eq!(taken_out(finding), Some(1));
+    assert_eq!(removed(finding), Some(1));
 }
 
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
 
-    /// What the finding says to remove is as few as trying every set of modules gives. On one hip in some hundreds it is one more: a
-    /// gap over a hip that is wider than a pathway by less than a step of the search's lattice.
+    /// The finding removes as few modules as brute force over every set. On about one hip in several hundred it removes one more:
+    /// at a gap over a hip that is wider than a pathway by less than a step of the search's lattice.
     #[test]
     fn the_least_loss_is_least(job in shut_jobs()) {
         for finding in check(&job, &Layout::of(&job)) {
             if !["fire-plane-path", "fire-paths"].contains(&finding.rule) {
                 continue;
             }
-            let offered = taken_out(&finding);
+            let offered = removed(&finding);
             let least = by_trying(&job, &finding.key.to_string(), offered.unwrap_or(3));
             prop_assert_eq!(offered, least, "{}", finding.key);
         }

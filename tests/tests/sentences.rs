@@ -1,4 +1,5 @@
-//! No sentence stands in the crates that give numbers and facts: each stands once in `assets/words/en.ftl`. Read from the sources.
+//! The crates that compute numbers and facts contain no sentences: each sentence is in `assets/words/en.ftl`, once. Checked in
+//! the sources.
 
 #![allow(
     clippy::expect_used,
@@ -13,19 +14,19 @@ use std::path::{Path, PathBuf};
 
 const QUIET: [&str; 6] = ["geometry", "job", "layout", "limits", "rules", "takeoff"];
 
-/// What looks like a sentence and is none: places in a data file, with what is wrong there put after them.
+/// Literals that look like sentences but are not: positions in a data file, to which the error is appended.
 const EXCEPTIONS: [&str; 7] = [
     "field data.",
     "parts[{index}].needs[",
     "overrides.{number}",
     "prices.{number}",
-    // Columns, the name of the program, and an example of an edit as it stands in a file.
+    // Columns, the name of the program, and an example of an edit as in a file.
     "{:<34} {faces:>10}",
     "chalkcourse-cli: {error:#}",
     "the official agreed, 3 March",
 ];
 
-/// Texts for readers of schemas, marks in data files and headings for other programs: files are the same in every language.
+/// Texts for readers of schemas, tags in data files and headings for other software: files are the same in every language.
 const OF_DATA_FILES: [&str; 7] = [
     "geometry/src/length.rs",
     "geometry/src/pitch.rs",
@@ -51,7 +52,7 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     }
 }
 
-/// The literals of a source without its comments and unit tests.
+/// The string literals of a source, without its comments and unit tests.
 fn literals(source: &str) -> Vec<String> {
     let shipped = source.split("#[cfg(test)]\nmod tests {").next().unwrap_or_default();
     let mut found = Vec::new();
@@ -85,7 +86,7 @@ fn is_sentence(literal: &str) -> bool {
 }
 
 #[test]
-fn each_sentence_stands_in_the_files_of_the_languages() {
+fn sentences_are_only_in_the_language_files() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../crates");
     let mut told = BTreeSet::new();
     let mut read = 0;
@@ -109,8 +110,8 @@ fn each_sentence_stands_in_the_files_of_the_languages() {
     assert!(told.is_empty(), "write it in assets/words/en.ftl: {told:#?}");
 }
 
-/// Where something is put into words all the same: new faces, parts and penetrations get a name, a file of edits says in which
-/// language it did, and an error names the clipboard where the path of a file would stand.
+/// Places that do format text: new faces, parts and penetrations get a name, an edit script says what it did in a language, and
+/// an error names the clipboard in place of a file path.
 const NAMERS: [&str; 6] = [
     "job/src/resolved/follow.rs",
     "job/src/pieces.rs",
@@ -120,12 +121,12 @@ const NAMERS: [&str; 6] = [
     "job/src/script/read.rs",
 ];
 
-/// What puts a message into words at once, or asks which language is spoken.
+/// Code that formats messages at once, or asks for the current language.
 const SPEAKING: [&str; 6] =
     [".now()", "spoken()", "speaking(", " of_data(", "chalkcourse_words as words", "self as words"];
 
 #[test]
-fn crates_that_give_facts_leave_the_words_to_others() {
+fn crates_of_facts_format_no_text() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../crates");
     let mut told = BTreeSet::new();
     let mut namers = 0;
@@ -139,7 +140,7 @@ fn crates_that_give_facts_leave_the_words_to_others() {
             let speaks = shipped.lines().filter(|line| {
                 !line.trim_start().starts_with("//") && SPEAKING.iter().any(|word| line.contains(word))
             });
-            // The step of a history that one stands at is no word.
+            // The current step of a history (`self.now()`) is not a message.
             let speaks: Vec<&str> = speaks.filter(|line| !line.contains("self.now()")).collect();
             if NAMERS.contains(&place.as_str()) {
                 namers += usize::from(!speaks.is_empty());
@@ -154,7 +155,7 @@ fn crates_that_give_facts_leave_the_words_to_others() {
 
 /// What the check must find, and what it must not.
 #[test]
-fn a_sentence_is_known() {
+fn sentences_are_recognised() {
     let source = "// \"not a word of this counts\"\nlet a = \"the row is too long\"; let b = \"fire-plane-path\";\n\
         let c = \"{top}/{bottom} in\";\n#[cfg(test)]\nmod tests {\n let d = \"this one is fine here\"; }";
     let found: Vec<String> = literals(source).into_iter().filter(|literal| is_sentence(literal)).collect();

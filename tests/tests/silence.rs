@@ -1,5 +1,5 @@
-//! What works a plan out says nothing: it gives facts, and whoever shows them puts them into words. So a plan is the same in every
-//! language, and a switch of the language works nothing out anew.
+//! Computing a plan formats no text: it yields facts, and whoever shows them formats them. So a plan is the same in every
+//! language, and switching the language recomputes nothing.
 
 #![allow(clippy::unwrap_used, clippy::panic, missing_docs, reason = "a test may stop at the first surprise")]
 
@@ -13,7 +13,7 @@ use chalkcourse_telling::order::By;
 use chalkcourse_tests::{houses, samples};
 use chalkcourse_words::{Language, silent, speaking};
 
-/// The samples, and houses as they are usually built, with blocks on them where the samples have some.
+/// The samples, and typical houses, with blocks on them as in the samples.
 fn jobs() -> Vec<(String, Resolved)> {
     let samples = samples::all().into_iter().map(|(name, job)| (name.to_owned(), job));
     let houses = (0..20).map(|seed| (format!("house {seed}"), houses::usual(seed).job));
@@ -21,7 +21,7 @@ fn jobs() -> Vec<(String, Resolved)> {
 }
 
 #[test]
-fn nothing_is_said_while_a_plan_is_worked_out() {
+fn computing_a_plan_formats_no_text() {
     let mut counted = 0;
     for (name, job) in jobs() {
         let (plan, said) = silent(|| evaluate(&job));
@@ -44,8 +44,8 @@ fn nothing_is_said_while_a_plan_is_worked_out() {
     assert!(counted > 500, "there is something to say: {counted}");
 }
 
-/// All that is told of a plan.
-fn told(job: &Resolved, plan: &Plan) -> Vec<String> {
+/// Every text derived from a plan.
+fn texts_of(job: &Resolved, plan: &Plan) -> Vec<String> {
     let json = |value: serde_json::Result<String>| value.unwrap();
     vec![
         order_text_by(job, plan, By::Stage),
@@ -55,16 +55,16 @@ fn told(job: &Resolved, plan: &Plan) -> Vec<String> {
     ]
 }
 
-/// The language of a plan is that of its reader, whatever was spoken when it was worked out.
+/// A plan is shown in its reader's language, whatever the language was when it was computed.
 #[test]
-fn a_plan_is_told_in_the_language_of_its_reader() {
+fn a_plan_is_shown_in_its_readers_language() {
     for (name, job) in jobs() {
         let plans = Language::ALL.map(|language| speaking(language, || evaluate(&job)));
         for reader in Language::ALL {
-            let texts: Vec<_> = plans.iter().map(|plan| speaking(reader, || told(&job, plan))).collect();
+            let texts: Vec<_> = plans.iter().map(|plan| speaking(reader, || texts_of(&job, plan))).collect();
             assert!(texts.windows(2).all(|pair| pair[0] == pair[1]), "{name} as {reader:?} reads it");
         }
-        let [one, other] = [0, 1].map(|nth| speaking(Language::ALL[nth], || told(&job, &plans[0])));
+        let [one, other] = [0, 1].map(|nth| speaking(Language::ALL[nth], || texts_of(&job, &plans[0])));
         assert_ne!(one, other, "{name} sounds alike in two languages");
     }
 }
@@ -81,7 +81,7 @@ fn modes() -> [Mode; 6] {
     ]
 }
 
-/// A claim outlives a switch of the language: it is made without words, with what holds the fill back.
+/// A claim survives a switch of the language: it is made without words, including what limits the fill.
 #[test]
 fn a_fill_is_claimed_without_words() {
     let job = houses::usual(3).job;
@@ -104,7 +104,7 @@ fn a_fill_is_claimed_without_words() {
     }
 }
 
-/// So does what a fix is called: it stands in the list of steps for as long as the job is open.
+/// So does the name of a fix: it is in the list of steps for as long as the job is open.
 #[test]
 fn a_fix_is_named_without_words() {
     let mut named = 0;

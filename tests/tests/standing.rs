@@ -1,5 +1,4 @@
-//! What stops a job, what was waived and the cautions stand on all that leaves the program, whole, in each language: on every kind of
-//! [`Output`] that there is.
+//! Stop findings, waivers and cautions are on every export, in full, in each language: on every kind of [`Output`].
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 mod random_jobs;
@@ -22,7 +21,7 @@ use random_jobs::jobs;
 use std::collections::BTreeSet;
 use std::io::Cursor;
 
-/// Letters and figures alone: lines break anywhere, and files write some signs in other ways.
+/// Letters and digits alone: lines break anywhere, and files escape some characters.
 fn letters(text: &str) -> String {
     text.chars().filter(|c| c.is_alphanumeric()).collect()
 }
@@ -39,7 +38,7 @@ fn one_waived(job: &Resolved) -> Resolved {
     apply(job, &Edit::Waive(waiver)).unwrap_or_else(|_| job.clone())
 }
 
-/// The sentences that an output must hold: of every stop that is open, and of every finding that was waived with who did and why.
+/// The sentences that an output must contain: of every open stop, and of every waived finding with who waived it and why.
 fn sentences(job: &Resolved, plan: &Plan) -> Vec<String> {
     let mut all = vec![CAUTION.now().to_owned()];
     for finding in &plan.findings {
@@ -58,8 +57,8 @@ fn sentences(job: &Resolved, plan: &Plan) -> Vec<String> {
     all
 }
 
-/// Reads what was made as whoever has it reads it, and looks for all that must be on it.
-fn stands_on(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
+/// Reads an output as its recipient would, and looks for everything that must be on it.
+fn check_output(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
     let (stand, not) = (standing(job, plan), NOT_TO_BUILD.now());
     let what = output.code();
     let all = match (made, output) {
@@ -78,7 +77,7 @@ fn stands_on(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
         (Made::File(bytes), Output::PictureBefore(drawn)) => {
             return reads(&bytes, drawn, &Standing::default());
         }
-        // The words of a container stand in it as they are.
+        // Text in a container is stored as it is.
         (Made::File(bytes), _) => plain(&String::from_utf8_lossy(&bytes)),
         (Made::Text(text), Output::PlanDrawing | Output::FaceDrawing(_)) => {
             let lines = text.lines().filter(|line| line.starts_with("<text"));
@@ -96,7 +95,7 @@ fn stands_on(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
     }
 }
 
-/// A picture read: over the drawing stand the very letters of each sentence, set by the type alone on a white ground.
+/// Reads a picture: the drawing carries exactly the glyphs of each sentence, rendered independently on a white ground.
 fn reads(bytes: &[u8], drawn: &Picture, stand: &Standing) {
     let read = pixels(bytes);
     let caption = |lines: Vec<String>| Caption {
@@ -110,7 +109,7 @@ fn reads(bytes: &[u8], drawn: &Picture, stand: &Standing) {
     lines.extend(stand.waived.iter().map(|it| format!("{waived}: {it}")));
     lines.push(CAUTION.now().to_owned());
     assert!(shows(&read, drawn, &caption(lines.clone())), "the picture lacks a sentence");
-    // And the look tells: with a word left out it is another picture.
+    // And the comparison is sensitive: with a word left out the picture differs.
     let last = lines.last_mut().unwrap();
     *last = last.split_once(' ').unwrap().1.to_owned();
     assert!(!shows(&read, drawn, &caption(lines)), "any words would do");
@@ -123,7 +122,7 @@ fn pixels(bytes: &[u8]) -> Vec<u8> {
     pixels
 }
 
-/// Whether all full ink of a caption stands on a picture.
+/// Whether a picture has every full-ink pixel of a caption.
 fn shows(read: &[u8], drawn: &Picture, caption: &Caption) -> bool {
     let mut white = drawn.clone();
     white.rgba.fill(255);
@@ -134,7 +133,7 @@ fn shows(read: &[u8], drawn: &Picture, caption: &Caption) -> bool {
     letters.all(|(set, read)| set == read)
 }
 
-/// Signs that XML and JSON write in another way, as they are read.
+/// Unescapes XML and JSON.
 fn plain(text: &str) -> String {
     text.replace("&lt;", "<")
         .replace("&gt;", ">")
@@ -143,7 +142,7 @@ fn plain(text: &str) -> String {
         .replace("\\n", "\n")
 }
 
-/// All texts of a workbook.
+/// All text cells of a workbook.
 fn cells(bytes: &[u8]) -> String {
     let mut book = Xlsx::new(Cursor::new(bytes)).unwrap();
     let mut all = Vec::new();
@@ -157,8 +156,8 @@ fn cells(bytes: &[u8]) -> String {
     all.join(" ")
 }
 
-/// Makes every kind of output of a job and reads it. The kinds that could be made; a fill is asked for where it is wanted.
-fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
+/// Makes every kind of output of a job and reads it; returns the kinds that could be made. A fill is made if requested.
+fn check_all_outputs(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     let plan = evaluate(job);
     let offers = Offers::default();
     let lines: Vec<_> = plan.takeoff.lines.iter().take(3).collect();
@@ -234,10 +233,10 @@ fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     for output in &outputs {
         match output.made(job, &plan) {
             Ok(it) => {
-                stands_on(output, it, job, &plan);
+                check_output(output, it, job, &plan);
                 made.insert(output.code());
             }
-            // What there is nothing to make of, or no room on: no sentence is cut.
+            // Nothing to make it of, or no room: no sentence is cut.
             Err(
                 SheetError::NoRoof
                 | SheetError::GeoJson(_)
@@ -253,7 +252,7 @@ fn stands_on_all(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
     made
 }
 
-/// The plan of a fill is that of the job with it in place; what it claims is told whole.
+/// The plan of a fill is that of the job with it in place; its claim is stated in full.
 fn claim_of_a_fill(job: &Resolved) {
     let steep = job.faces.iter().find(|face| face.pitch >= job.kit.least_pitch);
     let Some(face) = steep else { return };
@@ -264,26 +263,26 @@ fn claim_of_a_fill(job: &Resolved) {
         let made = output.made(&next, &plan).unwrap();
         let Made::Text(text) = &made else { panic!("{}", output.code()) };
         has(&plain(text), &fills[0].claim.now(), output.code());
-        stands_on(&output, made, &next, &plan);
+        check_output(&output, made, &next, &plan);
     }
 }
 
 #[test]
-fn every_sample_says_where_it_stands_on_every_kind_of_output() {
+fn every_output_of_every_sample_states_stops_waivers_and_cautions() {
     for (name, mut job) in samples::all() {
         if job.faces.len() > 40 {
             continue;
         }
-        // On no globe there is no longitude.
+        // Off the globe there is no longitude.
         job.site.place = Some(GeoPoint { latitude: 39.1, longitude: -84.5 });
         for language in [Language::ENGLISH, Language::SPANISH] {
             speaking(language, || {
-                let made = stands_on_all(&job, true);
+                let made = check_all_outputs(&job, true);
                 if name.contains("alder-court") {
                     let known: BTreeSet<&str> = Output::CODES.iter().copied().collect();
                     assert_eq!(made, known, "a kind of output that nothing looks at");
                 }
-                stands_on_all(&one_waived(&job), false);
+                check_all_outputs(&one_waived(&job), false);
             });
         }
     }
@@ -292,11 +291,11 @@ fn every_sample_says_where_it_stands_on_every_kind_of_output() {
 proptest! {
     #![proptest_config(ProptestConfig { cases: 16, ..ProptestConfig::default() })]
     #[test]
-    fn every_job_says_where_it_stands_on_every_kind_of_output(job in jobs(), spanish in any::<bool>()) {
+    fn every_output_of_every_job_states_stops_waivers_and_cautions(job in jobs(), spanish in any::<bool>()) {
         let language = if spanish { Language::SPANISH } else { Language::ENGLISH };
         speaking(language, || {
-            stands_on_all(&job, false);
-            stands_on_all(&one_waived(&job), false);
+            check_all_outputs(&job, false);
+            check_all_outputs(&one_waived(&job), false);
         });
     }
 }

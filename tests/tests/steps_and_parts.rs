@@ -1,6 +1,6 @@
-//! The steps of the work and the parts that each one takes, with worked numbers for Alder Court (3 rows of 4 modules).
+//! The steps of the work and the parts that each one uses, with worked numbers for Alder Court (3 rows of 4 modules).
 //!
-//! Common practice, no source, for the steps and their parts, as the trade has them; drip edge, leak barrier, underlayment: IRC R905.2.8.5,
+//! The steps and their parts are common practice of the trade, no source; drip edge, leak barrier, underlayment: IRC R905.2.8.5,
 //! R905.1.2 and table R905.1.1(2) (2018). The working of each number is in `data/hand/alder-court.md`.
 
 #![allow(
@@ -15,7 +15,7 @@ use chalkcourse_layout::Layout;
 use chalkcourse_takeoff::take_off;
 use chalkcourse_tests::samples;
 
-/// A step, the stage that it belongs to, and the parts that it takes; how many where it is pieces.
+/// A step, its stage, and the parts it uses; with counts for pieces.
 type Step = (&'static str, Stage, &'static [(&'static str, f64)]);
 
 const MEASURED: f64 = 0.0;
@@ -57,17 +57,17 @@ const STEPS: &[Step] = &[
     ("wires into the box", Stage::Wires, &[("FH-166", 4.0), ("FH-167", 1.0)]),
 ];
 
-/// Parts of steps that Alder Court does not have, and lines that are not built in: the stage that needs each first.
+/// Parts of steps that Alder Court does not have, and lines that are not built in, by the first stage that needs them.
 const OTHERS: &[(Stage, &[&str])] = &[
-    // Rigged before the first trip up; what is torn off goes into the container as it comes.
+    // Rigged before the first trip up; tear-off goes straight into the container.
     (
         Stage::TearOff,
         &["FH-301", "FH-302", "FH-303", "FH-304", "FH-305", "FH-306", "FH-307", "FH-401", "FH-501", "FH-502"],
     ),
     (Stage::Deck, &["FH-202", "FH-402", "FH-403"]),
-    // The lining of a valley lies under the felt beside it.
+    // Valley lining is laid under the adjacent felt.
     (Stage::DryIn, &["FH-156", "FH-217", "FH-404"]),
-    // Flashed as the shingles reach it.
+    // Flashed as the shingles get there.
     (
         Stage::FirstCourses,
         &["FH-222", "FH-223", "FH-225", "FH-226", "FH-227", "FH-229", "FH-230", "FH-233", "FH-409"],
@@ -90,7 +90,7 @@ fn by_hand(number: &str) -> Vec<Stage> {
     steps.map(|(_, stage, _)| *stage).chain(others.map(|(stage, _)| *stage)).collect()
 }
 
-/// Lines of a job that stand in another stage than the first that needs them, or are needed in one that the tables don't know.
+/// Lines of a job that are not in the first stage that needs them, or that a stage outside the tables needs.
 fn misplaced(job: &Resolved) -> Vec<String> {
     let takeoff = take_off(job, &Layout::of(job));
     let wrong = takeoff.lines.iter().filter(|line| {
@@ -103,7 +103,7 @@ fn misplaced(job: &Resolved) -> Vec<String> {
     wrong.map(|line| format!("{} {} in {:?}", line.number, line.name, line.stage)).collect()
 }
 
-/// Every line of every sample is in the stage that needs it first; and a part that is moved is found.
+/// Every line of every sample is in the first stage that needs it; and a part that is moved is detected.
 #[test]
 fn every_line_of_every_sample_is_in_the_stage_that_needs_it_first() {
     let mut seen = std::collections::BTreeSet::new();
@@ -111,7 +111,7 @@ fn every_line_of_every_sample_is_in_the_stage_that_needs_it_first() {
     for (name, job) in samples::all().into_iter().chain(std::iter::once(heron)) {
         assert_eq!(misplaced(&job), [""; 0], "{name}");
         seen.extend(take_off(&job, &Layout::of(&job)).lines.into_iter().map(|line| line.number));
-        // Each part of its kit moved on to the next stage.
+        // Each part of its kit moved to the next stage.
         for number in seen.clone() {
             let mut moved = job.clone();
             let kit = std::sync::Arc::make_mut(&mut moved.kit);
@@ -130,7 +130,7 @@ fn every_line_of_every_sample_is_in_the_stage_that_needs_it_first() {
     assert!(seen.len() > 60, "{seen:?}");
 }
 
-/// Each part of a step is on the order, at the step's stage, and as many of it as the step takes.
+/// Each part of a step is on the order, at the step's stage, in the quantity that the step uses.
 #[test]
 fn every_step_has_its_parts_on_the_order() {
     let job = samples::alder_court();
@@ -142,14 +142,14 @@ fn every_step_has_its_parts_on_the_order() {
             let need: f64 = at.map(|term| term.need).sum();
             assert!(need > 0.0, "{step}: {number} is not needed for {stage:?}");
             if *pieces > 0.0 {
-                // Shares of a piece (a rate, nails by the square) come to whole pieces together.
+                // Fractions of a piece (a rate, nails by the square) round up to whole pieces together.
                 assert!((need.ceil() - pieces).abs() < 1e-9, "{step}: {need} of {number}, by hand {pieces}");
             }
         }
     }
 }
 
-/// And nothing that is built in is on the order without a step that takes it.
+/// Conversely, every built-in part on the order has a step that uses it.
 #[test]
 fn every_part_on_the_order_belongs_to_a_step() {
     let job = samples::alder_court();

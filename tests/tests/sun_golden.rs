@@ -1,4 +1,4 @@
-//! The sun's place and its rises against pvlib's SPA (BSD-3): values written by tests/peers/sun_against_pvlib.py.
+//! Position of the sun, sunrise and sunset against pvlib's SPA (BSD-3): values written by tests/peers/sun_against_pvlib.py.
 
 #![allow(
     clippy::expect_used,
@@ -26,7 +26,7 @@ fn date(year: f64, month: f64, day: f64) -> Date {
 }
 
 #[test]
-fn the_sun_stands_where_pvlib_says() {
+fn the_sun_is_where_pvlib_puts_it() {
     let rows = rows(&golden(), "positions");
     assert_eq!(rows.len(), 200);
     for row in rows {
@@ -38,7 +38,7 @@ fn the_sun_stands_where_pvlib_says() {
         let moment = Moment { date: date(year, month, day), hour, utc_offset: 0.0 };
         let sun =
             sun_at(Spot { latitude, longitude, height }, moment, Some(Air { pressure, celsius })).unwrap();
-        // Both take the clocks of astronomers from the same polynomials, to a few seconds in the years to come.
+        // Both take delta T from the same polynomials, to a few seconds for future years.
         let apart = (sun.azimuth.degrees() - azimuth + 540.0).rem_euclid(360.0) - 180.0;
         let apart = apart * elevation.to_radians().cos();
         assert!(apart.abs() < 3e-4, "{row:?}: azimuth {}", sun.azimuth.degrees());

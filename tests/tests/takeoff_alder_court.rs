@@ -1,12 +1,12 @@
 //! The 3 × 4 block of Alder Court, counted by hand, part by part.
 //!
-//! The face is one side of a gable of 60 × 30 ft at 6:12: 60 ft along the eave, 15 × 1.1180 = 16.77 ft up the slope
-//! (slope factor √(1 + (6/12)²)). Shingles show 5 in. The block stands 18 ft from the left rake and 25 in above the
-//! eave, on a course line. Modules lie landscape, 1722 × 1134 mm, with a reveal of 1/8 in = 3.175 mm.
+//! The face is one side of a gable of 60 × 30 ft at 6:12: 60 ft along the eave, 15 × 1.1180 = 16.77 ft up the slope (slope factor
+//! √(1 + (6/12)²)). Shingle exposure is 5 in. The block is 18 ft from the left rake and 25 in above the eave, on a course line.
+//! Modules are landscape, 1722 × 1134 mm, with a reveal of 1/8 in = 3.175 mm.
 //!
-//! Counts a module, a seam, a head and a corner are common practice, no source. Published: the size of step flashing
-//! (IRC R905.2.8.3, 2018), the roll of ASTM D1970 membrane as sold, 36 in × 66.7 ft = 200 ft², and one piece of step
-//! flashing a course as roofing handbooks have it, ceil(length / exposure) + 1 (from memory).
+//! Counts per module, seam, head and corner are common practice, no source. Published: the size of step flashing (IRC R905.2.8.3,
+//! 2018), the roll of ASTM D1970 membrane as sold, 36 in × 66.7 ft = 200 ft², and one piece of step flashing per course as in
+//! roofing handbooks, ceil(length / exposure) + 1 (from memory).
 
 #![allow(
     clippy::expect_used,
@@ -56,12 +56,12 @@ fn order(job: &Resolved) -> Takeoff {
     take_off(job, &Layout::of(job))
 }
 
-/// The array's own parts; what follows are the roof, safety, work and disposal.
+/// The array's own parts; the rest are the roof, safety, work and disposal.
 fn of_array(number: &str) -> bool {
     number < "FH-200"
 }
 
-/// Square feet in a square metre.
+/// Square feet per square metre.
 const SQUARE_FEET: f64 = 10.763_910_416_709_722;
 
 #[test]
@@ -73,40 +73,40 @@ fn counted_by_hand() {
     let by_hand: &[(&str, f64, f64, u64)] = &[
         ("FH-101", 12.0, 12.0, 12), // 3 × 4
         ("FH-102", 60.0, 62.0, 3),  // 12 × 5; × 1.02 = 61.2; boxes of 25
-        ("FH-103", 60.0, 63.0, 1),  // one a foot; × 1.05 = 63; box of 100
-        ("FH-104", 12.0, 12.0, 12), // one a module
-        ("FH-105", 12.0, 13.0, 2),  // one a device; × 1.02 = 12.24; boxes of 10
-        ("FH-107", 12.0, 13.0, 1),  // one a bracket; × 1.05 = 12.6; bag of 25
+        ("FH-103", 60.0, 63.0, 1),  // one per foot; × 1.05 = 63; box of 100
+        ("FH-104", 12.0, 12.0, 12), // one per module
+        ("FH-105", 12.0, 13.0, 2),  // one per device; × 1.02 = 12.24; boxes of 10
+        ("FH-107", 12.0, 13.0, 1),  // one per bracket; × 1.05 = 12.6; bag of 25
         ("FH-110", 3.0, 3.0, 3),    // 271.556 / 96 = 2.83
         ("FH-111", 2.0, 2.0, 1),    // three pieces, two joints; bag of 5
         ("FH-112", 84.0, 89.0, 1), // 22.63 spaces of 12 in: 23, and 1; one for each of 60 feet; × 1.05 = 88.2; box of 100
         ("FH-113", 1.0, 1.0, 1),   // one left end
         ("FH-114", 1.0, 1.0, 1),   // one right end
-        ("FH-120", 6.0, 6.0, 6),   // 134.187 / 48 = 2.80, 3 a side
-        ("FH-121", 56.0, 59.0, 3), // ceil(134.187 / 5 = 26.8) + 1 = 28 a side; × 1.05 = 58.8; boxes of 25
-        ("FH-122", 6.0, 6.0, 6),   // (134.187 - 2) / (48 - 2) = 2.87, 3 a side
-        ("FH-130", 4.0, 4.0, 4),   // one a module of the top row
-        ("FH-131", 4.0, 4.0, 4),   // one a head flashing
+        ("FH-120", 6.0, 6.0, 6),   // 134.187 / 48 = 2.80, 3 per side
+        ("FH-121", 56.0, 59.0, 3), // ceil(134.187 / 5 = 26.8) + 1 = 28 per side; × 1.05 = 58.8; boxes of 25
+        ("FH-122", 6.0, 6.0, 6),   // (134.187 - 2) / (48 - 2) = 2.87, 3 per side
+        ("FH-130", 4.0, 4.0, 4),   // one per module of the top row
+        ("FH-131", 4.0, 4.0, 4),   // one per head flashing
         ("FH-132", 5.0, 5.0, 1),   // 2 ends and 3 seams; bag of 5
         ("FH-133", 1.0, 1.0, 1),   // one left corner
         ("FH-134", 1.0, 1.0, 1),   // one right corner
-        ("FH-153", 2.0, 2.0, 2),   // one a head corner
-        ("FH-160", 4.0, 4.0, 1),   // one a head flashing; bag of 10
-        ("FH-161", 12.0, 13.0, 2), // one a device; × 1.02 = 12.24; bags of 10
-        ("FH-163", 3.0, 3.0, 3),   // one a row
-        ("FH-164", 1.0, 1.0, 1),   // one a block
-        ("FH-165", 1.0, 1.0, 1),   // one a block
-        ("FH-166", 4.0, 4.0, 4),   // an allowance of 4 a block
-        ("FH-167", 1.0, 1.0, 1),   // one set a block
+        ("FH-153", 2.0, 2.0, 2),   // one per head corner
+        ("FH-160", 4.0, 4.0, 1),   // one per head flashing; bag of 10
+        ("FH-161", 12.0, 13.0, 2), // one per device; × 1.02 = 12.24; bags of 10
+        ("FH-163", 3.0, 3.0, 3),   // one per row
+        ("FH-164", 1.0, 1.0, 1),   // one per block
+        ("FH-165", 1.0, 1.0, 1),   // one per block
+        ("FH-166", 4.0, 4.0, 4),   // an allowance of 4 per block
+        ("FH-167", 1.0, 1.0, 1),   // one set per block
     ];
-    // Under the array, 134.187 in up the slope, 48 in strips lapped 4 in: 48 + 2 × 44 = 136 in are three strips of 22.6297 ft. The
+    // Under the array, 134.187 in up the slope, 48 in strips lapped 4 in: 48 + 2 × 44 = 136 in is three strips of 22.6297 ft. The
     // first roll of 50 ft ends in the third, a lap of 6 in: 68.389 ft × 4 = 273.56 ft², × 1.05 = 287.23; rolls of 200 ft²
     let underlayment = ("FH-150", 273.556 / SQUARE_FEET, 287.234 / SQUARE_FEET, 2);
-    // With 18 in on all sides 170.187 in up, 36 in strips lapped 3 1/2 in: 36 + 4 × 32.5 = 166 in are too few, so six strips of
+    // With 18 in on all sides 170.187 in up, 36 in strips lapped 3 1/2 in: 36 + 4 × 32.5 = 166 in is too little, so six strips of
     // 25.6297 ft, 153.778 ft. Two rolls of 66.7 ft end within a strip, a lap of 6 in each: 154.778 × 3 = 464.33 ft², × 1.05 =
     // 487.55; rolls of 200 ft²
     let membrane = ("FH-152", 464.334 / SQUARE_FEET, 487.551 / SQUARE_FEET, 3);
-    // 22.6297 ft of head and 12 in more at two corners, × 1.05; a roll of 50 ft
+    // 22.6297 ft of head plus 12 in at each of two corners, × 1.05; a roll of 50 ft
     let strip = ("FH-155", 24.6297 * 0.3048, 25.8612 * 0.3048, 1);
     // 2 × 22.6297 + 2 × 11.1823 + 2 × 1 = 69.624 ft, × 1.05 = 73.105; rolls of 33 ft
     let starter = ("FH-154", 69.624 * 0.3048, 73.105 * 0.3048, 3);
@@ -120,7 +120,7 @@ fn counted_by_hand() {
         assert!(near(line.with_waste, with_waste), "{number}: {}, by hand {with_waste}", line.with_waste);
         assert_eq!(line.packages, packages, "packages of {number}");
     }
-    // FH-135 is for inside corners, and a full block has none; FH-156, primer, is taken where an office says so.
+    // FH-135 is for inside corners, and a full block has none; FH-156, primer, is only used if an office says so.
     let array = takeoff.lines.iter().filter(|line| of_array(&line.number));
     assert_eq!(array.count(), by_hand.len() + measured.len());
     let kit = builtin_kit();
@@ -146,8 +146,8 @@ fn the_total_foots_to_the_cent() {
     assert_eq!(array.sum::<Decimal>(), by_hand);
 }
 
-/// Between two course lines the side touches one course more: 24 in is 3.8 courses above the first line, the top
-/// (158.187 in) 30.6, so it lies in courses 3 to 30, 28 of them, and takes 29 pieces.
+/// Between two course lines the side touches one more course: 24 in is 3.8 courses above the first line, the top (158.187 in)
+/// 30.6, so it is in courses 3 to 30, 28 of them, and takes 29 pieces.
 #[test]
 fn a_block_between_course_lines_takes_one_step_flashing_more_a_side() {
     let takeoff = order(&alder_court(Length::from_inches(24.0)));
@@ -155,7 +155,7 @@ fn a_block_between_course_lines_takes_one_step_flashing_more_a_side() {
     assert_eq!(steps.need, 58.0);
 }
 
-/// The file is what its published schema (JSON Schema 2020-12) says, by an independent validator.
+/// The file conforms to its published schema (JSON Schema 2020-12), by an independent validator.
 #[test]
 fn the_json_is_what_its_schema_says() {
     let job = alder_court(Length::from_inches(25.0));
@@ -168,7 +168,7 @@ fn the_json_is_what_its_schema_says() {
     assert_eq!(json["format"], "chalkcourse-takeoff");
     let order = &json["data"]["takeoff"];
     assert_eq!(order, &serde_json::to_value(TakeoffData::of(&takeoff, job.units)).unwrap());
-    // A reader can follow any number to its places.
+    // Any number can be traced to its places.
     let feet = &order["lines"][1];
     assert_eq!(feet["terms"][0]["words"], "12 modules × 5");
     let measure = &order["measures"][feet["terms"][0]["measure"].as_u64().unwrap() as usize];

@@ -1,10 +1,10 @@
 //! The roofing of each sample roof, counted by hand.
 //!
-//! Published: laps of drip edge (IRC R905.2.8.5, 2018), underlayment by slope (IRC table R905.1.1(2), 2018), the leak
-//! barrier (IRC R905.1.2, 2018), 320 nails and 3 bundles a square of three-tab shingles, 35 ft of caps a bundle, No. 15 felt
-//! of 36 in × 144 ft = 432 sq ft that nets about 400, waste of 10 % on a gable and 15 % on a hip roof (roofing handbooks), 15 to 20 % on a cut-up one (from memory).
-//! From memory: starter of 100 to 120 ft a bundle, end laps, a piece of step flashing a course and one more. Allowances for
-//! sheathing, sealant, safety and work are the kit's own.
+//! Published: laps of drip edge (IRC R905.2.8.5, 2018), underlayment by slope (IRC table R905.1.1(2), 2018), the leak barrier
+//! (IRC R905.1.2, 2018), 320 nails and 3 bundles per square of three-tab shingles, 35 ft of caps per bundle, No. 15 felt of 36 in
+//! × 144 ft = 432 sq ft that nets about 400, waste of 10 % on a gable and 15 % on a hip roof (roofing handbooks), 15 to 20 % on a
+//! cut-up one (from memory). From memory: starter of 100 to 120 ft per bundle, end laps, a piece of step flashing per course plus
+//! one. Allowances for sheathing, sealant, safety and work are the kit's own.
 
 #![allow(
     clippy::expect_used,
@@ -46,39 +46,39 @@ fn check(takeoff: &Takeoff, by_hand: &[(&str, f64, u64)]) {
     }
 }
 
-/// Alder Court is taken off whole in `hand_takeoff.rs`.
+/// The complete takeoff of Alder Court is in `hand_takeoff.rs`.
 #[test]
 fn alder_court() {
     let takeoff = order(&samples::alder_court());
     // IRC R905.1.2 (2018): 26.83 in along 2 × 60 ft, under the array too.
     let barrier = &line(&takeoff, "FH-210").terms[0];
     assert!((barrier.measured / (0.3048 * 0.3048) - 268.328).abs() < 1e-2, "{}", barrier.measured);
-    // A cricket stands where the back pan would, the ridge is not vented, and no wall ends an eave.
+    // There is a cricket in place of the back pan, the ridge is not vented, and no wall ends an eave.
     for number in ["FH-217", "FH-222", "FH-223", "FH-225", "FH-226", "FH-228", "FH-229", "FH-230", "FH-233"] {
         assert!(takeoff.lines.iter().all(|line| line.number != number), "{number} has no place here");
     }
-    // A gable loses nothing at its rakes: what they cut off begins the next course. The handbook's 10 % is for the rest.
+    // A gable has no waste at its rakes: offcuts start the next course. The handbook's 10 % is for the rest.
     assert!(line(&takeoff, "FH-214").waste_by_geometry.unwrap() < 1e-9);
-    // 3 bundles a square
+    // 3 bundles per square
     assert!((100.0 / (line(&takeoff, "FH-214").holds / (0.3048 * 0.3048)) - 3.0).abs() < 1e-6);
 }
 
-/// A barn of 40 × 36 ft at 2:12: 18 × 1.013794 = 18.24829 ft up each face, 218.98 in. Below 4:12 the felt lies double.
+/// A barn of 40 × 36 ft at 2:12: 18 × 1.013794 = 18.24829 ft up each face, 218.98 in. Below 4:12 the felt is double.
 #[test]
 fn low_barn() {
     let takeoff = order(&samples::low_barn());
     check(
         &takeoff,
         &[
-            // two eaves of 480 in: 4 × 118 = 472 leave 8 in, less than a piece of 12 in may be: 3 whole sticks, 116 and 12
+            // two eaves of 480 in: 4 × 118 = 472 leaves 8 in, less than the minimum piece of 12 in: 3 whole sticks, 116 and 12
             // in; the two of 12 in share a stick: 6 + 2 + 1
             ("FH-203", 9.0, 9),
             // four rakes of 218.98 in: a whole stick and 100.98 in
             ("FH-204", 8.0, 8),
-            // from 34 in up, where the barrier's roll ends less a lap, sheets each 17 in while 19 in of the one below do not reach the
-            // top: 34 to 187 in, 10 a face. South, seven beside the array's membrane, 4.6667 + 10.0370 ft, and three of 40 ft: 222.9256
-            // ft; north 400 ft. 19 in strips of 14.7037 and 40 ft × 19/36 = 28.8714 ft; a rest of 1.0744 ft is too short to lay, and
-            // three rolls end within a course, a lap of 4 in each: 653.8714 × 3
+            // from 34 in up, where the barrier's roll ends less a lap, sheets every 17 in as long as 19 in of the one below do
+            // not reach the top: 34 to 187 in, 10 per face. South, seven beside the array's membrane, 4.6667 + 10.0370 ft, and
+            // three of 40 ft: 222.9256 ft; north 400 ft. 19 in strips of 14.7037 and 40 ft × 19/36 = 28.8714 ft; a remnant of
+            // 1.0744 ft is too short to lay, and three rolls end within a course, a lap of 4 in each: 653.8714 × 3
             ("FH-211", 1961.6141, 5),
             // 2 × 40 + 4 × 18.24829, × 1.05 = 160.6; bundles of 105 ft
             ("FH-213", 152.9932, 2),
@@ -101,8 +101,8 @@ fn quarry_lane() {
     assert!((need(caps) - feet(15.4 + 19.5)).abs() < 1e-3, "{}", need(caps));
     // 114.50 ft × 1.05 = 120.2
     assert_eq!(caps.packages, 4);
-    // valleys of 3, 1 and 1 m of common run, × 1.5. 177.17 in is a whole piece of 120 in and 177.17 − 114 = 63.17 in; the two
-    // of 59.06 in come from one piece, the 63.17 in from another
+    // valleys of 3, 1 and 1 m of common run, × 1.5. 177.17 in is a whole piece of 120 in and 177.17 − 114 = 63.17 in; the two of
+    // 59.06 in come from one piece, the 63.17 in from another
     let valley = line(&takeoff, "FH-217");
     assert_eq!((valley.need, valley.packages), (3.0, 3));
     assert!((valley.terms[0].measured - 7.5).abs() < 1e-6);
@@ -112,12 +112,12 @@ fn quarry_lane() {
     // deck less 4 × 2 modules (6.897525 × 2.271175 m) and 2 × 2 (3.447175 × 2.271175)
     let shingles = line(&takeoff, "FH-214");
     assert!((shingles.need - (157.6997 - 15.6655 - 7.8291)).abs() < 1e-3, "{}", shingles.need);
-    // The hips and valleys of this roof cut off less than the handbook's 15 % for a hip roof, which is for breakage too.
+    // The hips and valleys of this roof waste less than the handbook's 15 % for a hip roof, which also covers breakage.
     let cut_off = shingles.waste_by_geometry.unwrap();
     assert!(cut_off > 0.01 && cut_off < 0.15, "{cut_off}");
     assert_eq!(line(&takeoff, "FH-224").packages, 1);
     assert_eq!(line(&takeoff, "FH-226").packages, 1);
-    // A skylight brings its maker's kit; valleys make the roof a cut-up one.
+    // A skylight needs its maker's kit; valleys make the roof a cut-up one.
     assert_eq!(line(&takeoff, "FH-229").packages, 1);
     assert_eq!(shingles.waste, 0.2);
 }

@@ -1,4 +1,4 @@
-//! Waivers as a job changes: one covers what was accepted, on the side that it was given for, and nothing that is worse.
+//! Waivers as a job changes: a waiver covers what was accepted, on the side it was given for, and nothing worse.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch, Polygon, dvec2};
@@ -14,8 +14,8 @@ use std::sync::Arc;
 
 const INCH: f64 = 0.0254;
 
-/// A gable of 12 × 12 m at 6:12; its south face has two more corners on the eave. A block lies so many inches from the east rake, one
-/// module of another so many from the west rake.
+/// A gable of 12 × 12 m at 6:12; its south face has two more corners on the eave. A block is at a distance in inches from the
+/// east rake, one module of another at a distance from the west rake.
 fn job(east: f64, west: f64) -> Resolved {
     let mut job = Resolved::new("Gable".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let face = |id: u32, corners: &[(f64, f64)], downslope: f64| {
@@ -72,7 +72,7 @@ fn put(job: &Resolved, face: Face) -> Resolved {
     apply(job, &Edit::PutFace(face)).unwrap()
 }
 
-/// Whether a plan stops: what makes `check` end with 1.
+/// Whether a plan stops: then `check` exits with 1.
 fn stops(job: &Resolved) -> bool {
     evaluate(job).worst() == Some(Severity::Stop)
 }
@@ -114,7 +114,7 @@ fn a_waiver_lapses_when_it_is_worse_and_says_both_numbers() {
     assert!(worse.waived.is_none() && stops(&job));
     let words = chalkcourse_telling::lapse_words(&job, &worse).unwrap();
     assert!(words.contains("was for 11 11/16\"") && words.contains("now it is 7/16\""), "{words}");
-    // Back where it was, or better, it holds again.
+    // Back where it was, or better, it applies again.
     job.blocks[0].at.x -= 11.5 * INCH;
     assert!(of_block(&job, 3).waived.is_some() && !stops(&job));
 }
@@ -132,7 +132,7 @@ fn a_waiver_lapses_when_the_limit_is_another() {
     assert!(words.contains("at least 12\"") && words.contains("at least 10\""), "{words}");
 }
 
-/// Moved off the rake, the block needs no waiver: what it was for is said in words, and no key is.
+/// Moved off the rake, the block needs no waiver: its purpose is stated in words, not as a key.
 #[test]
 fn a_waiver_without_its_finding_says_what_it_was_for() {
     let mut job = waived(&job(3.0, 20.0));
@@ -148,7 +148,7 @@ fn a_waiver_without_its_finding_says_what_it_was_for() {
 }
 
 #[test]
-fn a_waiver_whose_key_names_nothing_is_told() {
+fn a_waiver_whose_key_names_nothing_is_reported() {
     let job = waived(&job(3.0, 20.0));
     let job = apply(&job, &Edit::RemoveBlock(BlockId(3))).unwrap();
     let findings = check(&job, &Layout::of(&job));

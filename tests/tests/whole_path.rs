@@ -1,5 +1,5 @@
-//! Properties of the whole: whatever a person draws and does, nothing breaks, undo goes all the way, files keep everything, and
-//! counts depend on neither the order of corners nor the place of the origin.
+//! End-to-end properties: whatever a person draws and does, nothing breaks, undo goes all the way back, files round-trip, and
+//! counts depend neither on the order of corners nor on the position of the origin.
 
 #![allow(
     clippy::expect_used,
@@ -18,7 +18,7 @@ use chalkcourse_tests::samples;
 use proptest::prelude::*;
 use std::path::Path;
 
-/// Coordinates on a coarse grid, so that corners often coincide or line up, and now and then are off by a hair.
+/// Coordinates on a coarse grid, so that corners often coincide or line up, and now and then are slightly off.
 fn coordinate() -> impl Strategy<Value = f64> {
     (-6..18i32, prop_oneof![4 => Just(0.0), 1 => Just(1e-9), 1 => Just(0.004), 1 => Just(-0.03)])
         .prop_map(|(whole, hair)| f64::from(whole) + hair)
@@ -35,7 +35,7 @@ fn face() -> impl Strategy<Value = Face> {
             let (w, h) = (f64::from(w), f64::from(h));
             vec![at, at + dvec2(w, 0.0), at + dvec2(w, h), at + dvec2(0.0, h)]
         }),
-        // anything, folded or not
+        // anything, self-intersecting or not
         prop::collection::vec(point(), 0..7),
     ];
     (1..5u32, ring, 0..15u32, 0..8u32, 0..4u32).prop_map(|(id, outer, rise, eighth, height)| {
@@ -219,7 +219,7 @@ fn a_block_that_moves_leaves_the_roof_as_it_was() {
 #[test]
 fn alder_court_is_clean_and_low_barn_is_refused_for_its_pitch_alone() {
     let clean = evaluate(&samples::alder_court());
-    // the chimney is wide enough for a cricket, which is good to know and no more
+    // the chimney is wide enough for a cricket, which is only a note
     assert_eq!(clean.findings.iter().map(|f| f.rule).collect::<Vec<_>>(), vec!["cricket"]);
     assert_eq!(clean.worst(), Some(chalkcourse_rules::Severity::Note));
     assert_eq!(clean.summary.modules, 12);

@@ -1,4 +1,4 @@
-//! Edits of a file done on a job.
+//! The `apply` command: runs an edit script on a job.
 
 use crate::{Format, Outcome, json};
 use anyhow::{Context, bail};
@@ -12,7 +12,7 @@ use clap::Args;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
-/// What is done, on what, and where it goes.
+/// Arguments of `apply`.
 #[derive(Args)]
 #[command(after_help = examples())]
 pub(crate) struct Apply {
@@ -52,7 +52,7 @@ const EXAMPLES: &str = r#"
   {"switch-modules": {"block": "A", "off": [{"row": 2, "place": 3}]}}
 "#;
 
-/// What edits look like.
+/// Examples of edits for the help text.
 fn examples() -> String {
     format!(
         "{}{EXAMPLES}\n{}",
@@ -61,7 +61,7 @@ fn examples() -> String {
     )
 }
 
-/// More than this is no list of edits.
+/// Maximum size of an edit script, bytes.
 const MOST_BYTES: u64 = 64 << 20;
 
 pub(crate) fn apply(arguments: &Apply) -> anyhow::Result<Outcome> {
@@ -110,7 +110,7 @@ fn empty() -> Resolved {
     Resolved::new(name, builtin_kit(), builtin_rule_book(), builtin_prices())
 }
 
-/// The steps, and the folder from which they name files.
+/// The steps, and the folder that relative file names in them start from.
 fn read(edits: &Path) -> anyhow::Result<(Script, PathBuf)> {
     let mut text = String::new();
     if edits == Path::new("-") {
@@ -123,7 +123,7 @@ fn read(edits: &Path) -> anyhow::Result<(Script, PathBuf)> {
     Ok((script_from_text(&text, edits)?, folder))
 }
 
-/// Refuses to write over what is read, but for the job itself where that is asked for.
+/// Refuses to overwrite an input, except the job itself when that is requested.
 pub(crate) fn check_target(
     to: &Path,
     job: &Path,
@@ -150,7 +150,7 @@ fn is_same_file(one: &Path, other: &Path) -> bool {
     }
 }
 
-/// Two names of one file.
+/// Whether two paths are the same file.
 #[cfg(unix)]
 fn is_same_inode(one: &Path, other: &Path) -> bool {
     use std::os::unix::fs::MetadataExt;

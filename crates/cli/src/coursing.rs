@@ -1,4 +1,4 @@
-//! Courses of faces, and decks as measured.
+//! Commands about coursing: courses of faces, and decks as measured.
 
 use crate::{Format, On, Outcome, text_of};
 use anyhow::Context;

@@ -1,4 +1,4 @@
-//! Fills faces.
+//! The `fit` command: fills faces.
 
 use crate::{Format, On, Outcome, text_of};
 use chalkcourse_job::{FaceId, Orientation, Resolved, apply, load};
@@ -122,7 +122,7 @@ impl FitArgs {
         })
     }
 
-    /// The faces that are named, or all that the kit allows.
+    /// The faces named, or all that the kit allows.
     fn faces(&self, job: &Resolved) -> anyhow::Result<Vec<FaceId>> {
         let file = self.on.file.display();
         let known = || job.faces.iter().map(|f| f.name.as_str()).collect::<Vec<_>>().join(", ");

@@ -1,4 +1,4 @@
-//! What clears a finding, done.
+//! The `fix` command: applies the fix of a finding.
 
 use crate::apply::check_target;
 use crate::{Format, Outcome};
@@ -12,7 +12,7 @@ use clap::Args;
 use std::fmt::Write;
 use std::path::PathBuf;
 
-/// What is cleared, and where the job goes.
+/// Arguments of `fix`.
 #[derive(Args)]
 pub(crate) struct FixArguments {
     #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]

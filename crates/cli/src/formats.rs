@@ -1,4 +1,4 @@
-//! Buildings in and out of open formats.
+//! The `import` and `export` commands: buildings in open formats.
 
 use crate::raise::AllSides;
 use crate::{Format, Outcome, json};
@@ -15,7 +15,7 @@ use clap::{Args, ValueEnum};
 use std::fmt::Write;
 use std::path::{Path, PathBuf};
 
-/// What is imported, and how.
+/// Arguments of `import`.
 #[derive(Args)]
 pub(crate) struct Import {
     #[arg(help = words::commandline::HELP_A_GEOJSON_RFC_7946_OR.now())]
@@ -74,7 +74,7 @@ impl Import {
     }
 }
 
-/// The roof that was imported, and what was not taken over as it stands.
+/// The imported roof, and what was not imported as it is in the file.
 #[derive(serde::Serialize)]
 struct Imported {
     roof: chalkcourse_plan::RoofReport,
@@ -108,7 +108,7 @@ fn listing_text(listing: &Listing) -> String {
     text
 }
 
-/// What is exported.
+/// Arguments of `export`.
 #[derive(Args)]
 pub(crate) struct Export {
     #[arg(help = words::commandline::HELP_THE_JOB_FILE.now())]
@@ -124,7 +124,7 @@ pub(crate) struct Export {
     at: Option<String>,
 }
 
-/// A format that is written.
+/// An export format.
 #[derive(Clone, Copy, ValueEnum)]
 enum ExportFormat {
     #[value(help = words::commandline::HELP_FACES_PENETRATIONS_AND_MODULES_IN.now())]

@@ -1,4 +1,4 @@
-//! The pipeline without a screen: the same job, plan and numbers as in the window.
+//! The command line: the same pipeline as the window, with the same job, plan and numbers.
 
 mod apply;
 mod coursing;
@@ -31,12 +31,12 @@ struct Arguments {
     command: Command,
 }
 
-/// What the exit status says, and what to be careful about.
+/// Exit statuses and cautions, for the end of the help text.
 fn after_help() -> String {
     format!("{}\n\n{}", words::commandline::EXIT_STATUS, chalkcourse_plan::CAUTION)
 }
 
-/// The language that is asked for, read before the rest so that help and errors are in it.
+/// The requested language, parsed before the other arguments so that help and errors are in it.
 fn asked_language() -> Language {
     let mut arguments = std::env::args().skip(1);
     let mut code = None;
@@ -50,7 +50,7 @@ fn asked_language() -> Language {
     code.and_then(|code| Language::from_tag(&code)).unwrap_or_default()
 }
 
-/// The languages that reports can be in, by their codes.
+/// Parser for the codes of the available languages.
 fn languages() -> impl TypedValueParser<Value = Language> {
     let all = Language::ALL.map(|language| PossibleValue::new(language.code()).help(language.name()));
     PossibleValuesParser::new(all).map(|code| Language::from_tag(&code).unwrap_or_default())
@@ -172,7 +172,7 @@ enum ChecklistFormat {
     Pdf,
 }
 
-/// What a command has to say, and whether a finding stops the job.
+/// The output of a command, and whether a finding stops the job.
 struct Outcome {
     text: String,
     out: Option<PathBuf>,
@@ -197,7 +197,7 @@ fn main() -> ExitCode {
     }
 }
 
-/// Writes what a command has to say to a file, or to the screen where none is named.
+/// Writes output to a file, or to standard output if none is given.
 fn deliver(text: &str, out: Option<&Path>) -> anyhow::Result<()> {
     match out {
         Some(path) => Ok(write_atomically(path, text.as_bytes())?),
@@ -205,12 +205,12 @@ fn deliver(text: &str, out: Option<&Path>) -> anyhow::Result<()> {
     }
 }
 
-/// What is to be known of the work and is not its output.
+/// Prints to standard error what is not part of the output.
 pub(crate) fn aside(words: &str) {
     let _ = writeln!(std::io::stderr(), "{words}");
 }
 
-/// Prints all of it; a reader that has seen enough (`| head`) is no error.
+/// Prints all of it; a closed pipe (`| head`) is not an error.
 fn print(text: &str) -> std::io::Result<()> {
     let mut out = std::io::stdout().lock();
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
@@ -248,7 +248,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         }
         Command::Roof { on, format } => {
             on_job(on, |job, plan| text_of(format, Output::Roof, Output::RoofJson, job, plan))
-                // a report of what is there: what the rule book thinks of it is for `check`
+                // reports what is there; judging it by the rule book is the job of `check`
                 .map(|outcome| Outcome { stops: false, ..outcome })
         }
         Command::Import(import) => import.run(),
@@ -292,7 +292,7 @@ fn on_job(
     Ok(Outcome { text, out: on.out, stops: plan.worst() == Some(chalkcourse_rules::Severity::Stop) })
 }
 
-/// An output to read, or the same for other programs.
+/// An output as text or as JSON.
 fn text_of(
     format: Format,
     text: Output<'_>,
@@ -307,7 +307,7 @@ fn text_of(
     Ok(asked.text(job, plan)?)
 }
 
-/// Writes what no screen shows to the file that `--out` names, and says so.
+/// Writes a binary output to the file that `--out` names, and returns a message about it.
 fn write_file(out: Option<PathBuf>, bytes: &[u8]) -> anyhow::Result<String> {
     let path = out.context(words::commandline::SAY_WHERE_THE_FILE_GOES)?;
     write_atomically(&path, bytes)?;

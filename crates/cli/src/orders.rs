@@ -1,4 +1,4 @@
-//! Commands about the order: what to order, two orders or two suppliers beside each other, and what arrived.
+//! Commands about the order: the takeoff, comparing orders or suppliers, and deliveries.
 
 use crate::{Format, On, Outcome, text_of, write_file};
 use anyhow::Context;
@@ -129,7 +129,7 @@ fn split<'a>(text: &'a str, what: &str) -> anyhow::Result<(&'a str, &'a str)> {
         .with_context(|| words::commandline::write_it_as_number(&format_args!("{text:?}"), &what))
 }
 
-/// A price list; what became of its lines is told beside the output.
+/// A price list; what happened to its lines is reported on standard error.
 fn prices_told(path: &Path, kit: &Kit) -> anyhow::Result<PriceList> {
     let PriceReading { list, summary } = load_prices(path, kit)?;
     crate::aside(&format!("{}: {}", path.display(), summary.said()));
@@ -224,7 +224,7 @@ pub(crate) fn takeoff(arguments: TakeoffArguments) -> anyhow::Result<Outcome> {
 
 pub(crate) fn compare(arguments: &CompareArguments) -> anyhow::Result<Outcome> {
     let one = evaluate(&load(&arguments.one)?).takeoff;
-    // Whether it can be built is told of the other, which would be ordered.
+    // The exit status is about the other job, the one that would be ordered.
     let job = load(&arguments.other)?;
     let plan = evaluate(&job);
     let comparison = chalkcourse_plan::compare(&one, &plan.takeoff);

@@ -1,4 +1,4 @@
-//! The house as a picture.
+//! The `picture` command: renders the house.
 
 use anyhow::{Context, bail};
 use chalkcourse_geometry::Azimuth;
@@ -12,7 +12,7 @@ use chalkcourse_words as words;
 use clap::Args;
 use std::path::PathBuf;
 
-/// How the picture is taken.
+/// Options of the picture.
 #[derive(Args)]
 pub(crate) struct Options {
     #[arg(help = words::commandline::HELP_WHERE_THE_PNG_FILE_IS.now())]
@@ -47,10 +47,10 @@ pub(crate) struct Options {
     utc_offset: Option<f64>,
 }
 
-/// The most pixels of a picture on a side.
+/// Maximum pixels per side.
 const MOST: usize = 8192;
 
-/// Writes the picture and says what it shows.
+/// Writes the picture and returns a description of it.
 pub(crate) fn write(
     job: &chalkcourse_job::Resolved,
     plan: &Plan,
@@ -112,7 +112,7 @@ fn light(
     Ok((Light::Sun(sun.direction()), words))
 }
 
-/// Reads `1600x1000`.
+/// Parses `1600x1000`.
 fn size(text: &str) -> anyhow::Result<[usize; 2]> {
     let number = |text: &str| text.trim().parse::<usize>().ok().filter(|n| (1..=MOST).contains(n));
     text.split_once(['x', 'X', '×'])

@@ -1,4 +1,4 @@
-//! A job from a footprint.
+//! The `raise` command: a job from a footprint.
 
 use crate::Outcome;
 use anyhow::{Context, bail};
@@ -12,7 +12,7 @@ use chalkcourse_plan::{Ends, RaiseAs, evaluate, part_over};
 use chalkcourse_words as words;
 use std::path::Path;
 
-/// What stands on all sides of a footprint.
+/// The roof settings for all sides of a footprint.
 #[derive(clap::Args)]
 pub(crate) struct AllSides {
     #[arg(help = words::commandline::HELP_PITCH_OF_ALL_SLOPED_SIDES.now())]
@@ -30,7 +30,7 @@ pub(crate) struct AllSides {
 }
 
 impl AllSides {
-    /// The same, read.
+    /// The settings, parsed.
     pub(crate) fn how(&self) -> anyhow::Result<RaiseAs> {
         let length = |text: &str| Length::parse(text, Units::FeetInches);
         Ok(RaiseAs {
@@ -42,7 +42,7 @@ impl AllSides {
     }
 }
 
-/// Writes the job that one outline of a GeoJSON file makes, and reports it.
+/// Writes the job raised from one outline of a GeoJSON file, and reports it.
 pub(crate) fn raise(
     footprint: &Path,
     out: &Path,
@@ -79,7 +79,7 @@ pub(crate) fn raise(
     Ok(Outcome { text: chalkcourse_sheets::Output::Plan.text(&job, &plan)?, out: None, stops: false })
 }
 
-/// A part with one side changed as `3=8:12,eave=10 ft` says.
+/// A part with one side changed as in `3=8:12,eave=10 ft`.
 fn with_side(part: &RoofPart, text: &str) -> anyhow::Result<RoofPart> {
     let form = words::commandline::WRITE_A_SIDE_AS;
     let (place, what) = text.split_once('=').context(form)?;

@@ -1,4 +1,4 @@
-//! A face from what a tape said on the roof.
+//! The `tape` command: a face from tape measurements.
 
 use crate::Outcome;
 use anyhow::{Context, bail};
@@ -12,7 +12,7 @@ use clap::Args;
 use std::fmt::Write;
 use std::path::PathBuf;
 
-/// What a tape said, and where the face goes.
+/// The readings, and where the face goes.
 #[derive(Args)]
 #[command(group = clap::ArgGroup::new("form").required(true))]
 pub(crate) struct Tape {
@@ -74,7 +74,7 @@ fn line(typed: &str) -> anyhow::Result<Reading> {
 }
 
 impl Tape {
-    /// The form, and what was read of it.
+    /// The shape of the face, and the parsed readings.
     fn readings(&self) -> anyhow::Result<(Form, Vec<Reading>)> {
         let sides = |count: usize| (0..count).map(|at| (at, (at + 1) % count)).collect::<Vec<_>>();
         let (form, typed, lines) = match self {
@@ -99,7 +99,7 @@ impl Tape {
     }
 }
 
-/// Writes a job with the face and says what came of the readings.
+/// Writes a job with the face and reports how the readings fit.
 pub(crate) fn run(tape: &Tape) -> anyhow::Result<Outcome> {
     let (form, readings) = tape.readings()?;
     let taped = lay_out(form, &readings, length("--limit", &tape.limit)?)?;

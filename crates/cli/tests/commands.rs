@@ -1,4 +1,4 @@
-//! The command line as a person or a script meets it: words, exit status, files.
+//! The command line as people and scripts use it: output, exit status, files.
 
 #![allow(
     clippy::expect_used,
@@ -47,14 +47,14 @@ fn check_is_fine_on_alder_court_and_stops_at_low_barn() {
 }
 
 #[test]
-fn a_finding_is_told_with_its_fix_and_cleared_by_it() {
+fn a_finding_is_reported_with_its_fix_and_cleared_by_it() {
     let plain = on("check", "quarry-lane.chalk.json", &[]);
     assert!(!text(&plain).contains("    fix: "), "nobody asked for fixes");
     let asked = on("check", "quarry-lane.chalk.json", &["--fixes", "--format", "json"]);
     let report: serde_json::Value = serde_json::from_str(&text(&asked)).expect("JSON");
     let finding = &report["findings"][0];
     let (fix, key) = (finding["fix"].as_str().expect("words"), finding["key"].as_str().expect("a key"));
-    // West of the valley; in words alone nobody sees a left.
+    // West of the valley; "left" means nothing in a sentence without a picture.
     assert!(fix.contains("of block South") && fix.ends_with("to the west"), "{fix}");
 
     let folder = tempfile::tempdir().unwrap();
@@ -82,7 +82,7 @@ fn a_finding_is_told_with_its_fix_and_cleared_by_it() {
 }
 
 #[test]
-fn check_tells_what_was_not_checked_and_why() {
+fn check_reports_what_was_not_checked_and_why() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
     let (checked, not_checked) = plain.split_once("What was not checked").expect("both parts");
     assert!(checked.contains("[setback]") && !not_checked.contains("[setback]"), "{plain}");
@@ -96,7 +96,7 @@ fn check_tells_what_was_not_checked_and_why() {
 }
 
 #[test]
-fn pathways_wind_and_the_checklist_are_told() {
+fn pathways_wind_and_the_checklist_are_reported() {
     let plain = text(&on("check", "alder-court.chalk.json", &[]));
     assert!(plain.contains("Pathways for the fire department\n  South: "), "{plain}");
     assert!(
@@ -130,7 +130,7 @@ fn rule_books_are_compared_field_by_field() {
 }
 
 #[test]
-fn takeoff_says_the_same_in_three_forms() {
+fn takeoff_agrees_in_three_formats() {
     let json: serde_json::Value =
         serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &["--format", "json"])))
             .expect("JSON");
@@ -162,7 +162,7 @@ fn plan_goes_to_a_file() {
 }
 
 #[test]
-fn input_that_cannot_be_used_is_told_with_the_place() {
+fn unusable_input_is_reported_with_its_position() {
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path().join("bad.chalk.json");
     let path_text = path.to_str().expect("a path of words");
@@ -243,7 +243,7 @@ fn text_of_lines(output: &Output, kind: &str) -> Option<String> {
 }
 
 #[test]
-fn a_roof_is_filled_with_its_proof() {
+fn a_filled_roof_comes_with_its_proof() {
     let filled =
         on("fit", "alder-court.chalk.json", &["--mode", "one-grid", "--face", "South", "--format", "json"]);
     assert_eq!(filled.status.code(), Some(0), "{}", words_of_error(&filled));
@@ -264,7 +264,7 @@ fn a_roof_is_filled_with_its_proof() {
     assert!(words_of_error(&flat).contains("4:12"));
 }
 
-/// What a tape read is kept with the face; what is given on the command line goes before it.
+/// The tape reading is stored with the face; a value given on the command line takes precedence.
 #[test]
 fn a_deck_is_fitted_as_the_job_has_it_measured() {
     let folder = tempfile::tempdir().expect("a folder");
@@ -272,7 +272,7 @@ fn a_deck_is_fitted_as_the_job_has_it_measured() {
     let sample = std::fs::read_to_string(sample("alder-court.chalk.json")).expect("the sample");
     let mut job: serde_json::Value = serde_json::from_str(&sample).expect("JSON");
     let face = &mut job["data"]["faces"][0];
-    // As a face of a part it has its corners from there; its tape is its own.
+    // As a face of a part its corners come from the part; its tape readings are its own.
     face["taped"] = serde_json::json!({ "rising": "62' 4\"" });
     std::fs::write(&path, job.to_string()).expect("a file");
     let file = path.to_str().expect("a path of words");
@@ -423,7 +423,7 @@ fn two_orders_are_compared() {
 }
 
 #[test]
-fn suppliers_stand_beside_each_other_to_the_cent() {
+fn suppliers_are_compared_to_the_cent() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let file = |name: &str| top.join(name).to_str().expect("a path of words").to_owned();
     let told = text(&on(
@@ -472,12 +472,12 @@ fn leftovers_are_used_first_and_lines_switched_off() {
         serde_json::from_str(&text(&on("takeoff", "alder-court.chalk.json", &arguments))).expect("JSON");
     let lines = order["data"]["takeoff"]["lines"].as_array().expect("lines");
     let step = lines.iter().find(|line| line["number"] == "FH-121").expect("step flashing");
-    // 74 with waste less 40 on the rack is 34: two boxes of 25, not three.
+    // 74 with waste minus 40 on the rack is 34: two boxes of 25, not three.
     assert_eq!((&step["from_stock"], &step["packages"]), (&40.0.into(), &2.into()), "{step}");
     assert!(lines.iter().all(|line| line["number"] != "FH-301"));
 }
 
-/// A folder with a job and a file of edits, and the two paths.
+/// A folder with a job and an edit script, and the paths of both.
 fn with_edits(edits: &str) -> (tempfile::TempDir, String, String) {
     let folder = tempfile::tempdir().expect("a folder");
     let (job, file) = (folder.path().join("job.chalk.json"), folder.path().join("edits.json"));
@@ -489,7 +489,7 @@ fn with_edits(edits: &str) -> (tempfile::TempDir, String, String) {
 }
 
 #[test]
-fn edits_of_a_file_are_done_and_answered() {
+fn an_edit_script_is_applied_and_reported() {
     let (folder, job, file) = with_edits(
         r#"[{"add-penetration": {"name": "Bath fan", "kind": "vent", "face": "South", "at": ["10 ft", "6 ft"]}},
             {"change-building": {"wind_mph": 115}},
@@ -517,13 +517,13 @@ fn edits_of_a_file_are_done_and_answered() {
     let there = after["data"]["penetrations"].as_array().expect("penetrations");
     assert!(there.iter().any(|one| one["id"] == id && one["name"] == "Bath fan"));
     assert_eq!((&after["data"]["name"], std::fs::read(&job).expect("the job")), (&"Alder".into(), before));
-    // The exit status is that of what the rules find in the end.
+    // The exit status follows from the findings of the final job.
     let stops = report["edits"][2]["stops"]["after"].as_u64().expect("a number");
     assert_eq!(done.status.code(), Some(i32::from(stops > 0)), "{report}");
 }
 
 #[test]
-fn no_input_is_written_over_unless_that_is_asked_for() {
+fn inputs_are_not_overwritten_unless_requested() {
     let (_folder, job, file) = with_edits(r#"{"set-name": "Renamed"}"#);
     let before = std::fs::read(&job).expect("the job");
     let over_job = run(&["apply", &job, &file, "--save", &job]);
@@ -542,7 +542,7 @@ fn no_input_is_written_over_unless_that_is_asked_for() {
 }
 
 #[test]
-fn an_edit_that_cannot_be_done_saves_nothing_or_is_left_out() {
+fn a_failing_edit_saves_nothing_or_is_skipped() {
     let (folder, job, file) =
         with_edits(r#"[{"set-name": "One"}, {"remove-block": "Nowhere"}, {"set-units": "metric"}]"#);
     let to = folder.path().join("after.chalk.json").to_str().expect("words").to_owned();
@@ -585,7 +585,7 @@ fn edits_come_through_a_pipe_and_onto_a_new_job() {
     child.stdin.take().expect("a pipe").write_all(edits.as_bytes()).expect("piped");
     let done = child.wait_with_output().expect("it ends");
     let told = text(&done);
-    // In Spanish the faces have Spanish names, and "South" is none of them.
+    // In Spanish the faces have Spanish names, and "South" is not one of them.
     assert_eq!(done.status.code(), Some(2), "{told}");
     assert!(words_of_error(&done).contains("\"Sur\""), "{}", words_of_error(&done));
     let labelled =

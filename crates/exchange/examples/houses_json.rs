@@ -1,4 +1,4 @@
-//! Prints what is read from a city model, for `tests/peers/city_models.py`: every roof surface of every building.
+//! Prints every roof surface of every building read from a city model, for `tests/peers/city_models.py`.
 
 use chalkcourse_exchange::{HouseShape, houses_from_cityjson};
 use serde_json::json;

@@ -3,15 +3,15 @@ use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_words as words;
 use std::path::PathBuf;
 
-/// Why nothing came out of a file, or nothing went into one: which, where in it, and what to do.
+/// Why an import or export failed: which file, where in it, and what to do.
 #[derive(Debug, thiserror::Error)]
 pub enum ImportError {
-    /// The system would not read it.
+    /// An operating system error.
     #[error("{}", words::formats::check_that_the_path_is(&path.display(), &error))]
     System {
         /// The file.
         path: PathBuf,
-        /// What the system said.
+        /// The error.
         error: std::io::Error,
     },
     /// A file is too large to be read at once.
@@ -19,42 +19,42 @@ pub enum ImportError {
     TooLarge {
         /// The file.
         path: PathBuf,
-        /// "this file" or a line of it.
+        /// "this file" or one of its lines.
         what: String,
-        /// The most that is read, in megabytes.
+        /// The limit, in megabytes.
         most: u64,
     },
-    /// It is not what it should be.
+    /// The contents are invalid.
     #[error("{path}: {wrong}", path = path.display())]
     Wrong {
         /// The file.
         path: PathBuf,
-        /// What, where, and what was expected.
+        /// What is wrong, where, and what was expected.
         wrong: String,
     },
-    /// There is no such building.
+    /// No building with that id.
     #[error("{}", words::formats::there_is_no_building_list(&path.display(), &format_args!("{id:?}")))]
     NoBuilding {
         /// The file or folder.
         path: PathBuf,
-        /// The id asked for.
+        /// The requested id.
         id: String,
     },
-    /// Nothing in a folder.
+    /// A folder without any buildings.
     #[error("{}", words::formats::there_is_no_building_in(&path.display()))]
     Nothing {
         /// The file or folder.
         path: PathBuf,
     },
-    /// The roof over a footprint.
+    /// No roof could be raised over a footprint.
     #[error("{name}: {error}")]
     Raise {
         /// The building.
         name: String,
-        /// Which corner or side is the trouble.
+        /// Which corner or side is the problem.
         error: RaiseError,
     },
-    /// No surface of a roof can be a face.
+    /// No surface of the roof can be a face.
     #[error("{}", words::formats::no_roof_surface_of_it(&name, &told))]
     NoFaces {
         /// The building.

@@ -10,47 +10,47 @@ use geojson::{GeoJson, GeometryValue, JsonObject, Position};
 /// An outline from a file.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Outline {
-    /// Its `name`, or where it stands in the file; a second one of a name has a number behind it.
+    /// Its `name`, or its position in the file; duplicates get a number appended.
     pub name: String,
-    /// Where on the globe its middle is: the origin of the outline's plan.
+    /// The centre on the globe: the origin of the outline's plan.
     pub place: GeoPoint,
-    /// Metres east and north of its middle, holes (courtyards) too; or why it can't be used.
+    /// Metres east and north of the centre, with holes (courtyards); or why it can't be used.
     pub outline: Result<Polygon, GeoJsonError>,
 }
 
 /// Why there is no outline.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonError {
-    /// It is no GeoJSON.
+    /// It is not GeoJSON.
     #[error("{}", words::formats::this_is_no_geojson_rfc(&_0))]
     Malformed(String),
-    /// There is no polygon in it.
+    /// It contains no polygon.
     #[error("{}", words::formats::THIS_GEOJSON_HOLDS_NO_POLYGON.now().to_owned())]
     NoPolygon,
-    /// It names another reference system.
+    /// It names another coordinate reference system.
     #[error("{}", words::formats::its_crs_is_geojson_is(&_0))]
     OtherCrs(String),
-    /// A position is not on the globe.
+    /// A position is not valid longitude and latitude.
     #[error("{}", words::formats::position_is_no_longitude_from(&name, &position, &longitude, &latitude))]
     NotDegrees {
         /// Which outline.
         name: String,
-        /// Which position of it, from 1.
+        /// Which position of it, 1-based.
         position: usize,
         /// As given.
         longitude: f64,
         /// As given.
         latitude: f64,
     },
-    /// An outline reaches too far for a level plan.
+    /// An outline extends too far for a local plane.
     #[error("{}", words::formats::reaches_m_from_its_middle(&name, &format_args!("{metres:.0}"), &format_args!("{MOST_REACH:.0}")))]
     TooFar {
         /// Which outline.
         name: String,
-        /// How far.
+        /// Its extent, metres.
         metres: f64,
     },
-    /// An outline has more corners than a house has.
+    /// An outline has more corners than any house.
     #[error("{}", words::formats::has_corners_a_house_has(&name, &corners, &MOST_CORNERS))]
     TooManyCorners {
         /// Which outline.
@@ -58,7 +58,7 @@ pub enum GeoJsonError {
         /// How many.
         corners: usize,
     },
-    /// Its rings make no outline.
+    /// Its rings do not form a valid outline.
     #[error("{name}: {}", ring_words(.defect))]
     Ring {
         /// Which outline.
@@ -86,14 +86,14 @@ fn ring_words(defect: &Defect) -> String {
     }
 }
 
-/// Corners nearer than this are one corner, metres.
+/// Corners closer than this are merged, metres.
 const SAME: f64 = 1e-3;
 
-/// Reads all outlines of a GeoJSON text, each into a level plan around its own middle; see [`LocalPlan`] for how exact it is.
-/// An outline that can't be used keeps its place in the list, with the reason.
+/// Reads all outlines of a GeoJSON text, each into a local plan around its own centre; see [`LocalPlan`] for the accuracy. An
+/// outline that can't be used keeps its place in the list, with the reason.
 ///
 /// # Errors
-/// [`GeoJsonError`] where the text as a whole is of no use.
+/// [`GeoJsonError`] if the text as a whole is unusable.
 pub fn outlines_from_geojson(text: &str) -> Result<Vec<Outline>, GeoJsonError> {
     let parsed: GeoJson =
         text.parse().map_err(|error: geojson::Error| GeoJsonError::Malformed(error.to_string()))?;
@@ -158,8 +158,8 @@ impl Found {
     }
 }
 
-/// GeoJSON before RFC 7946 could name a reference system. One that means degrees of WGS 84, or is less than 2 m from it as a
-/// whole, changes nothing in a house; any other is refused.
+/// GeoJSON before RFC 7946 could name a reference system. One that is WGS 84 degrees, or within 2 m of it as a whole, makes no
+/// difference for a house; any other is refused.
 fn check_crs(foreign: Option<&JsonObject>) -> Result<(), GeoJsonError> {
     let Some(crs) = foreign.and_then(|members| members.get("crs")).filter(|crs| !crs.is_null()) else {
         return Ok(());
@@ -191,7 +191,7 @@ fn local_outline(name: &str, rings: &[Vec<Position>]) -> (GeoPoint, Result<Polyg
         let defect = Defect::TooFewCorners { ring: 0 };
         return (nowhere, Err(GeoJsonError::Ring { name: name.to_owned(), defect }));
     };
-    // The middle is sought in a plan around the first corner, so that the date line is no trouble.
+    // Find the centre in a plan around the first corner, so that the antimeridian is not a problem.
     let rough = LocalPlan::around(first);
     let near: Vec<DVec2> = rings.iter().flatten().map(|&place| rough.metres(place)).collect();
     let middle = chalkcourse_geometry::Rect::around(near).map_or(DVec2::ZERO, |bounds| bounds.centre());
@@ -202,7 +202,7 @@ fn local_outline(name: &str, rings: &[Vec<Position>]) -> (GeoPoint, Result<Polyg
     }
     let plan = LocalPlan::around(place);
     let mut local = rings.iter().map(|ring| {
-        // RFC 7946: the last position repeats the first; other repeated ones say nothing either.
+        // RFC 7946: the last position repeats the first; other repeats carry no information either.
         without_repeats(ring.iter().map(|&place| plan.metres(place)).collect(), SAME)
     });
     let outline = Polygon { outer: local.next().unwrap_or_default(), holes: local.collect() };
@@ -246,7 +246,7 @@ mod tests {
     const HOLE: &str =
         "[[-84.4996,39.0004],[-84.4996,39.0006],[-84.4994,39.0006],[-84.4994,39.0004],[-84.4996,39.0004]]";
 
-    fn told(text: &str) -> String {
+    fn error_of(text: &str) -> String {
         match outlines_from_geojson(text) {
             Err(error) => error.to_string(),
             Ok(outlines) => outlines[0].outline.clone().unwrap_err().to_string(),
@@ -268,20 +268,20 @@ mod tests {
     }
 
     #[test]
-    fn parts_of_a_multi_polygon_and_equal_names_are_told_apart() {
+    fn parts_of_a_multi_polygon_and_equal_names_are_distinguished() {
         let east = RING.replace("-84.5,", "-84.489,").replace("-84.499,", "-84.488,");
         let text = feature(&format!("{{\"type\":\"MultiPolygon\",\"coordinates\":[[{RING}],[{east}]]}}"));
         let names: Vec<String> =
             outlines_from_geojson(&text).unwrap().into_iter().map(|outline| outline.name).collect();
         assert_eq!(names, ["Mill", "Mill (2)"]);
-        // each is in the plan around its own middle, however far apart they are
+        // each is in the plan around its own centre, however far apart they are
         let far = RING.replace("-84.5,", "10.0,").replace("-84.499,", "10.001,");
         let text = feature(&format!("{{\"type\":\"MultiPolygon\",\"coordinates\":[[{RING}],[{far}]]}}"));
         assert!(outlines_from_geojson(&text).unwrap().iter().all(|outline| outline.outline.is_ok()));
     }
 
     #[test]
-    fn over_the_date_line_the_short_way_is_meant() {
+    fn the_antimeridian_is_crossed_the_short_way() {
         let ring =
             "[[179.9999,-17.0],[-179.9999,-17.0],[-179.9999,-16.9999],[179.9999,-16.9999],[179.9999,-17.0]]";
         let outlines = outlines_from_geojson(&polygon(ring)).unwrap();
@@ -300,25 +300,25 @@ mod tests {
         };
         assert!(outlines_from_geojson(&crs("urn:ogc:def:crs:OGC:1.3:CRS84")).is_ok());
         assert!(outlines_from_geojson(&crs("EPSG:4326")).is_ok());
-        assert!(told(&crs("urn:ogc:def:crs:EPSG::25832")).contains("25832"));
-        assert!(told(&crs("EPSG:3857")).contains("WGS 84"));
-        assert!(told(&polygon(RING).replacen('{', "{\"crs\":{\"type\":\"link\"},", 1)).contains("link"));
+        assert!(error_of(&crs("urn:ogc:def:crs:EPSG::25832")).contains("25832"));
+        assert!(error_of(&crs("EPSG:3857")).contains("WGS 84"));
+        assert!(error_of(&polygon(RING).replacen('{', "{\"crs\":{\"type\":\"link\"},", 1)).contains("link"));
     }
 
     #[test]
-    fn what_cannot_be_used_is_told() {
-        assert!(told("{").contains("RFC 7946"));
-        assert!(told("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
+    fn unusable_outlines_are_reported() {
+        assert!(error_of("{").contains("RFC 7946"));
+        assert!(error_of("{\"type\":\"Point\",\"coordinates\":[1,2]}").contains("no Polygon"));
         let metres = polygon("[[500000,4300000],[500010,4300000],[500010,4300010],[500000,4300000]]");
-        assert!(told(&metres).contains("degrees") && told(&metres).contains("Mill"));
+        assert!(error_of(&metres).contains("degrees") && error_of(&metres).contains("Mill"));
         let far = polygon("[[-84.5,39.0],[-80.0,39.0],[-80.0,40.0],[-84.5,39.0]]");
-        assert!(told(&far).contains("stays within 5000 m"));
+        assert!(error_of(&far).contains("stays within 5000 m"));
         let bow = polygon("[[-84.5,39.0],[-84.499,39.001],[-84.499,39.0],[-84.5,39.001],[-84.5,39.0]]");
-        assert!(told(&bow).contains("cross"));
-        assert!(told(&polygon("[]")).contains("three corners"));
-        assert!(told(&polygon(&format!("{HOLE},{RING}"))).contains("hole 1 is not inside"));
+        assert!(error_of(&bow).contains("cross"));
+        assert!(error_of(&polygon("[]")).contains("three corners"));
+        assert!(error_of(&polygon(&format!("{HOLE},{RING}"))).contains("hole 1 is not inside"));
         let many: Vec<String> =
             (0..2_100).map(|i| format!("[-84.5,{}]", 39.0 + f64::from(i) * 1e-7)).collect();
-        assert!(told(&polygon(&format!("[{}]", many.join(",")))).contains("2100 corners"));
+        assert!(error_of(&polygon(&format!("[{}]", many.join(",")))).contains("2100 corners"));
     }
 }

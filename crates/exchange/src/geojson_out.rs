@@ -12,23 +12,23 @@ use serde_json::json;
 /// Why no GeoJSON was made.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GeoJsonOutError {
-    /// Nobody said where the plan is.
+    /// The plan is not georeferenced.
     #[error("{}", words::formats::GEOJSON_IS_LONGITUDE_AND_LATITUDE.now().to_owned())]
     NoPlace,
-    /// RFC 7946 wants shapes over the date line cut in two.
+    /// It crosses the antimeridian, where RFC 7946 wants shapes cut in two.
     #[error("{}", words::formats::THE_PLAN_LIES_OVER_THE.now().to_owned())]
     DateLine,
-    /// It reaches where no plan is level.
+    /// It extends beyond where a local plane holds.
     #[error("{}", words::formats::the_plan_reaches_beyond_85(&format_args!("{:.0}", crate::MOST_REACH)))]
     TooFar,
 }
 
-/// The plan as a GeoJSON text: one feature a face, penetration and module, outlines counter-clockwise and holes clockwise, degrees
-/// to nine decimals (a tenth of a millimetre). See [`LocalPlan`] for how exact they are. Outlines of faces without sense are
-/// left out. Members of their own tell what stops the job, what was waived and the caution (RFC 7946, section 6.1).
+/// The plan as GeoJSON: one feature per face, penetration and module, outlines counter-clockwise and holes clockwise, degrees to
+/// nine decimals (a tenth of a millimetre). See [`LocalPlan`] for the accuracy. Faces with invalid outlines are left out. Foreign
+/// members carry stop findings, waivers and the caution (RFC 7946, section 6.1).
 ///
 /// # Errors
-/// [`GeoJsonOutError`] where the plan has no place on the globe that GeoJSON can tell.
+/// [`GeoJsonOutError`] if the plan is not at a position that GeoJSON can express.
 pub fn plan_to_geojson(
     job: &Resolved,
     layout: &Layout,
@@ -106,7 +106,7 @@ fn ring_of(plan: &LocalPlan, ring: &[DVec2]) -> Result<Vec<Position>, GeoJsonOut
             return Err(GeoJsonOutError::TooFar);
         }
         let GeoPoint { latitude, longitude } = plan.place(corner);
-        // plan.place() wraps: what jumps to the other side of the globe is over the date line
+        // plan.place() wraps: a jump to the other side of the globe means it crosses the antimeridian
         if (longitude - plan.origin.longitude).abs() > 180.0 {
             return Err(GeoJsonOutError::DateLine);
         }

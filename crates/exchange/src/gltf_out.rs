@@ -1,7 +1,7 @@
-//! The house as glTF 2.0 (ISO/IEC 12113:2022), in its binary container (.glb).
+//! The house as glTF 2.0 (ISO/IEC 12113:2022) in its binary container (.glb).
 //!
-//! One node for each face, each penetration, each module, the border of each block and the walls; one material for each kind of
-//! surface. Metres; glTF has y up and z towards whoever looks, so that east, north, up become x, −z, y.
+//! One node for each face, penetration and module, for the border of each block and for the walls; one material per kind of
+//! surface. Metres; glTF has y up and z towards the viewer, so east, north, up become x, −z, y.
 
 use chalkcourse_geometry::DVec3;
 use chalkcourse_job::Resolved;
@@ -14,7 +14,7 @@ use std::collections::BTreeMap;
 /// Why no glTF was made.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum GltfError {
-    /// There is nothing.
+    /// There is nothing to export.
     #[error("{}", words::formats::THERE_IS_NO_HOUSE_TO.now().to_owned())]
     Nothing,
     /// The container counts bytes in 32 bits.
@@ -22,7 +22,7 @@ pub enum GltfError {
     TooLarge,
 }
 
-/// Colour and roughness of a kind of surface: red, green, blue, alpha in linear light, 0 to 1.
+/// Colour and roughness of a kind of surface: linear RGBA, 0 to 1.
 fn finish(kind: Kind) -> ([f64; 4], f64) {
     match kind {
         Kind::Roof => ([0.16, 0.14, 0.13, 1.0], 0.95),
@@ -38,7 +38,7 @@ fn finish(kind: Kind) -> ([f64; 4], f64) {
     }
 }
 
-/// Triangles that are one mesh part: of one thing and one kind.
+/// Triangles of one mesh: one thing, one kind.
 #[derive(Default)]
 struct Part {
     positions: Vec<[f32; 3]>,
@@ -49,11 +49,11 @@ fn turned(p: DVec3) -> [f32; 3] {
     [p.x as f32, p.z as f32, -p.y as f32]
 }
 
-/// A house as the bytes of a .glb file, the ground around it left out. Extras of the asset tell what stops the job, what was waived and
-/// the caution.
+/// A house as the bytes of a .glb file, without the ground around it. The asset's extras carry stop findings, waivers and the
+/// caution.
 ///
 /// # Errors
-/// [`GltfError`] where there is nothing, or more than 4 GB.
+/// [`GltfError`] if there is nothing to export, or more than 4 GB.
 pub fn house_to_glb(job: &Resolved, solid: &Solid, standing: &Standing) -> Result<Vec<u8>, GltfError> {
     let mut things: BTreeMap<Of, BTreeMap<Kind, Part>> = BTreeMap::new();
     for triangle in &solid.triangles {
@@ -142,7 +142,7 @@ fn extras(job: &Resolved, of: Of) -> Value {
     }
 }
 
-/// The binary part with what describes it.
+/// The binary buffer with the JSON that describes it.
 #[derive(Default)]
 struct File {
     bytes: Vec<u8>,
@@ -172,7 +172,7 @@ impl File {
         json!({"attributes": {"POSITION": position, "NORMAL": normal}, "material": material, "mode": 4})
     }
 
-    /// Puts vectors into the buffer; the number of their accessor.
+    /// Appends vectors to the buffer; returns the index of their accessor.
     fn accessor(&mut self, vectors: &[[f32; 3]]) -> usize {
         let start = self.bytes.len();
         self.bytes.extend(vectors.iter().flatten().flat_map(|x| x.to_le_bytes()));
@@ -186,7 +186,7 @@ impl File {
     }
 }
 
-/// A JSON and a binary chunk in one file, each filled up to a multiple of four bytes.
+/// Packs a JSON and a binary chunk into one file, each padded to a multiple of four bytes.
 fn container(json: &str, mut binary: Vec<u8>) -> Result<Vec<u8>, GltfError> {
     let mut text = json.as_bytes().to_vec();
     text.resize(text.len().next_multiple_of(4), b' ');

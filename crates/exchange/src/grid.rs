@@ -1,42 +1,42 @@
-//! What the numbers of a city model mean: from a coordinate reference system to true metres.
+//! Coordinates of a city model: from its coordinate reference system to true metres.
 
 use crate::local::{GREAT_RADIUS, radii};
 use chalkcourse_geometry::{DVec2, DVec3, dvec2};
 use chalkcourse_job::GeoPoint;
 use chalkcourse_words as words;
 
-/// What the coordinates of a file are.
+/// The coordinate system of a file.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) enum Grid {
-    /// True lengths, within 2 in 1,000, in a unit of so many metres, level and up.
+    /// True lengths, within 2 in 1,000, horizontally and vertically.
     True {
-        /// Metres a unit.
+        /// Metres per unit.
         unit: f64,
     },
-    /// Spherical Mercator of the web's maps (EPSG:3857): lengths stretch with latitude.
+    /// Web Mercator (EPSG:3857): the scale varies with latitude.
     WebMercator,
-    /// The file names no system: lengths are taken as metres.
+    /// No reference system is named: lengths are taken as metres.
     Unnamed,
 }
 
 /// Why coordinates can't be used.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum GridError {
-    /// Latitude and longitude.
+    /// Geographic coordinates.
     #[error("{}", words::formats::its_coordinates_are_degrees_turn(&_0))]
     Degrees(String),
-    /// Lengths are not true.
+    /// The projection distorts lengths.
     #[error("{}", words::formats::its_coordinates_stretch_lengths_by(&_0))]
     Stretched(String),
-    /// A system that says nothing here.
+    /// An unknown system.
     #[error("{}", words::formats::its_reference_system_is_not(&format_args!("{_0:?}")))]
     Unknown(String),
-    /// No system is named, and the numbers can't be metres.
+    /// No system is named, and the numbers are too small to be metres.
     #[error("{}", words::formats::it_names_no_reference_system(&format_args!("{_0:.6}")))]
     TooSmall(f64),
 }
 
-/// First code, last code, what their coordinates are; sorted.
+/// First code, last code, kind of coordinates; sorted.
 const TABLE: &str = include_str!("grids.txt");
 
 impl Grid {
@@ -65,7 +65,7 @@ impl Grid {
         }
     }
 
-    /// A point in metres around an origin of the same grid. Heights keep their level.
+    /// A point in metres around an origin in the same system. Heights are not shifted.
     pub(crate) fn metres(self, origin: DVec2, point: DVec3) -> DVec3 {
         let level = point.truncate() - origin;
         match self {
@@ -75,7 +75,7 @@ impl Grid {
         }
     }
 
-    /// Where on the globe a point of the grid is, where that can be told.
+    /// The position of a grid point on the globe, if it can be determined.
     pub(crate) fn place(self, origin: DVec2) -> Option<GeoPoint> {
         let place = GeoPoint {
             latitude: mercator_latitude(origin.y).to_degrees(),
@@ -84,7 +84,7 @@ impl Grid {
         (self == Self::WebMercator && place.is_on_globe()).then_some(place)
     }
 
-    /// What a person should know of lengths from this grid, in a sentence.
+    /// A caveat on lengths in this system, in a sentence.
     pub(crate) fn note(self, origin: DVec2) -> Option<String> {
         match self {
             Self::True { .. } => None,
@@ -106,8 +106,8 @@ fn mercator_latitude(northing: f64) -> f64 {
     2.0 * (northing / GREAT_RADIUS).exp().atan() - std::f64::consts::FRAC_PI_2
 }
 
-/// True metres a unit of spherical Mercator, east and north. The formulas are those of a sphere but the latitudes those of
-/// the ellipsoid, so that the two differ by up to 0.7 %.
+/// True metres per unit of Web Mercator, east and north. It uses spherical formulas with ellipsoidal latitudes, so the two differ
+/// by up to 0.7 %.
 fn mercator_factor(northing: f64) -> DVec2 {
     let latitude = mercator_latitude(northing);
     let radii = radii(latitude);
@@ -154,7 +154,7 @@ mod tests {
     /// Against PROJ 9.5.1 (pyproj 3.7.2: EPSG:3857 to longitude and latitude, then Karney's geodesics on WGS 84): around
     /// 1 216 000, 6 764 000 a step of 100 east is 61.96940 m long and one of 100 north 61.81009 m.
     #[test]
-    fn stretched_lengths_come_back() {
+    fn distorted_lengths_are_corrected() {
         let origin = dvec2(1_216_000.0, 6_764_000.0);
         let step = Grid::WebMercator.metres(origin, dvec3(1_216_100.0, 6_764_100.0, 7.0));
         let place = Grid::WebMercator.place(origin).unwrap();

@@ -1,4 +1,4 @@
-//! A building as a file has it, before it becomes part of a job.
+//! A building as read from a file, before it becomes part of a job.
 
 use crate::ImportError;
 use chalkcourse_geometry::{Defect, Length, Plane, Polygon, Units};
@@ -6,22 +6,22 @@ use chalkcourse_job::{Edit, Face, FaceId, GeoPoint, Resolved, Site};
 use chalkcourse_plan::{RaiseAs, area_text, raise_roof};
 use chalkcourse_words as words;
 
-/// A building out of a file, in local metres around its own middle.
+/// A building read from a file, in local metres around its own centre.
 #[derive(Clone, Debug, PartialEq)]
 pub struct House {
-    /// By which the file tells it apart.
+    /// Its id in the file.
     pub id: String,
-    /// What people call it; the id where the file has no name.
+    /// Its name; the id if the file has none.
     pub name: String,
-    /// What the file says of its shape.
+    /// Its shape in the file.
     pub shape: HouseShape,
-    /// Where on the globe its middle is, where the file tells.
+    /// The centre on the globe, if the file gives it.
     pub place: Option<GeoPoint>,
-    /// What a person should know before trusting it, in sentences.
+    /// Caveats about the data, in sentences.
     pub notes: Vec<String>,
 }
 
-/// What a file says of a building's shape.
+/// The shape of a building in a file.
 #[derive(Clone, Debug, PartialEq)]
 pub enum HouseShape {
     /// The outline of its walls.
@@ -30,36 +30,36 @@ pub enum HouseShape {
     Roof(CityRoof),
 }
 
-/// A roof out of a city model. Every roof surface of the building is in one of the two lists.
+/// A roof from a city model. Every roof surface of the building is in one of the two lists.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct CityRoof {
-    /// Level of detail, as the file writes it.
+    /// Level of detail, as written in the file.
     pub lod: String,
     /// Surfaces that become faces.
     pub surfaces: Vec<Surface>,
-    /// Surfaces that can't.
+    /// Surfaces that can't become faces.
     pub left_out: Vec<LeftOut>,
 }
 
 /// A roof surface that becomes a face.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Surface {
-    /// Counted from 1 through the roof surfaces of the building.
+    /// 1-based index among the roof surfaces of the building.
     pub number: usize,
     /// Outline and holes in plan, metres.
     pub outline: Polygon,
     /// The plane through it; heights are above the building's lowest corner.
     pub plane: Plane,
-    /// How far its farthest corner is from that plane, metres.
+    /// Largest distance of a corner from that plane, metres.
     pub off: f64,
 }
 
 /// A roof surface that does not become a face.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LeftOut {
-    /// Counted from 1 through the roof surfaces of the building.
+    /// 1-based index among the roof surfaces of the building.
     pub number: usize,
-    /// Its area in space, m².
+    /// Its 3D area, m².
     pub area: f64,
     /// Why.
     pub reason: Reason,
@@ -68,31 +68,31 @@ pub struct LeftOut {
 /// Why a roof surface does not become a face.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum Reason {
-    /// It names a vertex that the file does not have.
+    /// It refers to a vertex that the file does not have.
     #[error("{}", words::formats::IT_NAMES_A_VERTEX_THAT.now().to_owned())]
     NoVertex,
-    /// Less than three corners apart from one another.
+    /// Fewer than three distinct corners.
     #[error("{}", words::formats::IT_HAS_FEWER_THAN_THREE.now().to_owned())]
     TooFewCorners,
-    /// More corners than a face of a house has.
+    /// More corners than a face of a house can have.
     #[error("{}", words::formats::it_has_corners_a_face(&_0, &crate::MOST_CORNERS))]
     TooManyCorners(usize),
-    /// Its corners lie on a line.
+    /// Its corners are collinear.
     #[error("{}", words::formats::IT_HAS_NO_AREA.now().to_owned())]
     NoArea,
-    /// It stands upright, or nearly.
+    /// It is vertical, or nearly so.
     #[error("{}", words::formats::it_stands_at_as_a(&format_args!("{_0:.1}")))]
     Upright(f64),
-    /// It looks down.
+    /// It faces down.
     #[error("{}", words::formats::IT_LOOKS_DOWN_THE_UNDERSIDE.now().to_owned())]
     Underside,
-    /// It is no plane.
+    /// It is not planar.
     #[error("{}", words::formats::a_corner_is_m_out(&format_args!("{:.3}", .0), &crate::MOST_OFF))]
     OutOfPlane(f64),
-    /// Its outline is wrong in plan.
+    /// Its outline in plan is invalid.
     #[error("{}", defect_words(.0))]
     Outline(Defect),
-    /// It reaches too far.
+    /// It extends too far.
     #[error("{}", words::formats::it_reaches_m_no_roof(&format_args!("{_0:.0}")))]
     TooFar(f64),
 }
@@ -112,7 +112,7 @@ fn defect_words(defect: &Defect) -> String {
 }
 
 impl House {
-    /// Faces that it gives; none for a footprint, whose roof is raised.
+    /// Number of faces it yields; 0 for a footprint, whose roof is raised.
     pub fn faces(&self) -> usize {
         match &self.shape {
             HouseShape::Footprint(_) => 0,
@@ -129,7 +129,7 @@ impl House {
         }
     }
 
-    /// What was not taken over as it stands in the file, and what to look at, in sentences.
+    /// What was not imported as it is in the file, and what to check, in sentences.
     pub fn told(&self, units: Units) -> Vec<String> {
         let mut told = self.notes.clone();
         if let HouseShape::Roof(roof) = &self.shape {
@@ -150,11 +150,11 @@ impl House {
         told
     }
 
-    /// The edit that puts this building's roof into a job, and, into a job without faces, its name and place. A footprint is
-    /// raised as `how` says.
+    /// The edit that adds this building's roof to a job; a job without faces also gets the building's name and place. A footprint
+    /// is raised according to `how`.
     ///
     /// # Errors
-    /// [`ImportError`] where the footprint can't be raised, or no surface of the roof can be a face.
+    /// [`ImportError`] if the footprint can't be raised, or no surface of the roof can be a face.
     pub fn edit(&self, job: &Resolved, how: &RaiseAs) -> Result<Edit, ImportError> {
         let mut edits = Vec::new();
         if job.faces.is_empty() {
@@ -181,7 +181,7 @@ impl House {
     }
 }
 
-/// A name for a face by the way that it falls: "South", or "South 2" where that is taken; "Level" below half a degree.
+/// Names a face by the direction it falls: "South", or "South 2" if that is taken; "Level" below half a degree.
 fn face_name(plane: &Plane, taken: &[String]) -> String {
     let way =
         if plane.pitch.degrees() < 0.5 { words::formats::LEVEL.now() } else { plane.downslope.word().now() };

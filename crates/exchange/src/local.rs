@@ -1,22 +1,21 @@
-//! A level plan around a point on the globe.
+//! A local tangent plane around a point on the globe.
 
 use chalkcourse_geometry::{DVec2, dvec2};
 use chalkcourse_job::GeoPoint;
 
-/// Degrees of WGS 84 to metres east and north of a point, and back.
+/// Converts WGS 84 degrees to metres east and north of a point, and back.
 ///
-/// Lengths follow the ellipsoid's radii of curvature at the point. Away from it the plan is off by at most
-/// distance² × tan(latitude) ÷ (2 × radius): less than 2 mm within 100 m up to 60° of latitude, and never worse than that share
-/// up to 85°.
+/// Lengths follow the ellipsoid's radii of curvature at the origin. Away from it the error is at most distance² × tan(latitude) ÷
+/// (2 × radius): less than 2 mm within 100 m up to 60° of latitude, and never worse than that formula up to 85°.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LocalPlan {
     /// Its origin.
     pub origin: GeoPoint,
-    /// Metres a degree, east and north.
+    /// Metres per degree, east and north.
     scale: DVec2,
 }
 
-/// Half the great axis of WGS 84, metres (NIMA TR8350.2).
+/// Semi-major axis of WGS 84, metres (NIMA TR8350.2).
 pub(crate) const GREAT_RADIUS: f64 = 6_378_137.0;
 /// Flattening of WGS 84 (NIMA TR8350.2).
 const FLATTENING: f64 = 1.0 / 298.257_223_563;
@@ -29,7 +28,7 @@ pub(crate) fn radii(latitude: f64) -> DVec2 {
 }
 
 impl LocalPlan {
-    /// The plan around a point.
+    /// The plane around a point.
     pub fn around(origin: GeoPoint) -> Self {
         let latitude = origin.latitude.to_radians();
         let radii = radii(latitude);
@@ -37,7 +36,7 @@ impl LocalPlan {
         Self { origin, scale }
     }
 
-    /// Metres east and north of the origin; over the date line the short way is meant.
+    /// Metres east and north of the origin; across the antimeridian, the short way round.
     pub fn metres(&self, place: GeoPoint) -> DVec2 {
         let east = (place.longitude - self.origin.longitude + 540.0).rem_euclid(360.0) - 180.0;
         dvec2(east, place.latitude - self.origin.latitude) * self.scale
@@ -51,7 +50,7 @@ impl LocalPlan {
     }
 }
 
-/// A ring without corners that are as good as on the spot of the one before, within `same` metres; the first one follows the last.
+/// A ring without consecutive duplicate corners, within `same` metres; the first corner follows the last.
 pub(crate) fn without_repeats(mut ring: Vec<DVec2>, same: f64) -> Vec<DVec2> {
     ring.dedup_by(|a, b| a.distance(*b) <= same);
     while ring.len() > 1 && ring.first().zip(ring.last()).is_some_and(|(a, b)| a.distance(*b) <= same) {

@@ -1,36 +1,36 @@
-//! Pictures to lie under a plan: PNG and JPEG, decoded within limits.
+//! Backdrop pictures: PNG and JPEG, decoded within limits.
 
 use chalkcourse_words as words;
 use image::{DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits};
 use std::io::Cursor;
 
-/// No picture with more pixels is decoded: 8000 × 8000.
+/// Maximum pixels of a picture to decode: 8000 × 8000.
 const MOST_PIXELS: u64 = 64_000_000;
-/// No picture is decoded that is wider or higher.
+/// Maximum width and height of a picture to decode, pixels.
 const MOST_SIDE: u32 = 32_000;
-/// The most memory that a decoder may take, bytes.
+/// Maximum memory of the decoder, bytes.
 const MOST_MEMORY: u64 = 512 << 20;
 
-/// Why bytes are no picture to draw over, and what to do.
+/// Why the bytes can't be used as a backdrop, and what to do.
 #[derive(Debug, thiserror::Error)]
 pub enum PictureInError {
-    /// Another format, or no picture at all.
+    /// Another format, or not a picture at all.
     #[error("{}", words::formats::IT_IS_NEITHER_A_PNG.now().to_owned())]
     OtherFormat,
-    /// Its header says that it is too large to be decoded here.
+    /// Its header claims more pixels than are decoded here.
     #[error("{}", words::formats::it_is_pixels_more_than(&width, &height, &(MOST_PIXELS / 1_000_000)))]
     TooManyPixels {
-        /// Pixels from left to right.
+        /// Width, pixels.
         width: u32,
-        /// Pixels from top to bottom.
+        /// Height, pixels.
         height: u32,
     },
-    /// The decoder gave up.
+    /// The decoder failed.
     #[error("{}", words::formats::the_file_is_damaged_save(&_0))]
     Broken(#[from] ImageError),
 }
 
-/// A PNG or JPEG, upright as its camera said. Its size is looked at before anything is decoded.
+/// Decodes a PNG or JPEG, rotated as its EXIF orientation says. The size is checked before anything is decoded.
 ///
 /// # Errors
 /// What is wrong with the bytes, and what to do.
@@ -76,7 +76,7 @@ mod tests {
         assert_eq!(picture_from_bytes(&bytes).unwrap().height(), 9);
     }
 
-    /// The size stands in the header (PNG specification, IHDR chunk: width and height first): it alone is looked at.
+    /// The size is in the header (PNG specification, IHDR chunk: width and height first), and only the header is read.
     #[test]
     fn a_header_that_claims_too_much_is_refused_before_decoding() {
         let mut bytes = png(1, 1);
@@ -89,7 +89,7 @@ mod tests {
         assert!(words.contains("20000 × 20000") && words.contains("64"), "{words}");
     }
 
-    /// The check sum of a PNG chunk (PNG specification, annex D).
+    /// The CRC of a PNG chunk (PNG specification, annex D).
     fn crc32(bytes: &[u8]) -> u32 {
         !bytes.iter().fold(!0_u32, |crc, byte| {
             (0..8).fold(crc ^ u32::from(*byte), |crc, _| {
@@ -99,7 +99,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_picture_is_told() {
+    fn anything_but_a_picture_is_reported() {
         assert!(picture_from_bytes(b"GIF89a............").unwrap_err().to_string().contains("PNG"));
         assert!(picture_from_bytes(b"").is_err());
         let whole = png(40, 40);

@@ -1,5 +1,5 @@
-//! Files and folders of buildings: listed to choose from, and one of them read whole. Sizes are bounded: what a person opens
-//! here may come from anywhere.
+//! Files and folders of buildings: a listing to choose from, and one building read in full. Sizes are bounded, since files may
+//! come from anywhere.
 
 use crate::cityjson::{CityReader, is_whole};
 use crate::geojson_in::outlines_from_geojson;
@@ -11,45 +11,45 @@ use std::fs::File;
 use std::io::{BufRead, BufReader, Read};
 use std::path::{Path, PathBuf};
 
-/// Most bytes of a JSON text that is read at once: a whole file, or a line of a sequence.
+/// Maximum bytes of a JSON text that is read at once: a whole file, or a line of a sequence.
 const MOST_BYTES: u64 = 64 << 20;
-/// Most bytes of a GeoJSON text: it takes about ten times its size in memory.
+/// Maximum bytes of a GeoJSON text: parsing takes about ten times its size in memory.
 const MOST_GEOJSON: u64 = 32 << 20;
-/// Most buildings and files that are listed.
+/// Maximum buildings and files in a listing.
 const MOST_ENTRIES: usize = 100_000;
 const MOST_FILES: usize = 10_000;
 
-/// A building in a list.
+/// A building in a listing.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Entry {
-    /// By which it is asked for, together with its file.
+    /// Its id, by which it is requested together with its file.
     pub id: String,
-    /// What people call it.
+    /// Its name.
     pub name: String,
-    /// The file that it is in.
+    /// The file it is in.
     pub file: PathBuf,
     /// "roof" or "footprint".
     pub kind: &'static str,
     /// Area in plan, m².
     pub plan_area_m2: f64,
-    /// Faces that it gives; none for a footprint.
+    /// Number of faces it yields; 0 for a footprint.
     pub faces: usize,
     /// Roof surfaces that can't be faces.
     pub left_out: usize,
-    /// What was left out and what to look at, in sentences.
+    /// What was left out and what to check, in sentences.
     pub told: Vec<String>,
 }
 
 /// The buildings of a file or folder.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Listing {
-    /// In the order of files and of the buildings in them.
+    /// In order of files, and of buildings within each.
     pub buildings: Vec<Entry>,
-    /// Files of a folder that could not be read, and why.
+    /// Files of a folder that could not be read, with the reason.
     pub troubles: Vec<String>,
 }
 
-/// Lists the buildings of a file, or of all files of a folder (its own, not those of folders in it).
+/// Lists the buildings of a file, or of all files directly in a folder.
 ///
 /// # Errors
 /// [`ImportError`] for a file that can't be read, or a folder without any building.
@@ -57,7 +57,7 @@ pub fn list(path: &Path) -> Result<Listing, ImportError> {
     list_until(path, &|| false)
 }
 
-/// [`list`], which ends early with what it has when `stop` says so.
+/// [`list`], ending early with a partial result once `stop` returns true.
 ///
 /// # Errors
 /// As [`list`].
@@ -111,10 +111,10 @@ fn entry(file: &Path, house: &House) -> Entry {
     }
 }
 
-/// One building of a file or folder by its id; the only one where none is asked for.
+/// One building of a file or folder by its id; without an id, the only one.
 ///
 /// # Errors
-/// [`ImportError`] where it is not there, or where several are and none is named.
+/// [`ImportError`] if it is not there, or if there are several and no id is given.
 pub fn find(path: &Path, id: Option<&str>) -> Result<House, ImportError> {
     let files = if path.is_dir() { files_of(path)? } else { vec![path.to_owned()] };
     let mut found: Option<House> = None;
@@ -166,7 +166,7 @@ fn files_of(folder: &Path) -> Result<Vec<PathBuf>, ImportError> {
     Ok(files)
 }
 
-/// Hands over the buildings of a file one by one, until `take` says that it has enough.
+/// Passes the buildings of a file to `take` one by one, until it returns that it has enough.
 fn visit(path: &Path, take: &mut dyn FnMut(House) -> bool) -> Result<(), ImportError> {
     let system = |error| ImportError::System { path: path.to_owned(), error };
     let wrong = |wrong: String| ImportError::Wrong { path: path.to_owned(), wrong };
@@ -209,7 +209,7 @@ fn geojson(path: &Path, text: &str, take: &mut dyn FnMut(House) -> bool) -> Resu
     Ok(())
 }
 
-/// Whether a text says that it is CityJSON, by its `type` alone.
+/// Whether a text is CityJSON, judging by its `type` alone.
 fn is_city_model(text: &str) -> bool {
     #[derive(serde::Deserialize)]
     struct Label {
@@ -281,7 +281,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_file_of_buildings_is_told() {
+    fn files_without_buildings_are_reported() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("x.json");
         let told = |content: &[u8]| {

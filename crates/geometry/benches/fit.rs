@@ -1,5 +1,5 @@
-//! Fits of the sizes that a person meets: a hip face of some 60 modules and 12 penetrations, and a large one
-//! of 2,000 and 60; and how the time grows with both.
+//! Fits of typical sizes: a hip face of about 60 modules and 12 penetrations, and a large one of 2,000 and 60; and how the time
+//! grows with both.
 
 // A bench that cannot run should stop; criterion's own macros make functions without docs.
 #![allow(clippy::unwrap_used, missing_docs)]
@@ -14,10 +14,9 @@ use std::hint::black_box;
 
 const MODULE: Tile = Tile { size: dvec2(1.722, 1.134), gap: dvec2(0.006, 0.006) };
 
-/// A hip trapezoid with room for about `modules`, and clearances scattered over it: rectangles and 24-sided
-/// rounds.
+/// A hip trapezoid with room for about `modules`, and clearances scattered over it: rectangles and 24-gons.
 fn hip(modules: usize, penetrations: usize) -> Allowed {
-    // A quarter of the place goes to the hips and another part to the clearances.
+    // Allow a quarter of the area for the hips and some for the clearances.
     let height = (modules as f64 * 1.722 * 1.134 * 1.7 / 2.0).sqrt();
     let width = height * 2.0;
     let slant = height * 0.45;

@@ -5,7 +5,7 @@ use chalkcourse_geometry::{Pitch, Polygon, dvec2};
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
 
-/// A long building with wings of uneven width and depth on both sides: rectilinear, 8 corners for each pair of wings.
+/// A long building with wings of uneven width and depth on both sides: rectilinear, 8 corners per pair of wings.
 fn winged(corners: usize) -> Footprint {
     let pairs = (corners - 4) / 8;
     // The golden ratio spreads sizes without a pattern.

@@ -1,8 +1,8 @@
-//! Upper envelopes: one JSON list of footprints a line from standard input, one JSON answer a line to standard output.
+//! Upper envelopes: one JSON list of footprints per line on standard input, one JSON answer per line on standard output.
 //!
-//! A footprint is what [`chalkcourse_geometry::raise::Footprint`] reads. An answer has the `surfaces` of all parts before
-//! any is hidden and the `pieces` that are seen, each with its `part` (a piece also its `surface`), `rings` as x, y, and the
-//! plane as `gradient` and height `at_origin`; or an `error`.
+//! A footprint is what [`chalkcourse_geometry::raise::Footprint`] reads. An answer has the `surfaces` of all parts before hiding
+//! and the visible `pieces`, each with its `part` (a piece also its `surface`), `rings` as x, y, and the plane as `gradient` and
+//! height `at_origin`; or an `error`.
 
 use chalkcourse_geometry::envelope::{Surface, envelope};
 use chalkcourse_geometry::raise::{Footprint, raise};

@@ -33,7 +33,7 @@ enum Task {
     Stacks(StacksTask),
 }
 
-/// Stacks by worth, or of just a number.
+/// Stacks by value, or with a fixed number of modules.
 #[derive(Deserialize)]
 struct StacksTask {
     base: Base,

@@ -1,8 +1,8 @@
-//! Raises footprints: one JSON footprint a line from standard input, one JSON roof a line to standard output.
+//! Raises footprints: one JSON footprint per line on standard input, one JSON roof per line on standard output.
 //!
-//! A footprint is what [`chalkcourse_geometry::raise::Footprint`] reads; a roof has its faces (`sides` as
-//! ring and side, `rings` as x, y, z on the face's plane, plan `area`, `slope`) or an `error`, and the `seconds`
-//! that the work took, the shortest of as many runs as the first argument says (1 without one).
+//! A footprint is what [`chalkcourse_geometry::raise::Footprint`] reads; a roof has its faces (`sides` as ring and side, `rings`
+//! as x, y, z on the face's plane, plan `area`, `slope`) or an `error`, and the `seconds` that the work took, the shortest of as
+//! many runs as the first argument says (1 without one).
 
 use chalkcourse_geometry::raise::{Footprint, Raised, raise};
 use serde_json::{Value, json};

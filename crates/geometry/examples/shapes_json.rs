@@ -1,5 +1,5 @@
-//! Reads cases `[{"a": polygon, "b": polygon, "offset": metres}, …]` on standard input and writes what this crate makes of
-//! them, for `tests/peers/polygons_against_geos.py`.
+//! Reads cases `[{"a": polygon, "b": polygon, "offset": metres}, …]` on standard input and writes this crate's results, for
+//! `tests/peers/polygons_against_geos.py`.
 
 use chalkcourse_geometry::Polygon;
 use serde_json::{Value, json};

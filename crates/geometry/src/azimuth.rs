@@ -20,14 +20,14 @@ impl Azimuth {
     /// Due west.
     pub const WEST: Self = Self(270.0);
 
-    /// From degrees clockwise from north; any turn is brought into one circle, and what is no number is north.
+    /// From degrees clockwise from north; normalised to one turn, and non-finite values become north.
     pub fn from_degrees(degrees: f64) -> Self {
         let turned = degrees.rem_euclid(360.0);
-        // -1e-300 turns to exactly 360
+        // -1e-300 rounds to exactly 360
         Self(if turned.is_finite() && turned < 360.0 { turned } else { 0.0 })
     }
 
-    /// The direction of a plan vector; north for one without length.
+    /// The direction of a plan vector; north for a zero vector.
     pub fn of(direction: DVec2) -> Self {
         Self::from_degrees(direction.x.atan2(direction.y).to_degrees())
     }
@@ -37,7 +37,7 @@ impl Azimuth {
         self.0
     }
 
-    /// The unit vector in plan (x east, y north), exact at the four quarters.
+    /// The unit vector in plan (x east, y north), exact in the four cardinal directions.
     pub fn unit(self) -> DVec2 {
         match self.0 {
             0.0 => dvec2(0.0, 1.0),
@@ -51,13 +51,13 @@ impl Azimuth {
         }
     }
 
-    /// The nearest of the eight winds, `SW`.
+    /// The nearest of the eight compass points, `SW`.
     pub fn wind(self) -> &'static str {
         const WINDS: [&str; 8] = ["N", "NE", "E", "SE", "S", "SW", "W", "NW"];
         WINDS[(self.0 / 45.0).round() as usize % 8]
     }
 
-    /// The nearest of the eight winds in a word, `south-west`.
+    /// The nearest of the eight compass points in words, `south-west`.
     pub fn word(self) -> Say {
         match self.wind() {
             "N" => words::common::NORTH,
@@ -95,7 +95,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn turns_come_into_one_circle() {
+    fn turns_are_normalised() {
         assert_eq!(Azimuth::from_degrees(-90.0).degrees(), 270.0);
         assert_eq!(Azimuth::from_degrees(720.0).degrees(), 0.0);
         assert_eq!(Azimuth::from_degrees(f64::NAN).degrees(), 0.0);

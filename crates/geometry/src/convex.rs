@@ -1,8 +1,8 @@
-//! Convex pieces of shapes against upright rectangles: how near, how deep, what is nearer than some distance, and during
-//! which stretch of a move.
+//! Convex pieces of shapes against axis-aligned rectangles: clearance, penetration depth, offset outlines, and the interval of a
+//! move that is too near.
 //!
-//! A rectangle meets a piece exactly when its middle lies in the piece swept by the rectangle (their Minkowski sum), which is
-//! convex too: every question here is one about a point and a convex outline.
+//! A rectangle overlaps a piece exactly when its centre is in the Minkowski sum of the piece and the rectangle, which is convex
+//! too: every question here reduces to a point and a convex outline.
 
 use crate::pieces::convex_pieces;
 use crate::polygon::distance_to_segment;
@@ -10,13 +10,13 @@ use crate::{Polygon, Rect};
 use glam::DVec2;
 use std::f64::consts::{PI, TAU};
 
-/// A convex piece: a point, a segment, or an outline that runs counter-clockwise.
+/// A convex piece: a point, a segment, or a counter-clockwise outline.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Convex {
     corners: Vec<DVec2>,
 }
 
-/// A stretch of the line around a piece at some distance.
+/// An element of the offset curve around a piece.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Border {
     /// Straight, with the piece on its left.
@@ -27,18 +27,18 @@ pub enum Border {
         centre: DVec2,
         /// Metres.
         radius: f64,
-        /// The direction of its start, radians from u.
+        /// Start direction, radians from u.
         from: f64,
-        /// How far it turns, radians, not below 0.
+        /// Turn, radians, not negative.
         turn: f64,
     },
 }
 
-/// Taken off a rectangle on all sides while it moves, so that one that slides along a limit does not catch on it.
+/// Shrinks a moving rectangle on all sides, so that one sliding along a limit does not catch on it.
 const SLIDE: f64 = 1e-6;
 
 impl Convex {
-    /// The smallest piece around some points (Andrew's monotone chain); `None` without any.
+    /// The convex hull of some points (Andrew's monotone chain); `None` if there are none.
     pub fn around(points: impl IntoIterator<Item = DVec2>) -> Option<Self> {
         let mut points: Vec<DVec2> = points.into_iter().collect();
         points.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
@@ -64,7 +64,7 @@ impl Convex {
         Some(Self { corners })
     }
 
-    /// A segment; a point where both ends are one.
+    /// A segment; a point if both ends coincide.
     pub fn segment(a: DVec2, b: DVec2) -> Self {
         Self { corners: if a == b { vec![a] } else { vec![a, b] } }
     }
@@ -74,8 +74,8 @@ impl Convex {
         Self::around(rect.corners()).unwrap_or_else(|| Self { corners: vec![rect.min] })
     }
 
-    /// Pieces that make up a shape; what is narrower than `tolerance` (metres) may be left out. An outline that folds over
-    /// itself covers all that it runs around.
+    /// Convex pieces that make up a shape; anything narrower than `tolerance` (metres) may be left out. A self-intersecting
+    /// outline covers everything that it winds around.
     pub fn pieces(shape: &Polygon, tolerance: f64) -> Vec<Self> {
         convex_pieces(shape, tolerance).into_iter().filter_map(Self::around).collect()
     }
@@ -85,13 +85,13 @@ impl Convex {
         &self.corners
     }
 
-    /// The smallest upright rectangle around it.
+    /// Its axis-aligned bounding box.
     pub fn bounds(&self) -> Rect {
         let none = Rect { min: DVec2::ZERO, max: DVec2::ZERO };
         Rect::around(self.corners.iter().copied()).unwrap_or(none)
     }
 
-    /// Stretched along u and v by factors above 0.
+    /// Scaled along u and v by positive factors.
     pub fn stretched(&self, by: DVec2) -> Self {
         Self { corners: self.corners.iter().map(|&p| p * by).collect() }
     }
@@ -101,12 +101,12 @@ impl Convex {
         (0..n).map(move |i| (self.corners[i], self.corners[(i + 1) % n]))
     }
 
-    /// Whether a point lies in it; never for a segment or a point.
+    /// Whether a point is inside; never for a segment or a point.
     fn contains(&self, p: DVec2) -> bool {
         self.corners.len() > 2 && self.sides().all(|(a, b)| (b - a).perp_dot(p - a) >= 0.0)
     }
 
-    /// How far a rectangle is away, metres; where they meet, less the least move that would part them.
+    /// Distance of a rectangle, metres; if they overlap, minus the shortest move that separates them.
     pub fn clearance(&self, rect: &Rect) -> f64 {
         let apart = if self.contains(rect.centre()) {
             0.0
@@ -121,19 +121,19 @@ impl Convex {
         -swept.sides().map(|(a, b)| distance_to_segment(middle, a, b)).fold(f64::INFINITY, f64::min)
     }
 
-    /// Where the middle of a rectangle of so much to each side meets the piece.
+    /// The Minkowski sum with a rectangle of the given half size.
     fn swept(&self, half: DVec2) -> Self {
         let offsets = Rect { min: -half, max: half }.corners();
         let points = self.corners.iter().flat_map(|&c| offsets.iter().map(move |&o| c + o));
         Self::around(points).unwrap_or_else(|| self.clone())
     }
 
-    /// Moves of a rectangle past the piece.
+    /// Prepares moves of a rectangle past the piece.
     pub fn moves_of(&self, rect: &Rect) -> Moves {
         Moves { swept: self.swept((rect.size() / 2.0 - SLIDE).max(DVec2::ZERO)), from: rect.centre() }
     }
 
-    /// The line around all that is nearer than `reach`: exact, counter-clockwise.
+    /// The offset curve at distance `reach`: exact, counter-clockwise.
     pub fn border(&self, reach: f64) -> Vec<Border> {
         let mut border = Vec::new();
         for (corner, from, turn, next) in self.turns() {
@@ -148,17 +148,17 @@ impl Convex {
         border
     }
 
-    /// An outline around all that is nearer than `reach`: along sides exact, around corners outside of it by `slack` metres
-    /// at most and nowhere inside.
+    /// A polygon around the offset curve at `reach`: exact along sides, outside it by at most `slack` metres around corners, and
+    /// nowhere inside it.
     pub fn outline(&self, reach: f64, slack: f64) -> Polygon {
         if reach <= 0.0 {
             return Polygon::new(self.corners.clone());
         }
-        // Never more than an eighth of a turn to each side of a touching point, however short the reach.
+        // At most an eighth of a turn on each side of a tangent point, however small the reach.
         let widest = (reach / (reach + slack)).acos().min(PI / 4.0);
         let mut outline = Vec::new();
         for (corner, from, turn, _) in self.turns() {
-            // Tangents that touch at both ends of the turn and evenly between.
+            // Tangents at both ends of the turn and evenly between.
             let steps = (turn / (2.0 * widest)).ceil().max(1.0);
             let half = turn / (2.0 * steps);
             let out = reach / half.cos();
@@ -170,7 +170,7 @@ impl Convex {
         Polygon::new(outline)
     }
 
-    /// Each corner with the direction out of the side that ends in it, how far that turns there, and the next corner.
+    /// Each corner with the outward direction of the side that ends in it, the turn there, and the next corner.
     fn turns(&self) -> impl Iterator<Item = (DVec2, f64, f64, DVec2)> + '_ {
         let n = self.corners.len();
         (0..n).map(move |i| {
@@ -191,15 +191,15 @@ impl Convex {
 /// Moves of one rectangle past one convex piece.
 #[derive(Clone, Debug)]
 pub struct Moves {
-    /// Where the middle of the rectangle meets the piece.
+    /// Where the centre of the rectangle makes it overlap the piece.
     swept: Convex,
-    /// Where the middle is.
+    /// The rectangle's current centre.
     from: DVec2,
 }
 
 impl Moves {
-    /// The stretch of a move along a unit vector, in metres from where the rectangle is, during which it is nearer than
-    /// `reach` or lies on the piece; `None` where it passes. To slide along at just that distance is to pass.
+    /// The interval of a move along a unit vector, in metres from the current position, in which the rectangle is nearer than
+    /// `reach` or overlaps the piece; `None` if it passes. Sliding along at exactly that distance passes.
     pub fn too_near_along(&self, reach: f64, way: DVec2) -> Option<(f64, f64)> {
         let from = self.from;
         let mut found: Option<(f64, f64)> = None;
@@ -231,7 +231,7 @@ impl Moves {
 }
 
 impl Rect {
-    /// The part of segment `a`–`b` inside the rectangle, as fractions of it; `None` when it passes by.
+    /// The part of segment `a`–`b` inside the rectangle, as fractions of it; `None` if they do not meet.
     pub fn clip(&self, a: DVec2, b: DVec2) -> Option<(f64, f64)> {
         let along = b - a;
         let (mut from, mut to) = (0.0f64, 1.0f64);
@@ -251,7 +251,7 @@ impl Rect {
         (from <= to).then_some((from, to))
     }
 
-    /// Distance to a segment; 0 where they meet.
+    /// Distance to a segment; 0 if they meet.
     pub fn distance_to_segment(&self, a: DVec2, b: DVec2) -> f64 {
         if self.clip(a, b).is_some() {
             return 0.0;
@@ -261,11 +261,11 @@ impl Rect {
         corners.chain(ends).fold(f64::INFINITY, f64::min)
     }
 
-    /// How far it reaches beyond a shape, holes being outside: 0 when it lies inside but for the tolerance (metres).
+    /// How far it extends beyond a shape, holes being outside: 0 if it is inside within the tolerance (metres).
     ///
-    /// Measured at the corners that are out, and where a corner of the shape or a hole pokes in.
+    /// Measured at its corners that are outside, and at corners of the shape or a hole that are inside it.
     pub fn overhang(&self, shape: &Polygon, tolerance: f64) -> f64 {
-        // It may be thinner than the tolerance.
+        // The rectangle may be thinner than the tolerance.
         let spare = (self.size() / 2.0).min(DVec2::splat(tolerance));
         let inside = Self { min: self.min + spare, max: self.max - spare };
         let crossed = shape.sides().any(|(_, _, a, b)| inside.clip(a, b).is_some());
@@ -278,16 +278,16 @@ impl Rect {
             let (low, high) = (a - self.min, self.max - a);
             low.min(high).min_element()
         });
-        // A side may cut across without any corner in or out; then it is at least more than nothing.
+        // A side may cut across without any corner in or out; then report at least a non-zero amount.
         corners.chain(pokes).fold(tolerance * 2.0, f64::max)
     }
 
-    /// Distance to another rectangle; 0 where they meet.
+    /// Distance to another rectangle; 0 if they meet.
     pub fn distance(&self, other: &Self) -> f64 {
         (-self.overlap(other)).max(DVec2::ZERO).length()
     }
 
-    /// Stretched along u and v by factors above 0.
+    /// Scaled along u and v by positive factors.
     pub fn stretched(&self, by: DVec2) -> Self {
         Self { min: self.min * by, max: self.max * by }
     }
@@ -320,7 +320,7 @@ mod tests {
     }
 
     #[test]
-    fn how_far_over() {
+    fn overhang_of_a_rectangle() {
         let face =
             Polygon::new(vec![dvec2(-1.0, -1.0), dvec2(0.75, -1.0), dvec2(0.75, 4.0), dvec2(-1.0, 4.0)]);
         let over = |rect: Rect, shape: &Polygon| rect.overhang(shape, 1e-4);
@@ -332,11 +332,11 @@ mod tests {
     }
 
     #[test]
-    fn depth_is_the_least_move_that_parts_them() {
+    fn depth_is_the_shortest_separating_move() {
         let deep = |points: &[(f64, f64)]| {
             Convex::around(points.iter().map(|&p| p.into())).unwrap().clearance(&unit())
         };
-        // Over its right side by 0.25, over a corner by 0.1 along both axes, and the middle of a large one.
+        // Over its right side by 0.25, over a corner by 0.1 along both axes, and at the centre of a large one.
         assert!((deep(&[(0.75, -1.0), (3.0, -1.0), (3.0, 2.0), (0.75, 2.0)]) + 0.25).abs() < 1e-12);
         assert!((deep(&[(0.9, 0.9), (2.0, 0.9), (2.0, 2.0), (0.9, 2.0)]) + 0.1).abs() < 1e-12);
         assert!((deep(&[(-4.0, -4.0), (5.0, -4.0), (5.0, 5.0), (-4.0, 5.0)]) + 5.0).abs() < 1e-12);
@@ -356,7 +356,7 @@ mod tests {
                 })
                 .sum::<f64>()
         };
-        // Steiner: the line at distance r around a convex outline is its length and 2πr.
+        // Steiner: the offset curve at distance r around a convex outline has its perimeter plus 2πr.
         assert!(
             (length(Convex::segment(dvec2(1.0, 2.0), dvec2(4.0, 6.0)).border(0.5)) - (10.0 + PI)).abs()
                 < 1e-12
@@ -382,7 +382,7 @@ mod tests {
             if away > 0.0 {
                 prop_assert!(away <= nearest + 1e-9 && nearest <= away + 0.03, "{away} {nearest}");
             } else {
-                // A move of the depth parts them, in one of the ways square to a side of either.
+                // A move of that depth separates them, in one of the directions square to a side of either.
                 let out = -away + 1e-9;
                 let ways = piece.sides().map(|(a, b)| -(b - a).perp().normalize_or_zero()).chain([DVec2::X, DVec2::Y]);
                 let parted = ways.flat_map(|way| [way, -way]).any(|way| piece.clearance(&rect.moved(way * out)) > -2e-9);
@@ -390,7 +390,7 @@ mod tests {
             }
         }
 
-        /// The outline holds all that is nearer than the reach, and nothing that is farther by more than the slack.
+        /// The outline contains everything nearer than the reach, and nothing farther by more than the slack.
         #[test]
         fn an_outline_is_drawn_around(piece in convex(), reach in 0.001..1.5f64, p in (-4.0..4.0f64, -4.0..4.0f64)) {
             let slack = 1e-4;
@@ -405,7 +405,7 @@ mod tests {
             }
         }
 
-        /// At both ends of the stretch the distance is the reach, between them less.
+        /// At both ends of the interval the distance is the reach, between them less.
         #[test]
         fn a_stretch_ends_at_the_reach(piece in convex(), (u, v) in (-2.0..2.0f64, -2.0..2.0f64), reach in 0.0..0.6f64, way in 0..4u8) {
             let way = [DVec2::X, DVec2::NEG_X, DVec2::Y, DVec2::NEG_Y][usize::from(way)];

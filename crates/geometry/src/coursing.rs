@@ -1,16 +1,16 @@
-//! Courses of shingles and an array together: where the base rail falls among the courses, what is left of the last
-//! course at the head of the array and below the ridge, and which exposures or block positions leave whole ones.
+//! Shingle courses and an array together: where the base rail falls among the courses, what is left of the last course at the
+//! head of the array and below the ridge, and which exposures or block positions leave full courses.
 //!
-//! All heights are v in the face's frame, metres up the slope. A course line is where the butts of a course lie; the
-//! lines are at `first + n · exposure`, n = 0, 1, 2 … up to the top of the face.
+//! All heights are v in the face's frame, metres up the slope. A course line is where the butts of a course lie; the lines are at
+//! `first + n · exposure`, n = 0, 1, 2 … up to the top of the face.
 
 use chalkcourse_words::later as words;
 use serde::Serialize;
 
-/// A remainder of a course below this (metres) is none: under the 1/32 in that a tape is read to.
+/// Remainders of a course below this (metres) count as none: less than the 1/32 in that a tape is read to.
 pub const READ: f64 = 0.000_79;
 
-/// No face has more courses than this.
+/// Maximum courses of a face.
 const MOST: f64 = 100_000.0;
 
 /// The courses of a face.
@@ -22,62 +22,62 @@ pub struct Coursing {
     pub top: f64,
     /// v of the first course line, metres.
     pub first: f64,
-    /// From one course line to the next, metres.
+    /// Distance between course lines, metres.
     pub exposure: f64,
 }
 
-/// What lies along v of an array.
+/// The extent of an array along v.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Span {
     /// v of the base rail line: the lower edge of the lowest row, metres.
     pub bottom: f64,
     /// v of the upper edge of the highest row, metres.
     pub top: f64,
-    /// How much of the head flashing stays visible above that, metres.
+    /// Exposed height of the head flashing above that, metres.
     pub head: f64,
 }
 
 impl Span {
-    /// v at which shingles go on, above what stays visible of the head flashing, metres.
+    /// v at which shingles resume, above the exposed part of the head flashing, metres.
     pub fn end(&self) -> f64 {
         self.top + self.head
     }
 }
 
-/// Where a line falls among the courses.
+/// Position of a line among the courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct OnCourse {
-    /// The course line at or below it: 0 is the first; below 0 the line lies under the first one.
+    /// The course line at or below it: 0 is the first; negative is below the first.
     pub course: i64,
     /// How far above that line, metres: from 0 to less than the exposure.
     pub above: f64,
-    /// The way to the nearest course line, metres: above 0 up, below 0 down.
+    /// Signed distance to the nearest course line, metres: positive up, negative down.
     pub to_nearest: f64,
 }
 
-/// How an array lies among the courses.
+/// Position of an array among the courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Laid {
-    /// Where the base rail line falls.
+    /// Position of the base rail line.
     pub base: OnCourse,
-    /// How much of a course shows between the last line below the rail and the rail, metres; the whole exposure
-    /// when the rail is on a line.
+    /// Exposed height of the course that the rail cuts, between the last line below the rail and the rail, metres; the full
+    /// exposure if the rail is on a line.
     pub cut_at_base: f64,
-    /// How much shows of the course that is cut to the head flashing, up to the next course line or to the top of the face,
-    /// metres; 0 when the flashing ends on a line.
+    /// Exposed height of the course cut to the head flashing, up to the next course line or to the top of the face, metres; 0 if
+    /// the flashing ends on a line.
     pub cut_at_head: f64,
-    /// Whole courses from the first course line at or above the head flashing to the top of the face: courses lie on lines,
-    /// and what is between the flashing and that line is none of them.
+    /// Full courses from the first course line at or above the head flashing to the top of the face: courses lie on the lines, so
+    /// the part between the flashing and that line is not one of them.
     pub whole_to_top: usize,
-    /// What is left above the last line below the top, metres; 0 when that course is whole. Cut course, whole courses
-    /// and this add up to the way from the head flashing to the top.
+    /// Remainder above the last line below the top, metres; 0 if that course is full. Cut course, full courses and this add up to
+    /// the distance from the head flashing to the top.
     pub left_at_top: f64,
 }
 
-/// Why there is no answer.
+/// Why there is no result.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoursingError {
-    /// Some number is none, or the heights run downwards.
+    /// A number is not finite, or the heights are in the wrong order.
     #[error("{}", words::coursing::heights_from_to_m_give(&from, &to))]
     Heights {
         /// The lower one.
@@ -85,18 +85,18 @@ pub enum CoursingError {
         /// The upper one.
         to: f64,
     },
-    /// No such courses.
+    /// An invalid exposure.
     #[error("{}", words::coursing::an_exposure_of_m_give(&_0))]
     Exposure(f64),
-    /// A miss that no course line can be told by.
+    /// A tolerance too large to assign course lines.
     #[error("{}", words::coursing::a_miss_of_up_to(&_0))]
     Within(f64),
     /// The range is empty.
     #[error("{}", words::coursing::exposures_from_to_m_give(&from, &to))]
     Range {
-        /// The least.
+        /// Its minimum.
         from: f64,
-        /// The greatest.
+        /// Its maximum.
         to: f64,
     },
 }
@@ -114,10 +114,10 @@ impl Coursing {
         Ok(())
     }
 
-    /// Where `v` falls among the courses. What is within [`READ`] of a line is on it.
+    /// The position of `v` among the courses. Within [`READ`] of a line counts as on it.
     ///
     /// # Errors
-    /// Heights or an exposure that are no course lines, or a `v` that is no height of theirs.
+    /// Heights or an exposure that define no course lines, or an invalid `v`.
     pub fn at(&self, v: f64) -> Result<OnCourse, CoursingError> {
         self.check()?;
         let turns = (v - self.first) / self.exposure;
@@ -131,7 +131,7 @@ impl Coursing {
         Ok(OnCourse { course: course as i64, above, to_nearest: -off })
     }
 
-    /// How an array lies among the courses.
+    /// The position of an array among the courses.
     ///
     /// # Errors
     /// As [`Coursing::at`], and an array whose upper edge is not above its lower one.
@@ -144,7 +144,7 @@ impl Coursing {
         let next = if end.above == 0.0 { end.course } else { end.course + 1 };
         let room = (self.top - array.end()).max(0.0);
         let (cut_at_head, left_at_top) = if next > top.course {
-            // No line is left above the flashing: all that shows is one cut course.
+            // No line is left above the flashing: everything exposed is one cut course.
             (room, 0.0)
         } else if end.above == 0.0 {
             (0.0, top.above)
@@ -156,41 +156,39 @@ impl Coursing {
     }
 }
 
-/// An exposure with which both the base rail and the top of the face lie on course lines.
+/// An exposure that puts both the base rail and the top of the face on course lines.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Exposure {
-    /// From one course line to the next, metres.
+    /// Distance between course lines, metres.
     pub exposure: f64,
     /// Courses from the first line to the base rail line.
     pub below: usize,
-    /// Whole courses from the first line at or above the head flashing to the top of the face.
+    /// Full courses from the first line at or above the head flashing to the top of the face.
     pub above: usize,
-    /// How much shows of the course that is cut to the head flashing, metres; 0 when the flashing ends on a line.
+    /// Exposed height of the course cut to the head flashing, metres; 0 if the flashing ends on a line.
     pub cut_at_head: f64,
-    /// How far the lines miss the base rail line, metres: below 0 the line lies lower.
+    /// Offset of the course line from the base rail line, metres: negative is below it.
     pub off_base: f64,
-    /// How far the last line misses the top of the face, metres: below 0 the line lies lower.
+    /// Offset of the last line from the top of the face, metres: negative is below it.
     pub off_top: f64,
 }
 
 impl Exposure {
-    /// The greater miss, metres.
+    /// The larger offset, metres.
     pub fn miss(&self) -> f64 {
         self.off_base.abs().max(self.off_top.abs())
     }
 }
 
-/// The exposures within `range` (least, greatest; metres) that bring a course line both to the base rail and to the top of
-/// the face, each to `within` metres; those with the least miss first. Of `courses` its own exposure is not looked at.
-/// Courses run on beside the array, so that one set of lines serves both ends; how much of a course is cut at the
-/// head is told with each.
+/// The exposures within `range` (minimum, maximum; metres) that put a course line both at the base rail and at the top of the
+/// face, each to `within` metres; smallest miss first. The exposure of `courses` itself is ignored. Courses continue beside the
+/// array, so one set of lines serves both ends; the cut at the head is reported with each.
 ///
-/// With m courses up to the rail and n up to the top, both misses are straight lines in the exposure: the least
-/// greatest miss lies where they are equal and opposite, or at an end of the range. Every pair (m, n) that the range
-/// allows is asked.
+/// With m courses up to the rail and n up to the top, both misses are linear in the exposure: the least maximum miss is where
+/// they are equal and opposite, or at an end of the range. Every pair (m, n) that the range allows is tried.
 ///
 /// # Errors
-/// Heights that run downwards, an empty range, or a miss of half a course and more.
+/// Heights in the wrong order, an empty range, or a tolerance of half a course or more.
 pub fn propose_exposure(
     range: (f64, f64),
     courses: &Coursing,
@@ -218,7 +216,7 @@ pub fn propose_exposure(
     };
     let mut found: Vec<Exposure> = Vec::new();
     for below in counts(low) {
-        // Which exposures this count allows at all, and with them which counts up to the top.
+        // The exposures this count allows, and with them the counts up to the top.
         let m = below as f64;
         let (from, to) = if below == 0 {
             range
@@ -232,14 +230,14 @@ pub fn propose_exposure(
         let all_to = ((high + within) / from).floor().min(MOST) as usize;
         for all in all_from..=all_to {
             let n = all as f64;
-            // |m e - low| and |n e - high|: both lines go up, so the best e balances them, or zeroes the only one.
+            // |m e - low| and |n e - high|: both increase with e, so the best e balances them, or zeroes the only one.
             let best = if m + n > 0.0 { (low + high) / (m + n) } else { from };
             let exposure = best.clamp(from, to);
             let (off_base, off_top) = (m * exposure - low, n * exposure - high);
             if off_base.abs().max(off_top.abs()) > within {
                 continue;
             }
-            // The last line is the top, however little it misses.
+            // The last line is the top, however small its miss.
             let top = courses.first + n * exposure;
             let laid = Coursing { exposure, top, ..*courses }.laid(array)?;
             let (above, cut_at_head) = (laid.whole_to_top, laid.cut_at_head);
@@ -250,24 +248,24 @@ pub fn propose_exposure(
     Ok(found)
 }
 
-/// Where an array could lie so that whole courses are left.
+/// A position of an array that leaves full courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct BasePlace {
     /// The course line that the base rail lies on: 0 is the first.
     pub course: usize,
     /// v of the base rail line, metres.
     pub bottom: f64,
-    /// How much shows of the course that is cut to the head flashing, metres; 0 when the flashing ends on a line.
+    /// Exposed height of the course cut to the head flashing, metres; 0 if the flashing ends on a line.
     pub cut_at_head: f64,
-    /// Whole courses from the first line at or above the head flashing to the top of the face.
+    /// Full courses from the first line at or above the head flashing to the top of the face.
     pub whole_to_top: usize,
 }
 
-/// Base rail lines `above` the course lines (metres; 0 is on them) at which an array of this height leaves at least `least_at_top` whole courses
-/// below the top, the one nearest to where it lies now first.
+/// Base rail lines `above` the course lines (metres; 0 is on them) at which an array of this height leaves at least
+/// `least_at_top` full courses below the top, nearest to its current position first.
 ///
-/// On the lines the array's height alone decides how the head falls: the cut is the same for all of them. What it
-/// is, and so which strip there is to cut, is told with each.
+/// On course lines, the cut at the head depends only on the array's height, so it is the same for all of them; it is reported
+/// with each.
 ///
 /// # Errors
 /// As [`Coursing::laid`].
@@ -314,13 +312,14 @@ mod tests {
 
     #[test]
     fn a_rail_on_the_seventh_line_and_a_head_that_ends_on_one() {
-        // By hand, in inches: lines at 5, 10 …; rail at 35 is line 6 from 0; the head ends at 150, a line; 50 left: ten.
+        // By hand, in inches: lines at 5, 10 …; a rail at 35 is on line 6, counted from 0; the head ends at 150, a line; 50 left:
+        // ten.
         let laid =
             five_inch().laid(&Span { bottom: 35.0 * INCH, top: 142.0 * INCH, head: 8.0 * INCH }).unwrap();
         assert_eq!((laid.base.course, laid.base.above), (6, 0.0));
         assert_eq!((laid.whole_to_top, laid.left_at_top), (10, 0.0));
         assert!(laid.cut_at_head == 0.0);
-        // 2 in higher: 2 in of a course show below the rail, 3 in up to the line at 155, then nine whole ones.
+        // 2 in higher: 2 in of a course are exposed below the rail, 3 in up to the line at 155, then nine full ones.
         let laid =
             five_inch().laid(&Span { bottom: 37.0 * INCH, top: 144.0 * INCH, head: 8.0 * INCH }).unwrap();
         assert!((laid.base.above - 2.0 * INCH).abs() < 1e-12 && laid.base.course == 6);
@@ -328,7 +327,7 @@ mod tests {
         assert!((laid.cut_at_head - 3.0 * INCH).abs() < 1e-12 && laid.whole_to_top == 9);
     }
 
-    /// A strip at the head and a remainder at the top that together make a course are no course: both are cut.
+    /// A strip at the head and a remainder at the top that add up to a course are not a course: both are cut.
     #[test]
     fn strip_and_remainder_are_not_added_up_to_a_course() {
         let laid = |top: f64, end: f64| {
@@ -341,20 +340,20 @@ mod tests {
         // 60 ft by 15 ft at 6:12 is 201.246 in up; the flashing ends at 166.187: the next line is 170, the last 200: six,
         // with 3.813 in below and 1.246 in above. 35.059 / 5 is 7.01, which is not the number of courses.
         assert_eq!(laid(201.246, 166.187), (3.813, 6, 1.246));
-        // By hand: the flashing ends at 192, lines at 195 and 200: one whole; at 196 none, although 6 in are left.
+        // By hand: the flashing ends at 192, lines at 195 and 200: one full; at 196 none, although 6 in are left.
         assert_eq!(laid(202.0, 192.0), (3.0, 1, 2.0));
         assert_eq!(laid(202.0, 196.0), (4.0, 0, 2.0));
-        // Beyond the last line all that shows is one strip.
+        // Past the last line everything exposed is one strip.
         assert_eq!(laid(204.0, 201.0), (3.0, 0, 0.0));
         assert_eq!(laid(204.0, 205.0), (0.0, 0, 0.0));
-        // The line itself, to the 1/32 in that a tape reads.
+        // On the line, to the 1/32 in that a tape reads.
         assert_eq!(laid(200.0, 195.02), (0.0, 1, 0.0));
     }
 
     #[test]
     fn an_exposure_that_brings_a_line_to_the_rail_and_to_the_ridge() {
-        // By hand, in inches: from the first line at 5 up to the rail at 38 are 33, up to the ridge at 203 are 198: 5 1/2 goes
-        // 6 and 36 times. Lines at 5 + 5.5 n: above the flashing's end at 156 the next is 159.0, the 28th: 3.0 cut, 8 whole.
+        // By hand, in inches: from the first line at 5 up to the rail at 38 is 33, up to the ridge at 203 is 198: 5 1/2 divides
+        // them 6 and 36 times. Lines at 5 + 5.5 n: above the flashing's end at 156 the next is 159.0, the 28th: 3.0 cut, 8 full.
         let courses = Coursing { eave: 0.0, top: 203.0 * INCH, first: 5.0 * INCH, exposure: 5.0 * INCH };
         let array = Span { bottom: 38.0 * INCH, top: 148.0 * INCH, head: 8.0 * INCH };
         let found = propose_exposure((5.0 * INCH, 6.0 * INCH), &courses, &array, INCH / 16.0).unwrap();
@@ -364,7 +363,7 @@ mod tests {
     }
 
     #[test]
-    fn what_cannot_be_is_refused() {
+    fn impossible_input_is_refused() {
         let array = Span { bottom: 1.0, top: 2.0, head: 0.1 };
         for courses in [
             Coursing { exposure: 0.0, ..five_inch() },
@@ -383,7 +382,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn no_sampled_exposure_comes_out_that_was_not_proposed(
+        fn no_sampled_exposure_is_missing_from_the_proposals(
             top in 3.0..8.0f64, bottom in 0.3..1.5f64, height in 1.0..1.4f64, e in 0.12..0.16f64,
         ) {
             let courses = Coursing { eave: 0.0, top, first: 0.127, exposure: 0.127 };
@@ -394,7 +393,7 @@ mod tests {
                 prop_assert!((0.12..=0.16).contains(&p.exposure) && p.miss() <= within);
                 let base = 0.127 + p.below as f64 * p.exposure;
                 prop_assert!((base - bottom).abs() <= within + 1e-9);
-                // Lines from the first one up, one by one: the last is the top, and those at or above the flashing are whole.
+                // Lines from the first one up, one by one: the last is the top, and those at or above the flashing are full.
                 let lines: Vec<f64> = (0..).map(|n| 0.127 + f64::from(n) * p.exposure)
                     .take_while(|v| *v <= top + within + 1e-9).collect();
                 prop_assert!((lines.last().unwrap() - top).abs() <= within + 1e-9);

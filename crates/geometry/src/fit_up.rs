@@ -1,14 +1,14 @@
-//! A deck as a tape measures it: how far out of square it is, where to snap the base line, and whether a row of
-//! modules closes within the range of its reveals when sizes vary.
+//! A deck as measured by tape: how far out of square it is, where to snap the base line, and whether a row of modules closes
+//! within the range of its reveals when sizes vary.
 //!
-//! Lengths are metres. Corners are in a frame with the left end of the eave at the origin, u along the eave to the
-//! right, v up the slope. Planning figures: snap from a straight control line, and check on the roof.
+//! Lengths are metres. Corners are in a frame with the left end of the eave at the origin, u along the eave to the right, v up
+//! the slope. Planning figures: snap from a straight control line, and check on the roof.
 
 use chalkcourse_words::{Say, later as words};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
-/// What a tape reads on a deck with four corners.
+/// Tape readings of a four-cornered deck.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Measured {
     /// Along the eave, from corner to corner.
@@ -23,11 +23,11 @@ pub struct Measured {
     pub rising: f64,
     /// The diagonal from the right end of the eave up to the left end of the head.
     pub falling: f64,
-    /// How far each edge bows at its middle from the string between its corners; above 0 into the deck.
+    /// Bow of each edge at its middle, from the string between its corners; positive into the deck.
     pub bows: Bows,
 }
 
-/// How far edges bow into the deck at their middle, metres; below 0 out of it.
+/// Bow of the edges into the deck at their middle, metres; negative outwards.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
 pub struct Bows {
     /// The eave, upwards.
@@ -40,18 +40,18 @@ pub struct Bows {
     pub right: f64,
 }
 
-/// The corners and sides of a deck with four corners by what they are to a person who stands at its eave.
+/// The corners and sides of a four-cornered deck, by role, as seen from the eave.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FourSided {
     /// Left and right end of the eave, right and left end of the head.
     pub corners: [DVec2; 4],
-    /// Eave, head, left and right rake, by the corner that each starts from.
+    /// Eave, head, left and right rake, by start corner.
     pub sides: [usize; 4],
 }
 
 impl FourSided {
-    /// Of a ring in the face's frame, run either way. `None` with more or fewer corners, and for one that stands on a
-    /// corner, so that no side of it is the eave.
+    /// From a ring in the face's frame, in either direction. `None` unless it has four corners, and for one that stands on a
+    /// corner, so that no side is the eave.
     pub fn of(ring: &[DVec2]) -> Option<Self> {
         if ring.len() != 4 {
             return None;
@@ -75,20 +75,20 @@ impl FourSided {
     }
 }
 
-/// Why there is no answer.
+/// Why there is no result.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FitUpError {
-    /// A length that is none.
+    /// An invalid length.
     #[error("{}", words::fitup::of_m_measure_it_again(&name, &value, &must))]
     Length {
         /// Which one.
         name: Say,
         /// As given.
         value: f64,
-        /// What it must be.
+        /// The requirement.
         must: Say,
     },
-    /// Three lengths that make no triangle.
+    /// Three lengths that violate the triangle inequality.
     #[error("{}", words::fitup::the_eave_and_make_no(&rake, &diagonal, &a, &b, &c))]
     NoTriangle {
         /// Which rake.
@@ -104,18 +104,18 @@ pub enum FitUpError {
     },
 }
 
-/// A deck worked out from its measures.
+/// A deck computed from its measurements.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Deck {
     /// Left and right end of the eave, right and left end of the head.
     pub corners: [DVec2; 4],
-    /// By how much the head as worked out from the other five measures is longer than the head as measured.
+    /// Misclosure: how much longer the head is as calculated from the other five measurements than as measured.
     pub closing: f64,
-    /// The most by which a measure was changed to make them all agree.
+    /// The largest adjustment that makes all measurements agree.
     pub adjusted: f64,
-    /// How far the left end of the head stands right of square to the eave.
+    /// How far the left end of the head is to the right of square to the eave.
     pub racked_left: f64,
-    /// How far the right end of the head stands right of square to the eave.
+    /// How far the right end of the head is to the right of square to the eave.
     pub racked_right: f64,
     /// How much farther the right end of the head is from the eave than the left end.
     pub head_out_of_parallel: f64,
@@ -129,7 +129,7 @@ pub fn racking(rising: f64, falling: f64, side: f64) -> f64 {
     (rising - falling) * (rising + falling) / 2.0 / (2.0 * side)
 }
 
-/// Sides of a right angle: what the third must read, `√(a² + b²)`.
+/// Hypotenuse for a square check: what the third tape must read, `√(a² + b²)`.
 pub fn square_check(a: f64, b: f64) -> f64 {
     a.hypot(b)
 }
@@ -139,14 +139,14 @@ impl Measured {
         [self.eave, self.left, self.right, self.rising, self.falling, self.head]
     }
 
-    /// Works the deck out.
+    /// Solves the deck.
     ///
-    /// Four sides and two diagonals are one more than four corners need. What does not agree is told as the
-    /// closing error and spread over the six, the least squares of all changes (the usual adjustment by one condition
-    /// equation), so that no single measure is trusted more than the others.
+    /// Four sides and two diagonals are one more than four corners need. The disagreement is reported as the misclosure and
+    /// spread over the six by least squares (the usual adjustment by one condition equation), so that no single measurement is
+    /// trusted more than the others.
     ///
     /// # Errors
-    /// A measure that is no length, or three that make no triangle.
+    /// An invalid length, or three that make no triangle.
     pub fn solve(&self) -> Result<Deck, FitUpError> {
         let names = [
             words::fitup::THE_EAVE,
@@ -223,7 +223,7 @@ fn closing(lengths: &[f64; 6], corners: &[DVec2; 4]) -> f64 {
     corners[2].distance(corners[3]) - lengths[5]
 }
 
-/// How the closing error grows with each measure.
+/// Derivative of the misclosure by each measurement.
 fn slopes(lengths: &[f64; 6]) -> Result<[f64; 6], FitUpError> {
     let step = lengths[0] * 1e-6;
     let mut slopes = [0.0; 6];
@@ -240,30 +240,30 @@ fn slopes(lengths: &[f64; 6]) -> Result<[f64; 6], FitUpError> {
     Ok(slopes)
 }
 
-/// What the base line should be level with.
+/// What the base line should be parallel to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub enum Along {
     /// Parallel to the eave.
     Eave,
     /// Parallel to the head, so that the courses above the array come out even.
     Head,
-    /// Halfway between the two: what is out of parallel is shared.
+    /// Halfway between the two: the error is shared.
     Between,
 }
 
 /// Where to snap a line.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Snap {
-    /// Square up from the string along the eave, where the left rake meets it.
+    /// Distance square to the string along the eave, at the left rake.
     pub at_left: f64,
-    /// The same at the right.
+    /// The same at the right rake.
     pub at_right: f64,
-    /// At the middle of the eave, from the edge itself, which may bow.
+    /// At the middle of the eave, from the edge itself, which may be bowed.
     pub at_middle: f64,
 }
 
 impl Deck {
-    /// Where to snap the base line, `up` metres from the eave at its lower end.
+    /// Where to snap the base line; its lower end is `up` metres from the eave.
     pub fn snap(&self, up: f64, along: Along) -> Snap {
         let [a, b, c, d] = self.corners;
         let head = if (c.x - d.x).abs() > 1e-9 { (c.y - d.y) / (c.x - d.x) } else { 0.0 };
@@ -277,8 +277,8 @@ impl Deck {
         Snap { at_left, at_right, at_middle: (at_left + at_right) / 2.0 - self.bows.eave }
     }
 
-    /// The widest block with sides square to the eave from `v` up by `height`, between the rakes, bows taken off:
-    /// from where to where along u. Less than nothing when it does not fit.
+    /// The widest block square to the eave from `v` up by `height`, between the rakes, less bows: its extent along u. Negative
+    /// width if it does not fit.
     pub fn opening(&self, v: f64, height: f64) -> (f64, f64) {
         let [a, b, c, d] = self.corners;
         let at = |foot: DVec2, top: DVec2, v: f64| foot.x + (top.x - foot.x) * (v / top.y).clamp(0.0, 1.0);
@@ -288,56 +288,56 @@ impl Deck {
     }
 }
 
-/// A row to close: so many modules in an opening, with sizes that vary.
+/// A row to close: a number of modules in an opening, with tolerances.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct RowToClose {
     /// How many modules.
     pub modules: usize,
-    /// One module along the row, as its sheet says.
+    /// Nominal module size along the row.
     pub module: f64,
-    /// How much one may be larger or smaller than that.
+    /// Its tolerance, plus or minus.
     pub module_varies: f64,
-    /// The reveal that it is laid with: it stays unless the row is too long with it.
+    /// The planned reveal: kept unless it makes the row too long.
     pub reveal: f64,
-    /// The least reveal between neighbours.
+    /// Minimum reveal.
     pub least: f64,
-    /// How far one reveal can be set wrong.
+    /// Setting tolerance of a reveal.
     pub reveal_varies: f64,
-    /// From side to side.
+    /// Width of the opening.
     pub opening: f64,
 }
 
 /// Whether and how a row closes.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Closed {
-    /// The reveal to set: as laid, or where the row is too long with that, the one with which it just fills its
-    /// opening, and never less than the least.
+    /// The reveal to set: as planned, or, if the row is too long with that, the one that just fills the opening, but never less
+    /// than the minimum.
     pub reveal: f64,
-    /// By how much the row is too long for its opening as it is laid; 0 where it fits.
+    /// How much too long the row is as planned; 0 if it fits.
     pub too_long: f64,
-    /// What is over at the sides with that reveal; below 0 what is missing.
+    /// Room left at the sides with that reveal; negative is what is missing.
     pub spare: f64,
-    /// By how much the row can come out longer or shorter when all err the same way.
+    /// How much longer or shorter the row can come out if all errors add up.
     pub worst: f64,
-    /// The same as the root of the sum of squares: what to expect when errors are independent.
+    /// The same as the root of the sum of squares: the expected error if they are independent.
     pub likely: f64,
-    /// Whether it closes with modules as on the sheet.
+    /// Whether it closes with nominal modules.
     pub closes: bool,
-    /// Whether it closes even with the worst.
+    /// Whether it closes in the worst case.
     pub closes_at_worst: bool,
-    /// Whether it closes within what is likely.
+    /// Whether it closes within the likely error.
     pub closes_likely: bool,
 }
 
 impl RowToClose {
-    /// Whether and how the row closes: modules at the least reveal must go into the opening. Joints are not opened to fill it:
-    /// what is over stays at the sides, which flashings take up.
+    /// Whether and how the row closes: the modules at minimum reveal must fit the opening. Joints are not opened to fill it: the
+    /// rest is left at the sides, for the flashing to cover.
     ///
-    /// With sizes that vary the reveals are what gives: the row closes when the reveals that are left, the modules'
-    /// error shared among them, are not below the least.
+    /// Module tolerances are absorbed by the reveals: the row closes if the remaining reveals, after sharing the modules' error
+    /// among them, are not below the minimum.
     ///
     /// # Errors
-    /// No modules, or a length that is none.
+    /// No modules, or an invalid length.
     pub fn close(&self) -> Result<Closed, FitUpError> {
         let (least, laid) = (self.least, self.reveal);
         let lengths = [
@@ -383,7 +383,7 @@ impl RowToClose {
     }
 }
 
-/// How much a row can err: all errors added, and the root of the sum of their squares.
+/// Error of a row: all errors added, and the root of the sum of their squares.
 pub fn stack(modules: usize, module_varies: f64, reveal_varies: f64) -> (f64, f64) {
     let (n, joints) = (modules as f64, modules.saturating_sub(1) as f64);
     let squares = n * module_varies * module_varies + joints * reveal_varies * reveal_varies;

@@ -5,14 +5,13 @@ use std::borrow::Cow;
 use std::fmt;
 use std::ops::{Add, AddAssign, Div, Mul, Neg, Sub};
 
-/// Metres in an inch, exactly (international inch, 1959 agreement; NIST SP 811 appendix B).
+/// Metres per inch, exactly (international inch, 1959 agreement; NIST SP 811 appendix B).
 const INCH: f64 = 0.0254;
 
-/// A length, metres inside.
+/// A length, stored in metres.
 ///
-/// People read and type feet, inches and fractions, or metric; see [`Length::parse`]. Rounding happens on
-/// display alone. In a data file a length is a text with its unit (`"1/16 in"`, `"1722 mm"`), never a bare
-/// number, and what is written reads back as the same `f64`.
+/// People read and type feet, inches and fractions, or metric; see [`Length::parse`]. Rounding happens only on display. In a data
+/// file a length is a string with its unit (`"1/16 in"`, `"1722 mm"`), never a bare number, and reads back as the same `f64`.
 #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
 pub struct Length(f64);
 
@@ -27,14 +26,14 @@ pub enum Units {
     Metric,
 }
 
-/// To what part of an inch lengths are told.
+/// Fractions of an inch on display.
 const PARTS: f64 = 16.0;
 
-/// So little of a step is rounding and no length.
+/// Differences below this share of a step are rounding.
 const ROUNDING: f64 = 1e-6;
 
 impl Units {
-    /// To what lengths are told, metres: a sixteenth of an inch, or a millimetre.
+    /// Display step, metres: a sixteenth of an inch, or a millimetre.
     pub fn told_to(self) -> f64 {
         match self {
             Self::FeetInches => INCH / PARTS,
@@ -42,7 +41,7 @@ impl Units {
         }
     }
 
-    /// A length (metres) rounded up to whole steps that lengths are told in.
+    /// A length (metres) rounded up to the display step.
     pub fn up(self, metres: f64) -> f64 {
         let step = self.told_to();
         (metres / step - ROUNDING).ceil() * step
@@ -60,16 +59,16 @@ pub enum LengthError {
     /// Nothing was typed.
     #[error("{}", words::measures::NO_LENGTH_WAS_GIVEN_TYPE)]
     Empty,
-    /// A piece of the text makes no sense as a length.
+    /// Part of the text is not a length.
     #[error("{}", words::measures::cant_read_as_a_length(&format_args!("{_0:?}")))]
     Unreadable(String),
-    /// A data file must name the unit.
+    /// A length in a data file must have a unit.
     #[error("{}", words::measures::the_length_has_no_unit(&format_args!("{_0:?}")))]
     NoUnit(String),
 }
 
 impl Length {
-    /// No length at all.
+    /// Zero.
     pub const ZERO: Self = Self(0.0);
 
     /// From metres.
@@ -104,7 +103,7 @@ impl Length {
     pub fn feet(self) -> f64 {
         self.0 / INCH / 12.0
     }
-    /// Without its sign.
+    /// The absolute value.
     pub fn abs(self) -> Self {
         Self(self.0.abs())
     }
@@ -117,17 +116,17 @@ impl Length {
         Self(self.0.min(other.0))
     }
 
-    /// Reads what a person typed: `12' 6 1/2"`, `12-6-8/16`, `12-6-8`, `150.5"`, `6 1/2 in`, `3.82 m`, `40 mm`,
-    /// `12.5` (feet or metres by `units`), a leading minus, and sums such as `12' + 6 1/2" - 3/16 in`.
+    /// Parses what a person typed: `12' 6 1/2"`, `12-6-8/16`, `12-6-8`, `150.5"`, `6 1/2 in`, `3.82 m`, `40 mm`, `12.5` (feet or
+    /// metres by `units`), a leading minus, and sums such as `12' + 6 1/2" - 3/16 in`.
     ///
     /// # Errors
-    /// [`LengthError`] says which piece could not be read and shows forms that can.
+    /// [`LengthError`] says which part could not be read and shows valid forms.
     pub fn parse(text: &str, units: Units) -> Result<Self, LengthError> {
         let (value, _) = parse_sum(text, units)?;
         Ok(value)
     }
 
-    /// As a person reads it: to the nearest sixteenth of an inch, or the nearest millimetre.
+    /// For display: to the nearest sixteenth of an inch, or the nearest millimetre.
     pub fn show(self, units: Units) -> String {
         match units {
             Units::FeetInches => show_feet_inches(self),
@@ -139,7 +138,7 @@ impl Length {
         }
     }
 
-    /// A short length with inches alone, `37 1/4"`, or millimetres: for gaps, reveals and clearances.
+    /// A short length in inches alone, `37 1/4"`, or millimetres: for gaps, reveals and clearances.
     pub fn show_small(self, units: Units) -> String {
         match units {
             Units::FeetInches => {
@@ -152,7 +151,7 @@ impl Length {
         }
     }
 
-    /// As a data file has it: a text with a unit that reads back as exactly this `f64`.
+    /// For a data file: a string with a unit that reads back as exactly this `f64`.
     pub fn to_data(self) -> String {
         let mut forms = vec![format!("{} mm", round_near(self.0 * 1000.0))];
         let inches = self.inches();
@@ -177,7 +176,7 @@ impl Length {
     }
 }
 
-/// A value that is a whole number of hundredths but for float dust, without the dust.
+/// Removes float dust from a value that is otherwise a whole number of hundredths.
 fn round_near(value: f64) -> f64 {
     let rounded = (value * 100.0).round() / 100.0;
     if (rounded - value).abs() < 1e-9 { rounded } else { value }
@@ -205,7 +204,7 @@ fn inches_text(sixteenths: u64) -> String {
 fn show_feet_inches(length: Length) -> String {
     let sixteenths = (length.inches() * PARTS).round();
     let sign = if sixteenths < 0.0 { "-" } else { "" };
-    // Beyond u64 a length is not one that a roof has; the cast saturates and stays readable.
+    // Larger than any roof the cast to u64 saturates, and the result stays readable.
     let sixteenths = sixteenths.abs() as u64;
     let (feet, rest) = (sixteenths / 192, sixteenths % 192);
     match (feet, rest) {
@@ -215,7 +214,7 @@ fn show_feet_inches(length: Length) -> String {
     }
 }
 
-/// One sum of terms; the flag says whether every term named its unit.
+/// Parses a sum of terms; the flag says whether every term had a unit.
 pub(crate) fn parse_sum(text: &str, units: Units) -> Result<(Length, bool), LengthError> {
     let text = text
         .trim()
@@ -243,7 +242,7 @@ pub(crate) fn parse_sum(text: &str, units: Units) -> Result<(Length, bool), Leng
             sign = -1.0;
             rest = after;
         }
-        // A term ends at a sum sign: `+`, or a `-` with a blank before it. (`12-6-8` is one term, `1e-3` too.)
+        // A term ends at a sign: `+`, or a `-` after a space. (`12-6-8` is one term, and so is `1e-3`.)
         let end = rest
             .char_indices()
             .skip(1)
@@ -309,12 +308,12 @@ fn parse_term(term: &str, units: Units) -> Result<(f64, bool), LengthError> {
             }
             _ => return Err(bad()),
         };
-        // `6" 12'` or `3 m 4 m` is a slip of the hand, not a length.
+        // `6" 12'` or `3 m 4 m` is a typing error, not a length.
         if scale >= last_unit {
             return Err(bad());
         }
         last_unit = scale;
-        // Division keeps 1722 mm at the f64 nearest 1.722, where a product with 0.001 would not.
+        // Division keeps 1722 mm at the f64 nearest to 1.722, where multiplying by 0.001 would not.
         total += match scale {
             1e-3 => number / 1000.0,
             1e-2 => number / 100.0,
@@ -500,7 +499,7 @@ mod tests {
     }
 
     #[test]
-    fn refuses_with_the_piece_that_is_wrong() {
+    fn errors_name_the_wrong_part() {
         for text in [
             "", "  ", "abc", "12' x", "6\" 12'", "1/0 in", "12'' '", "+", "3 m 4 m", "1e999 m", "12-13-0",
             "--4",
@@ -544,7 +543,7 @@ mod tests {
         }
 
         #[test]
-        fn what_is_shown_is_within_half_a_sixteenth(value in -1e3..1e3f64) {
+        fn display_is_within_half_a_sixteenth(value in -1e3..1e3f64) {
             let length = Length::from_metres(value);
             let back = Length::parse(&length.show(Units::FeetInches), Units::FeetInches).unwrap();
             prop_assert!((back - length).abs().inches() <= 1.0 / 32.0 + 1e-9);

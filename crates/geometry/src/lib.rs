@@ -1,20 +1,20 @@
 //! Roof geometry: planes in space, each face's own true-size frame, edges and their kinds.
 //!
-//! This crate knows no solar, no file and no screen. Lengths are metres, angles radians unless a name says
-//! degrees, plan coordinates are x east and y north, heights are z up, all `f64`.
+//! This crate knows no solar, no files and no user interface. Lengths are metres, angles radians unless a name says degrees, plan
+//! coordinates are x east and y north, heights are z up, all `f64`.
 //!
-//! - [`Length`], [`Pitch`], [`Azimuth`]: numbers that carry their meaning, typed and shown as a person writes them
-//! - [`Polygon`]: an outline with holes; area, defects, containment, insets, differences
-//! - [`Convex`]: convex pieces of shapes against upright rectangles: how near, how deep, what is nearer than some distance
+//! - [`Length`], [`Pitch`], [`Azimuth`]: quantities, parsed and displayed as people write them
+//! - [`Polygon`]: an outline with holes; area, defects, containment, offsets, differences
+//! - [`Convex`]: convex pieces of shapes against axis-aligned rectangles: clearance, depth, offset outlines
 //! - [`Plane`]: the plane of a face and its own frame (u along the eave, v up the slope)
 //! - [`raise`]: a roof from a footprint, by a weighted straight skeleton
-//! - [`envelope`]: what one sees of roofs that stand in each other
+//! - [`envelope`]: the visible surface of intersecting roofs
 //! - [`fit`]: exact fitting of equal rectangles on a face
-//! - [`coursing`]: an array among the courses of shingles: cut and whole courses at both ends
+//! - [`coursing`]: an array among the courses of shingles: cut and full courses at both ends
 //! - [`fit_up`]: a deck as measured: how far out of square, whether a row closes, where to snap the line
 //! - [`taped`]: a face from side lengths and diagonals as taped on the deck
-//! - [`sides`]: numbers of sides that last while corners come, go and move
-//! - [`Roof`]: faces put together: shared edges, edge kinds, what does not meet
+//! - [`sides`]: side ids that persist while corners are added, removed and moved
+//! - [`Roof`]: assembled faces: shared edges, edge kinds, mismatches
 
 mod azimuth;
 mod convex;

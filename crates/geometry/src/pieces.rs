@@ -1,9 +1,9 @@
-//! Shapes cut into convex pieces: trapezoids with level sides, of the inside of rings or of what is around them.
+//! Decomposes shapes into convex pieces: trapezoids with horizontal sides, of the inside or the outside of rings.
 
 use crate::{Polygon, signed_area};
 use glam::{DVec2, dvec2};
 
-/// Convex pieces that make up a blocked shape; a shape without area blocks as the line or point that it is.
+/// Convex pieces of a blocked shape; a shape without area blocks as the line or point that it is.
 pub(crate) fn convex_pieces(shape: &Polygon, tolerance: f64) -> Vec<Vec<DVec2>> {
     let flat = signed_area(&shape.outer).abs() <= tolerance * tolerance;
     if shape.outer.is_empty() || (shape.holes.is_empty() && (flat || is_convex(&shape.outer))) {
@@ -18,14 +18,14 @@ fn is_convex(ring: &[DVec2]) -> bool {
     let side = |i: usize| ring[(i + 1) % n] - ring[i % n];
     let sign = signed_area(ring).signum();
     let turns = (0..n).all(|i| side(i).perp_dot(side(i + 1)) * sign >= 0.0);
-    // A star turns one way too, but goes up and down more than once.
+    // A star polygon turns one way too, but goes up and down more than once.
     let rising: Vec<bool> = (0..n).map(side).filter(|s| s.y != 0.0).map(|s| s.y > 0.0).collect();
     let changes = (0..rising.len()).filter(|&i| rising[i] != rising[(i + 1) % rising.len()]).count();
     turns && changes <= 2
 }
 
-/// Cuts the inside of oriented rings into trapezoids with level sides, or, with `outside` (least and greatest u),
-/// what is around them between those limits. What is narrower than the tolerance all along is left out.
+/// Decomposes the inside of oriented rings into trapezoids with horizontal sides, or, with `outside` (minimum and maximum u), the
+/// outside between those limits. Anything narrower than the tolerance throughout is left out.
 pub(crate) fn trapezoids(
     sides: &[(DVec2, DVec2)],
     outside: Option<(f64, f64)>,
@@ -46,7 +46,7 @@ struct Cutter<'a> {
     sides: &'a [(DVec2, DVec2)],
     outside: Option<(f64, f64)>,
     tolerance: f64,
-    /// Trapezoids that still grow upwards: left side, right side (`None`: the limit), from, to.
+    /// Trapezoids still growing upwards: left side, right side (`None`: the limit), from, to.
     open: Vec<(Option<usize>, Option<usize>, f64, f64)>,
     done: Vec<Vec<DVec2>>,
 }
@@ -79,7 +79,7 @@ impl Cutter<'_> {
             let low = self.u_at(j, lo, 0.0) - self.u_at(i, lo, 0.0);
             let high = self.u_at(j, hi, 0.0) - self.u_at(i, hi, 0.0);
             if depth < 40 && low.min(high) < -1e-12 {
-                // These two cross within the band: cut it there, and nothing crosses in the parts.
+                // These two cross within the band: split it there, and nothing crosses within the parts.
                 let at = lo + (hi - lo) * (low / (low - high)).clamp(0.0, 1.0);
                 if at - lo > 1e-12 && hi - at > 1e-12 {
                     self.band(lo, at, depth + 1);

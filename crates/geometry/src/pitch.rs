@@ -11,13 +11,13 @@ use std::fmt;
 #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
 pub struct Pitch(f64);
 
-/// Why a pitch could not be taken.
+/// Why a pitch is invalid.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum PitchError {
-    /// The text is no pitch.
+    /// The text is not a pitch.
     #[error("{}", words::measures::cant_read_as_a_pitch(&format_args!("{_0:?}")))]
     Unreadable(String),
-    /// A plane has no such slope.
+    /// No plane has that slope.
     #[error("{}", words::measures::a_pitch_of_in_12(&_0))]
     OutOfRange(f64),
 }
@@ -29,7 +29,7 @@ impl Pitch {
     /// From a rise in 12 of run.
     ///
     /// # Errors
-    /// [`PitchError::OutOfRange`] below 0, at vertical, or for what is no number.
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or if not finite.
     pub fn from_rise_in_12(rise: f64) -> Result<Self, PitchError> {
         Self::from_slope(rise / 12.0)
     }
@@ -37,7 +37,7 @@ impl Pitch {
     /// From rise over run.
     ///
     /// # Errors
-    /// [`PitchError::OutOfRange`] below 0, at vertical, or for what is no number.
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or if not finite.
     pub fn from_slope(slope: f64) -> Result<Self, PitchError> {
         if (0.0..1000.0).contains(&slope) {
             Ok(Self(slope))
@@ -57,11 +57,11 @@ impl Pitch {
         Self::from_slope(degrees.to_radians().tan())
     }
 
-    /// From a level held level with one end on the deck: what is between its other end and the deck, plumb, and how
-    /// long the level is.
+    /// From a spirit level held level with one end on the deck: the plumb distance from its other end to the deck, and the length
+    /// of the level.
     ///
     /// # Errors
-    /// [`PitchError::OutOfRange`] below 0, at vertical, or for a level without length.
+    /// [`PitchError::OutOfRange`] below 0, at vertical, or for a level of zero length.
     pub fn from_level(rise: Length, level: Length) -> Result<Self, PitchError> {
         Self::from_slope(rise.metres() / level.metres())
     }
@@ -82,21 +82,20 @@ impl Pitch {
     pub fn degrees(self) -> f64 {
         self.radians().to_degrees()
     }
-    /// Length on the slope for a length of 1 in plan, straight up it: √(1 + slope²).
+    /// Length on the slope per length in plan, straight up the slope: √(1 + slope²).
     pub fn slope_factor(self) -> f64 {
         self.0.hypot(1.0)
     }
-    /// Length of a hip or valley for a *common* run of 1, between two faces of this pitch at a square
-    /// corner: √(2 + slope²).
+    /// Length of a hip or valley per *common* run, between two faces of this pitch at a square corner: √(2 + slope²).
     pub fn hip_valley_factor(self) -> f64 {
         (2.0 + self.0 * self.0).sqrt()
     }
 
-    /// Reads `6:12`, `6 1/2:12`, `6/12`, `6 in 12`, a bare `6` (in 12), `26.6°`, `26.6 deg`, `50%`, or what a level
-    /// says: `12" over 24"`.
+    /// Parses `6:12`, `6 1/2:12`, `6/12`, `6 in 12`, a bare `6` (in 12), `26.6°`, `26.6 deg`, `50%`, or a level reading: `12"
+    /// over 24"`.
     ///
     /// # Errors
-    /// [`PitchError`] shows forms that can be read.
+    /// [`PitchError`] shows valid forms.
     pub fn parse(text: &str) -> Result<Self, PitchError> {
         let bad = || PitchError::Unreadable(text.to_owned());
         let number = |piece: &str| {
@@ -105,7 +104,7 @@ impl Pitch {
         };
         let lower = text.trim().to_ascii_lowercase();
         if let Some((rise, level)) = lower.split_once(" over ") {
-            // Two bare numbers are in one unit, whichever it is; one alone says nothing.
+            // Two bare numbers are in the same unit, whichever it is; a single bare number is ambiguous.
             let (rise, rise_named) = parse_sum(rise, Units::FeetInches).map_err(|_| bad())?;
             let (level, level_named) = parse_sum(level, Units::FeetInches).map_err(|_| bad())?;
             let known = rise_named == level_named && level > Length::ZERO;
@@ -130,7 +129,7 @@ impl Pitch {
         }
     }
 
-    /// As a data file has it; reads back as exactly this `f64`.
+    /// For a data file; reads back as exactly this `f64`.
     pub fn to_data(self) -> String {
         let rise = (self.rise_in_12() * 1000.0).round() / 1000.0;
         let text = format!("{rise}:12");

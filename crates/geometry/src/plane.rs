@@ -4,35 +4,35 @@ use glam::{DVec2, DVec3};
 
 /// The plane of a face, and the face's own frame on it.
 ///
-/// The frame: `u` runs level along the eave, to the right of a person who stands at the eave and looks up the
-/// slope; `v` runs straight up the slope. Both are true lengths on the deck. The frame's origin is the
-/// `datum`, a plan point that stays where it is while corners of the outline move.
+/// The frame: `u` is level along the eave, to the right as seen from the eave looking up the slope; `v` is straight up the slope.
+/// Both are true lengths on the deck. The frame's origin is the `datum`, a plan point that stays in place while corners of the
+/// outline move.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Plane {
-    /// Where the frame has its origin: plan x, y, and the height of the plane there.
+    /// Origin of the frame: plan x, y, and the height of the plane there.
     pub datum: DVec3,
     /// Rise over run.
     pub pitch: Pitch,
-    /// The way that water runs.
+    /// The direction that water runs.
     pub downslope: Azimuth,
 }
 
 /// Why no plane could be made.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum PlaneError {
-    /// The three points lie on a line or are no numbers.
+    /// The three points are collinear or not finite.
     #[error("{}", words::measures::THREE_POINTS_ON_ONE_LINE)]
     OneLine,
-    /// The plane stands upright.
+    /// The plane is vertical.
     #[error("{}", words::measures::THESE_HEIGHTS_MAKE_AN_UPRIGHT)]
     Upright,
 }
 
 impl Plane {
-    /// The plane through three points in space; the first is its datum. A level plane runs south.
+    /// The plane through three points in space; the first is its datum. A level plane falls south by convention.
     ///
     /// # Errors
-    /// [`PlaneError`] where they make none.
+    /// [`PlaneError`] if they define none.
     pub fn through(p: DVec3, q: DVec3, r: DVec3) -> Result<Self, PlaneError> {
         let normal = (q - p).cross(r - p);
         let scale = (q - p).length() * (r - p).length();
@@ -54,12 +54,12 @@ impl Plane {
         DVec2::new(up.y, -up.x)
     }
 
-    /// The height of the plane over (or under) a plan point.
+    /// The height of the plane at a plan point.
     pub fn height_at(&self, plan: DVec2) -> f64 {
         self.datum.z - (plan - self.datum.truncate()).dot(self.downslope.unit()) * self.pitch.slope()
     }
 
-    /// Plan to the face's frame (u, v).
+    /// Converts plan to the face's frame (u, v).
     pub fn to_frame(&self, plan: DVec2) -> DVec2 {
         let from_datum = plan - self.datum.truncate();
         DVec2::new(
@@ -68,13 +68,13 @@ impl Plane {
         )
     }
 
-    /// The face's frame to plan.
+    /// Converts the face's frame to plan.
     pub fn to_plan(&self, frame: DVec2) -> DVec2 {
         self.datum.truncate() + self.along() * frame.x
             - self.downslope.unit() * (frame.y / self.pitch.slope_factor())
     }
 
-    /// The face's frame to space.
+    /// Converts the face's frame to space.
     pub fn to_space(&self, frame: DVec2) -> DVec3 {
         let plan = self.to_plan(frame);
         plan.extend(self.height_at(plan))
@@ -132,7 +132,7 @@ mod tests {
         }
 
         #[test]
-        fn three_heights_give_the_plane_back(rise in 0.1..24.0f64, azimuth in 0.0..360.0f64) {
+        fn three_heights_determine_the_plane(rise in 0.1..24.0f64, azimuth in 0.0..360.0f64) {
             let plane = plane(rise, azimuth);
             let at = |u: f64, v: f64| plane.to_space(dvec2(u, v));
             let back = Plane::through(at(0.0, 0.0), at(4.0, 1.0), at(-1.0, 5.0)).unwrap();

@@ -5,8 +5,8 @@ use glam::{DVec2, dvec2};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// An outline with holes, in plan or in a face's frame. Rings are open (the last corner joins the first) and
-/// may run either way; a polygon as drawn may be wrong, and [`Polygon::defects`] says how.
+/// An outline with holes, in plan or in a face's frame. Rings are open (the last corner joins the first) and may run either way;
+/// a polygon as drawn may be invalid, and [`Polygon::defects`] says how.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Polygon {
@@ -19,29 +19,29 @@ pub struct Polygon {
     pub holes: Vec<Vec<DVec2>>,
 }
 
-/// What is wrong with a polygon. Ring 0 is the outline, ring n the n-th hole; corners count from 0.
+/// A defect of a polygon. Ring 0 is the outline, ring n the n-th hole; corners are 0-based.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Defect {
-    /// A coordinate is no finite number, or beyond 100 km: no roof is there.
+    /// A coordinate is not finite, or beyond 100 km: no roof is there.
     NotFinite {
         /// Which ring.
         ring: usize,
         /// Which corner.
         corner: usize,
     },
-    /// A ring with less than three corners.
+    /// A ring with fewer than three corners.
     TooFewCorners {
         /// Which ring.
         ring: usize,
     },
-    /// Two corners in a row on one spot.
+    /// Two consecutive corners coincide.
     RepeatedCorner {
         /// Which ring.
         ring: usize,
         /// The second of the two.
         corner: usize,
     },
-    /// The outline encloses nothing.
+    /// The outline encloses no area.
     NoArea {
         /// Which ring.
         ring: usize,
@@ -58,17 +58,17 @@ pub enum Defect {
     },
 }
 
-/// The sharpest corner that an offset still mitres, in radians.
+/// The sharpest corner that an offset mitres, in radians.
 const SHARPEST: f64 = 0.05;
 
-/// Twice nothing for a straight line, positive for a ring that runs counter-clockwise. In m².
+/// Signed area of a ring, in m²: positive if counter-clockwise, zero if degenerate.
 pub fn signed_area(ring: &[DVec2]) -> f64 {
-    // Relative to the first corner: far from the origin the products would drown the area.
+    // Relative to the first corner: far from the origin the products would swamp the area.
     let Some(&first) = ring.first() else { return 0.0 };
     ring.windows(2).map(|pair| (pair[0] - first).perp_dot(pair[1] - first)).sum::<f64>() / 2.0
 }
 
-/// The point of segment `a`–`b` that is nearest to `p`.
+/// The point of segment `a`–`b` nearest to `p`.
 pub fn nearest_on_segment(p: DVec2, a: DVec2, b: DVec2) -> DVec2 {
     let along = b - a;
     let length_squared = along.length_squared();
@@ -89,14 +89,14 @@ impl Polygon {
         Self { outer, holes: Vec::new() }
     }
 
-    /// A circle as a polygon of `corners` corners that has the same area as the circle.
+    /// A circle as a regular polygon of `corners` corners with the same area.
     pub fn circle(centre: DVec2, radius: f64, corners: usize) -> Self {
         let turn = std::f64::consts::TAU / corners as f64;
         let radius = radius * (turn / turn.sin()).sqrt();
         Self::new((0..corners).map(|i| centre + DVec2::from_angle(turn * i as f64) * radius).collect())
     }
 
-    /// The smallest convex outline around some points.
+    /// The convex hull of some points.
     pub fn hull(points: &[DVec2]) -> Self {
         let points: geo::MultiPoint<f64> = points.iter().map(|p| geo::Point::new(p.x, p.y)).collect();
         let hull = points.convex_hull();
@@ -108,20 +108,20 @@ impl Polygon {
         std::iter::once(self.outer.as_slice()).chain(self.holes.iter().map(Vec::as_slice))
     }
 
-    /// All sides of all rings: ring, corner that it starts from, start, end.
+    /// All sides of all rings: ring, start corner, start, end.
     pub fn sides(&self) -> impl Iterator<Item = (usize, usize, DVec2, DVec2)> {
         self.rings().enumerate().flat_map(|(ring, corners)| {
             (0..corners.len()).map(move |i| (ring, i, corners[i], corners[(i + 1) % corners.len()]))
         })
     }
 
-    /// Area of the outline less the holes, in m²; never negative.
+    /// Area of the outline minus the holes, in m²; never negative.
     pub fn area(&self) -> f64 {
         let holes: f64 = self.holes.iter().map(|hole| signed_area(hole).abs()).sum();
         (signed_area(&self.outer).abs() - holes).max(0.0)
     }
 
-    /// The bounds of the outline; `None` without corners.
+    /// Bounding box of the outline; `None` without corners.
     pub fn bounds(&self) -> Option<Rect> {
         Rect::around(self.outer.iter().copied())
     }
@@ -147,18 +147,18 @@ impl Polygon {
         }
     }
 
-    /// Whether `p` is inside (outline in, holes out); on the border either answer may come.
+    /// Whether `p` is inside (and not in a hole); on the border either answer is possible.
     pub fn contains(&self, p: DVec2) -> bool {
         self.sides().filter(|&(_, _, a, b)| crosses_ray(p, a, b)).count() % 2 == 1
     }
 
-    /// Distance from `p` to the nearest side, inside or out; infinite without sides.
+    /// Distance from `p` to the nearest side, from inside or outside; infinite without sides.
     pub fn distance_to_border(&self, p: DVec2) -> f64 {
         self.sides().map(|(_, _, a, b)| distance_to_segment(p, a, b)).fold(f64::INFINITY, f64::min)
     }
 
-    /// All that is wrong, in the order in which a person would mend it. `tolerance` (metres, of the order of
-    /// 1 mm) is how near two corners are when they count as one.
+    /// All defects, in the order in which to repair them. `tolerance` (metres, about 1 mm) is the distance within which two
+    /// corners coincide.
     pub fn defects(&self, tolerance: f64) -> Vec<Defect> {
         let mut defects = Vec::new();
         for (ring, corners) in self.rings().enumerate() {
@@ -208,7 +208,7 @@ impl Polygon {
         defects
     }
 
-    /// The first place where two sides that are no neighbours meet, or neighbours fold back on each other.
+    /// The first point where two non-adjacent sides meet, or adjacent ones fold back on each other.
     fn first_crossing(&self) -> Option<DVec2> {
         let sides: Vec<_> = self.sides().collect();
         let ring_length: Vec<usize> = self.rings().map(<[DVec2]>::len).collect();
@@ -222,7 +222,7 @@ impl Polygon {
                 let n = ring_length[ring];
                 let same = ring == other_ring;
                 if same && other_corner == corner + 1 {
-                    // b == c: they share this corner, and must not run back over each other
+                    // b == c: they share this corner, and must not fold back on each other
                     if folds_back(a, b, d) {
                         return Some(b);
                     }
@@ -238,7 +238,7 @@ impl Polygon {
         None
     }
 
-    /// Cut into triangles for drawing, area and the like. Empty for a polygon without area.
+    /// Triangulation, for drawing and area. Empty for a polygon without area.
     pub fn triangles(&self) -> Vec<[DVec2; 3]> {
         if self.outer.len() < 3 || !self.rings().flatten().all(|p| p.is_finite()) {
             return Vec::new();
@@ -250,15 +250,14 @@ impl Polygon {
             .collect()
     }
 
-    /// What is left of this shape without `others`, which may overlap one another. Needs shapes without
-    /// [defects](Self::defects).
+    /// This shape minus `others`, which may overlap each other. Needs shapes without [defects](Self::defects).
     pub fn difference(&self, others: &[Self]) -> Vec<Self> {
-        // Taken together as they are, ground under two of them would count as outside both.
+        // Without the union, ground under two of them would count as outside both.
         let others = unite(others);
         from_geo(&to_geo(self).difference(&others))
     }
 
-    /// What this shape and `other` have in common. Needs shapes without [defects](Self::defects).
+    /// The intersection of this shape and `other`. Needs shapes without [defects](Self::defects).
     pub fn intersection(&self, other: &Self) -> Vec<Self> {
         from_geo(&to_geo(self).intersection(&to_geo(other)))
     }
@@ -268,8 +267,8 @@ impl Polygon {
         from_geo(&unite(shapes))
     }
 
-    /// The shape moved outward by `distance` metres on all sides (inward for a negative one), corners mitred; a corner
-    /// sharper than 3° is cut off. Corners come out within about 1e-6 of the shape's size.
+    /// The shape offset outwards by `distance` metres (inwards if negative), corners mitred; a corner sharper than 3° is cut off.
+    /// Corners are accurate to about 1e-6 of the shape's size.
     pub fn offset(&self, distance: f64) -> Vec<Self> {
         let style = BufferStyle::new(distance).line_join(LineJoin::Miter(SHARPEST));
         from_geo(&to_geo(&self.oriented()).buffer_with_style(style))
@@ -303,7 +302,7 @@ fn to_geo(polygon: &Polygon) -> geo::Polygon<f64> {
 }
 
 fn unite(shapes: &[Polygon]) -> geo::MultiPolygon<f64> {
-    // The library tells holes from outlines by the way that they run.
+    // The library distinguishes holes from outlines by their orientation.
     let shapes: Vec<_> = shapes.iter().map(|shape| to_geo(&shape.oriented())).collect();
     geo::unary_union(&shapes)
 }

@@ -1,13 +1,13 @@
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
-/// An upright rectangle in a frame: a module as laid, or the bounds of a shape.
+/// An axis-aligned rectangle in a frame: a module as laid, or a bounding box.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Rect {
-    /// The corner with the least coordinates.
+    /// The lower left corner.
     #[serde(serialize_with = "as_pair")]
     pub min: DVec2,
-    /// The corner with the greatest.
+    /// The upper right corner.
     #[serde(serialize_with = "as_pair")]
     pub max: DVec2,
 }
@@ -22,7 +22,7 @@ impl Rect {
         Self { min, max: min + size }
     }
 
-    /// The smallest rectangle around some points; `None` without any.
+    /// The bounding box of some points; `None` if there are none.
     pub fn around(points: impl IntoIterator<Item = DVec2>) -> Option<Self> {
         points.into_iter().fold(None, |bounds: Option<Self>, p| {
             Some(bounds.map_or(Self { min: p, max: p }, |b| Self { min: b.min.min(p), max: b.max.max(p) }))
@@ -33,7 +33,7 @@ impl Rect {
     pub fn size(&self) -> DVec2 {
         self.max - self.min
     }
-    /// The middle.
+    /// The centre.
     pub fn centre(&self) -> DVec2 {
         (self.min + self.max) / 2.0
     }
@@ -45,15 +45,15 @@ impl Rect {
     pub fn corners(&self) -> [DVec2; 4] {
         [self.min, dvec2(self.max.x, self.min.y), self.max, dvec2(self.min.x, self.max.y)]
     }
-    /// Larger on all sides by `margin` (smaller for a negative one).
+    /// Grown on all sides by `margin` (shrunk if negative).
     pub fn grown(&self, margin: f64) -> Self {
         Self { min: self.min - DVec2::splat(margin), max: self.max + DVec2::splat(margin) }
     }
-    /// Moved.
+    /// Translated.
     pub fn moved(&self, by: DVec2) -> Self {
         Self { min: self.min + by, max: self.max + by }
     }
-    /// The smallest rectangle around both.
+    /// The bounding box of both.
     pub fn union(&self, other: &Self) -> Self {
         Self { min: self.min.min(other.min), max: self.max.max(other.max) }
     }
@@ -61,11 +61,11 @@ impl Rect {
     pub fn contains(&self, p: DVec2) -> bool {
         p.cmpge(self.min).all() && p.cmple(self.max).all()
     }
-    /// How far two rectangles overlap along each axis; a negative number is the gap along that axis.
+    /// Overlap along each axis; negative is the gap along that axis.
     pub fn overlap(&self, other: &Self) -> DVec2 {
         self.max.min(other.max) - self.min.max(other.min)
     }
-    /// The nearest point of the rectangle (its inside counts) to `p`.
+    /// The point of the rectangle (interior included) nearest to `p`.
     pub fn nearest(&self, p: DVec2) -> DVec2 {
         p.clamp(self.min, self.max)
     }

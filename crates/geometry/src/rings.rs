@@ -1,11 +1,11 @@
-//! Rings of shared nodes: stretches of border chained to outlines with holes, near nodes made one.
+//! Rings of shared nodes: chains border segments into outlines with holes, and merges close nodes.
 
 use crate::{Polygon, signed_area};
 use glam::DVec2;
 
-/// Stretches of border put together to closed rings. The inside is to the left.
+/// Chains border segments into closed rings, with the inside to the left.
 pub(crate) fn chain(mut border: Vec<(usize, usize)>, plan: impl Fn(usize) -> DVec2) -> Vec<Vec<usize>> {
-    // What is run both ways is on nobody's border.
+    // A segment in both directions is on no border.
     border.sort_unstable();
     let both: Vec<bool> =
         border.iter().map(|&(from, to)| border.binary_search(&(to, from)).is_ok()).collect();
@@ -26,14 +26,14 @@ pub(crate) fn chain(mut border: Vec<(usize, usize)>, plan: impl Fn(usize) -> DVe
             open[at].2 = true;
             let (from, to, _) = open[at];
             ring.push(from);
-            // Back at a corner that was passed: that much is a ring of its own.
+            // Back at a visited corner: that part is a ring of its own.
             if let Some(start) = ring.iter().position(|&node| node == to) {
                 rings.push(ring.split_off(start));
             }
             let start = open.partition_point(|stretch| stretch.0 < to);
             let ways = open[start..].iter().take_while(|stretch| stretch.0 == to).count();
             let back = plan(from) - plan(to);
-            // Where several ways lead on, the first one clockwise from the way back keeps the inside whole.
+            // Where several directions continue, the first one clockwise from the incoming one keeps the inside connected.
             let turn = |way: usize| {
                 let on = plan(open[way].1) - plan(to);
                 on.angle_to(back).rem_euclid(std::f64::consts::TAU)
@@ -46,15 +46,15 @@ pub(crate) fn chain(mut border: Vec<(usize, usize)>, plan: impl Fn(usize) -> DVe
                 None => break,
             }
         }
-        // An end that leads nowhere stays open: whoever adds up areas finds it.
+        // A dead end leaves the ring open, which the area check will notice.
     }
     rings
 }
 
-/// Rings sorted into outlines, each with its holes. A ring that is thinner than `thin` (metres) is dropped.
+/// Sorts rings into outlines with their holes. A ring thinner than `thin` (metres) is dropped.
 ///
 /// # Errors
-/// A corner of a hole that lies in no outline.
+/// A corner of a hole that is in no outline.
 pub(crate) fn parts(
     rings: Vec<Vec<usize>>,
     plan: impl Fn(usize) -> DVec2,
@@ -76,7 +76,7 @@ pub(crate) fn parts(
         }
     }
     for (ring, points) in holes {
-        // A hole may touch its outline in a corner: the middle of a side is clear of it.
+        // A hole may touch its outline at a corner: use the middle of a side.
         let point = (points[0] + points[1]) / 2.0;
         let around = outlines
             .iter_mut()
@@ -90,8 +90,8 @@ pub(crate) fn parts(
     Ok(outlines.into_iter().map(|(rings, _)| rings).collect())
 }
 
-/// Outlines whose corners nearer than `tolerance` along a side became one, for all alike, so that they still tile. An
-/// outline that is thinner than that goes away. With each the rings of nodes that it has now.
+/// Merges corners closer than `tolerance` along a side, consistently over all outlines, so that they still tile. A thinner
+/// outline is dropped. Each comes with its resulting rings of nodes.
 pub(crate) fn tidy(
     plan: &[DVec2],
     faces: &[&[Vec<usize>]],
@@ -141,7 +141,7 @@ pub(crate) fn tidy(
     tidied
 }
 
-/// Sets that can be joined; the least member stands for its set.
+/// Disjoint sets; the least member represents its set.
 pub(crate) struct Sets(Vec<usize>);
 
 impl Sets {

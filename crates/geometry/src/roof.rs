@@ -5,7 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// What a stretch of a face's border is.
+/// The kind of a segment of a face's border.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum EdgeKind {
@@ -21,7 +21,7 @@ pub enum EdgeKind {
     Valley,
     /// The face dies into a wall.
     WallLine,
-    /// A small rise of the deck between two faces, too low for a wall.
+    /// A small vertical offset of the deck between two faces, too low for a wall.
     Step,
     /// A line where the pitch changes and water runs on over it.
     PitchChange,
@@ -40,7 +40,7 @@ impl EdgeKind {
         Self::PitchChange,
     ];
 
-    /// The word of the trade.
+    /// Its name in the trade.
     pub fn name(self) -> Say {
         match self {
             Self::Eave => words::common::EAVE,
@@ -54,7 +54,7 @@ impl EdgeKind {
         }
     }
 
-    /// The same in every language, for files and keys.
+    /// Language-independent code, for files and keys.
     pub fn code(self) -> &'static str {
         match self {
             Self::Eave => "eave",
@@ -69,18 +69,18 @@ impl EdgeKind {
     }
 }
 
-/// How near is near, in metres.
+/// Tolerances, in metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Tolerances {
-    /// Two corners of one face nearer than this are one corner.
+    /// Corners of one face closer than this coincide.
     pub corner: f64,
     /// Sides of two faces within this distance of each other in plan are one shared edge.
     pub shared: f64,
-    /// Sides that are farther apart than `shared`, but not than this, look like a slip of the hand.
+    /// Sides farther apart than `shared` but within this distance look like a drawing error.
     pub near_miss: f64,
-    /// Faces that meet within this height meet.
+    /// Faces meet if their heights differ by no more than this.
     pub height: f64,
-    /// A rise between faces up to this is a step; above it the lower face has a wall line.
+    /// A height difference up to this is a step; above it the lower face has a wall line.
     pub step: f64,
 }
 
@@ -96,32 +96,31 @@ impl Default for Tolerances {
 pub struct FaceInput {
     /// Outline and holes in plan.
     pub outline: Polygon,
-    /// The number of each side, by ring and by the corner that the side starts from. A side without one is numbered in
-    /// the order of the outline.
+    /// The id of each side, by ring and start corner. A side without one is numbered in the order of the outline.
     pub sides: Vec<Vec<SideId>>,
     /// Its plane.
     pub plane: Plane,
-    /// Kinds that a person overruled, by ring and by the corner that the side starts from.
+    /// Kinds overruled by a person, by ring and start corner.
     pub overruled: BTreeMap<(usize, usize), EdgeKind>,
 }
 
-/// The other side of a shared stretch.
+/// The other side of a shared segment.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Neighbour {
     /// Index of the other face.
     pub face: usize,
-    /// How much higher the other face is, at the start and at the end of the stretch, in metres.
+    /// How much higher the other face is, at the start and end of the segment, in metres.
     pub gap: (f64, f64),
 }
 
-/// A stretch of a face's border with one kind and at most one neighbour. It runs with the face on its left.
+/// A segment of a face's border with one kind and at most one neighbour, with the face on its left.
 #[derive(Clone, Debug, PartialEq)]
 pub struct EdgeSpan {
-    /// Ring of the outline as drawn.
+    /// Ring in the outline as drawn.
     pub ring: usize,
-    /// The corner of the outline as drawn that its side starts from.
+    /// Start corner of its side in the outline as drawn.
     pub side: usize,
-    /// Which side of the face it is a stretch of.
+    /// Id of its side.
     pub id: SideId,
     /// Its kind.
     pub kind: EdgeKind,
@@ -138,13 +137,13 @@ pub struct EdgeSpan {
 }
 
 impl EdgeSpan {
-    /// Unit vector in the frame, from the edge into the face.
+    /// Unit normal in the frame, from the edge into the face.
     pub fn inward(&self) -> DVec2 {
         (self.frame.1 - self.frame.0).perp().normalize_or_zero()
     }
 }
 
-/// A face put into its roof.
+/// A face assembled into its roof.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RoofFace {
     /// Its plane and frame.
@@ -153,7 +152,7 @@ pub struct RoofFace {
     pub plan: Polygon,
     /// The same in the face's frame.
     pub frame: Polygon,
-    /// Bounds of `frame`.
+    /// Bounding box of `frame`.
     pub bounds: Rect,
     /// In m².
     pub plan_area: f64,
@@ -161,50 +160,50 @@ pub struct RoofFace {
     pub slope_area: f64,
     /// All of its border. Empty for a face with defects.
     pub edges: Vec<EdgeSpan>,
-    /// False for a face that folds over itself or has no area: nothing can stand on it yet.
+    /// False for a face that intersects itself or has no area: nothing can be placed on it yet.
     pub sound: bool,
 }
 
 impl RoofFace {
-    /// The number by which a ring is known: the least of its sides. `None` for a face with defects.
+    /// The id of a ring: the least of its sides. `None` for a face with defects.
     pub fn ring_id(&self, ring: usize) -> Option<SideId> {
         self.edges.iter().filter(|span| span.ring == ring).map(|span| span.id).min()
     }
 }
 
-/// What does not hold together.
+/// An inconsistency of the roof.
 #[derive(Clone, Debug, PartialEq)]
 pub enum RoofProblem {
-    /// The outline of one face is wrong.
+    /// The outline of a face is invalid.
     BadFace {
         /// Index of the face.
         face: usize,
-        /// How.
+        /// Its defect.
         defect: Defect,
     },
-    /// Two faces come together in plan but not in height.
+    /// Two faces meet in plan but not in height.
     HeightGap {
         /// The lower face.
         lower: usize,
         /// The upper face.
         upper: usize,
-        /// The greatest gap along the shared edge, in metres.
+        /// The largest gap along the shared edge, in metres.
         gap: f64,
-        /// The stretch in plan.
+        /// The segment in plan.
         along: (DVec2, DVec2),
     },
-    /// Two sides run beside each other and just miss.
+    /// Two sides run alongside each other and nearly meet.
     NearMiss {
         /// One face.
         face: usize,
         /// The other.
         other: usize,
-        /// How far apart, in metres.
+        /// Distance, in metres.
         gap: f64,
-        /// The stretch in plan.
+        /// The segment in plan.
         along: (DVec2, DVec2),
     },
-    /// Two faces lie over the same ground at the same height, so that the area is counted twice.
+    /// Two faces overlap in plan at the same height, so that the area counts twice.
     Overlap {
         /// One face.
         face: usize,
@@ -212,12 +211,12 @@ pub enum RoofProblem {
         other: usize,
         /// Plan area, in m².
         area: f64,
-        /// Somewhere in it.
+        /// A point in it.
         at: DVec2,
     },
 }
 
-/// One line of the roof, counted once although two faces share it.
+/// One line of the roof, counted once even if two faces share it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RoofLine {
     /// Its kind.
@@ -226,24 +225,23 @@ pub struct RoofLine {
     pub length: f64,
     /// Start and end in space.
     pub space: (DVec3, DVec3),
-    /// The face that it is told for.
+    /// The face it is listed for.
     pub face: usize,
     /// The face on the other side.
     pub other: Option<usize>,
 }
 
-/// All faces put together.
+/// The assembled roof.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Roof {
     /// In the order of the input.
     pub faces: Vec<RoofFace>,
-    /// What does not hold together.
+    /// Inconsistencies.
     pub problems: Vec<RoofProblem>,
 }
 
 impl Roof {
-    /// Puts faces together. Total: a face that is wrong is told among the problems and kept, unsound, so that
-    /// the others still stand.
+    /// Assembles faces. Total: an invalid face is reported as a problem and kept as unsound, so that the others still work.
     pub fn assemble(inputs: &[FaceInput], tolerances: Tolerances) -> Self {
         let mut problems = Vec::new();
         let mut faces: Vec<RoofFace> = inputs
@@ -280,7 +278,7 @@ impl Roof {
         Self { faces, problems }
     }
 
-    /// Every line once. A line between two faces that meet is told for the face with the lower index.
+    /// Every line once. A line between two faces is listed for the one with the lower index.
     pub fn lines(&self) -> Vec<RoofLine> {
         let mut lines = Vec::new();
         for (index, face) in self.faces.iter().enumerate() {
@@ -338,7 +336,7 @@ struct Side {
     b: DVec2,
 }
 
-/// For each face the stretches that it shares, as fractions of its (counter-clockwise) sides.
+/// For each face, the segments it shares, as fractions of its (counter-clockwise) sides.
 fn find_meetings(
     faces: &[RoofFace],
     tolerances: Tolerances,
@@ -399,12 +397,12 @@ fn long_enough(side: &Side, along: (f64, f64), least: f64) -> Option<(f64, f64)>
     ((along.1 - along.0) * side.a.distance(side.b) > least).then_some(along)
 }
 
-/// Where `two` runs against `one` within `reach`: fractions of `one`, and the greatest distance there.
+/// Where `two` runs along `one` in the opposite direction within `reach`: fractions of `one`, and the largest distance there.
 fn run_along(one: &Side, two: &Side, reach: f64) -> Option<((f64, f64), f64)> {
     let along = one.b - one.a;
     let length = along.length();
     let unit = along / length;
-    // Faces lie to the left of their sides, so that a shared edge is run the two ways.
+    // Faces are to the left of their sides, so the two run along a shared edge in opposite directions.
     let against = (two.b - two.a).normalize();
     if unit.dot(against) > -0.9 {
         return None;
@@ -467,7 +465,7 @@ fn spans(
             if (meeting.to - from) * length <= tolerances.shared {
                 continue;
             }
-            // Ends within the tolerance of the side's own ends are those ends.
+            // Snap to the side's own ends within the tolerance.
             let from = if from * length <= tolerances.shared { 0.0 } else { from };
             let to = if (1.0 - meeting.to) * length <= tolerances.shared { 1.0 } else { meeting.to };
             if (from - done) * length > tolerances.shared {
@@ -491,7 +489,7 @@ fn side_id(input: &FaceInput, ring: usize, side: usize) -> SideId {
     input.sides.get(ring).and_then(|sides| sides.get(side)).copied().unwrap_or(numbered)
 }
 
-/// The oriented outline may run against the drawn one: the drawn corner that this side starts from.
+/// The start corner, in the drawn outline, of a side of the oriented outline, which may run the other way.
 fn side_as_drawn(drawn: &Polygon, oriented: &Polygon, ring: usize, side: usize) -> usize {
     let pick =
         |polygon: &Polygon| polygon.rings().nth(ring).map_or((0, None), |r| (r.len(), r.first().copied()));
@@ -499,14 +497,14 @@ fn side_as_drawn(drawn: &Polygon, oriented: &Polygon, ring: usize, side: usize) 
     if first_drawn == first_oriented { side } else { (2 * corners - 2 - side) % corners }
 }
 
-/// Which way the face falls at an edge, seen from the edge into the face: 1 falls away, −1 rises, 0 level.
+/// Direction of fall at an edge, looking from the edge into the face: 1 falls away, −1 rises, 0 level.
 fn fall(plane: &Plane, inward: DVec2) -> f64 {
     let fall = inward.dot(plane.downslope.unit());
-    // sin 5°: sides drawn by hand are seldom level to the degree
+    // sin 5°: hand-drawn sides are seldom level to the degree
     if plane.pitch.slope() < 1e-6 || fall.abs() < 0.087 { 0.0 } else { fall.signum() }
 }
 
-/// The kind of a side that runs beside nothing at its height.
+/// The kind of a side with no neighbour at its height.
 pub(crate) fn free_kind(plane: &Plane, plan: (DVec2, DVec2), of_hole: bool) -> EdgeKind {
     if of_hole {
         return EdgeKind::WallLine;
@@ -516,7 +514,7 @@ pub(crate) fn free_kind(plane: &Plane, plan: (DVec2, DVec2), of_hole: bool) -> E
     if plane.pitch.slope() < 1e-6 {
         return EdgeKind::Eave;
     }
-    // Within 45° of level and below the face it drips; within 10° of level and above, it is the top.
+    // Within 45° of level at the low side, water drips there; within 10° of level at the high side, it is the top.
     if down < -std::f64::consts::FRAC_1_SQRT_2 {
         EdgeKind::Eave
     } else if down > 0.985 {
@@ -537,7 +535,7 @@ fn shared_kind(
     let (start, end) = neighbour.gap;
     let greatest = start.abs().max(end.abs());
     if greatest > tolerances.step {
-        // The middle decides which is higher where the gap opens from nothing.
+        // The middle decides which is higher if the gap starts at zero.
         return if start + end > 0.0 { EdgeKind::WallLine } else { free_kind(&face.plane, plan, of_hole) };
     }
     if greatest > tolerances.height {
@@ -579,7 +577,7 @@ fn find_height_gaps(faces: &[RoofFace], tolerances: Tolerances, problems: &mut V
     }
 }
 
-/// Faces over the same ground count twice unless one is a storey above the other.
+/// Overlapping faces count twice unless one is a storey above the other.
 fn find_overlaps(faces: &[RoofFace], tolerances: Tolerances, problems: &mut Vec<RoofProblem>) {
     let bounds: Vec<Option<Rect>> =
         faces.iter().map(|f| if f.sound { f.plan.bounds() } else { None }).collect();
@@ -682,7 +680,7 @@ mod tests {
     }
 
     #[test]
-    fn faces_that_just_miss_are_told_with_the_gap() {
+    fn near_misses_are_reported_with_the_gap() {
         let mut inputs = gable();
         inputs[1].plane.datum.z += 0.08;
         let roof = Roof::assemble(&inputs, Tolerances::default());
@@ -741,7 +739,7 @@ mod tests {
     }
 
     #[test]
-    fn a_wrong_face_leaves_the_others_standing() {
+    fn an_invalid_face_leaves_the_others_intact() {
         let mut inputs = gable();
         inputs[0].outline.outer.swap(1, 2);
         let roof = Roof::assemble(&inputs, Tolerances::default());

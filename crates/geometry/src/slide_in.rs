@@ -1,12 +1,12 @@
-//! The least shift that brings a rectangle inside an outline.
+//! The shortest translation that brings a rectangle inside an outline.
 
 use crate::{DVec2, Polygon, Rect, signed_area};
 
-/// How far a rectangle may reach over a side and still count as inside, metres: far below what anybody can measure, far above what
-/// numbers of a roof are rounded by.
+/// How far a rectangle may extend over a side and still count as inside, metres: far below measuring accuracy, far above
+/// rounding.
 const HAIR: f64 = 1e-7;
 
-/// Whether no part of a rectangle lies outside an outline or in one of its holes; sides may touch.
+/// Whether a rectangle is entirely inside an outline and outside its holes; touching is allowed.
 pub fn holds(outline: &Polygon, rect: Rect) -> bool {
     let inside = rect.grown(-HAIR);
     inside.size().min_element() > 0.0
@@ -14,10 +14,12 @@ pub fn holds(outline: &Polygon, rect: Rect) -> bool {
         && outline.contains(rect.centre())
 }
 
-/// The least shift, metres, after which an outline [`holds`] a rectangle; zero where it does already, `None` where it does nowhere.
+/// The shortest translation, metres, after which an outline [`holds`] a rectangle; zero if it already does, `None` if it fits
+/// nowhere.
 ///
-/// The shifts that will do are bounded by lines: along each side of the outline the rectangle touches it with a corner, and at each
-/// corner that points inward it touches that with a side. The least one is zero, the foot on such a line, or where two of them cross.
+/// The feasible translations are bounded by lines: along each side of the outline a corner of the rectangle touches it, and at
+/// each re-entrant corner a side of the rectangle touches that. The shortest one is zero, the foot of the perpendicular on such a
+/// line, or an intersection of two.
 pub fn slide_in(outline: &Polygon, rect: Rect) -> Option<DVec2> {
     if holds(outline, rect) {
         return Some(DVec2::ZERO);
@@ -39,7 +41,7 @@ pub fn slide_in(outline: &Polygon, rect: Rect) -> Option<DVec2> {
     shifts.into_iter().find(|by| holds(outline, rect.moved(*by)))
 }
 
-/// The shifts `by` with `way · by = at`; `way` has length 1.
+/// The translations `by` with `way · by = at`; `way` is a unit vector.
 struct Line {
     way: DVec2,
     at: f64,
@@ -49,7 +51,7 @@ fn lines(outline: &Polygon, rect: Rect) -> Vec<Line> {
     let corners = rect.corners();
     let mut lines = Vec::new();
     for ring in outline.rings() {
-        // Outlines run counter-clockwise and holes clockwise: what is inside lies to the left.
+        // Outlines run counter-clockwise and holes clockwise: the inside is to the left.
         let before = ring.iter().cycle().skip(ring.len().saturating_sub(1));
         for ((&a, &b), &from) in ring.iter().zip(ring.iter().cycle().skip(1)).zip(before) {
             let Some(way) = (b - a).try_normalize().map(DVec2::perp) else { continue };
@@ -64,7 +66,7 @@ fn lines(outline: &Polygon, rect: Rect) -> Vec<Line> {
     lines
 }
 
-/// Whether a line from one point to another has a part within a rectangle.
+/// Whether a segment passes through a rectangle.
 fn passes_through(a: DVec2, b: DVec2, rect: Rect) -> bool {
     let (mut from, mut to) = (0.0_f64, 1.0_f64);
     let way = b - a;
@@ -103,18 +105,18 @@ mod tests {
     }
 
     #[test]
-    fn what_is_inside_stays() {
+    fn a_rectangle_inside_stays() {
         let square = outline(&[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]);
         near(slide_in(&square, at(0.0, 3.0, 2.0, 2.0)), (0.0, 0.0));
         near(slide_in(&square, at(9.0, -1.0, 2.0, 2.0)), (-1.0, 1.0));
         assert_eq!(slide_in(&square, at(0.0, 0.0, 10.5, 2.0)), None);
     }
 
-    /// On a hip face a rectangle that reaches over the hip goes square to it: worked by hand for sides at 45°.
+    /// On a hip face a rectangle that crosses the hip moves square to it: by hand for sides at 45°.
     #[test]
-    fn over_a_hip_it_goes_square_to_the_hip() {
+    fn across_a_hip_it_moves_square_to_the_hip() {
         let hip = outline(&[(0.0, 0.0), (20.0, 0.0), (10.0, 10.0)]);
-        // The corner (2, 4) lies √2 beyond the line y = x.
+        // The corner (2, 4) is √2 beyond the line y = x.
         near(slide_in(&hip, at(2.0, 2.0, 2.0, 2.0)), (1.0, -1.0));
     }
 
@@ -126,16 +128,16 @@ mod tests {
     }
 
     #[test]
-    fn out_of_a_hole_it_goes_past_its_nearest_side() {
+    fn it_leaves_a_hole_by_the_nearest_side() {
         let mut court = outline(&[(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)]);
         court.holes.push([(4.0, 4.0), (6.0, 4.0), (6.0, 6.0), (4.0, 6.0)].map(|(x, y)| dvec2(x, y)).to_vec());
         near(slide_in(&court, at(4.5, 2.5, 1.0, 2.0)), (0.0, -0.5));
         near(slide_in(&court, at(4.25, 4.25, 1.0, 1.0)), (-1.25, 0.0));
     }
 
-    /// No shift of a fine grid that will do is shorter, on stars and rectangles by chance.
+    /// No feasible translation on a fine grid is shorter, on random stars and rectangles.
     #[test]
-    fn no_shorter_shift_will_do() {
+    fn no_shorter_shift_is_feasible() {
         let mut seed = 7_u64;
         let mut chance = || {
             seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);

@@ -1,18 +1,18 @@
-//! Outlines a hair out of square: how far, and made square.
+//! Outlines slightly out of square: by how much, and how to square them.
 //!
-//! A house has one set of two directions, square to each other, that its walls keep to. Sides near one of them are meant to keep
-//! to it; others, as the slanted sides of a bay, are left as they are.
+//! A house has one pair of perpendicular directions that its walls follow. Sides near one of them are meant to follow it; others,
+//! such as the slanted sides of a bay, are left alone.
 
 use crate::{DVec2, Polygon, signed_area};
 use std::f64::consts::FRAC_PI_2;
 
-/// A side that is farther from square than this is meant to be: 3°, radians (common practice, no source).
+/// A side farther from square than this is intentional: 3°, radians (common practice, no source).
 const NEARLY_SQUARE: f64 = 3.0 * std::f64::consts::PI / 180.0;
 /// Angles below this are rounding, radians: a millimetre in 100 m.
 const NO_ANGLE: f64 = 1e-5;
 
-/// How far an outline is out of square at its worst corner, radians; of corners whose sides both are nearly square. `None` where
-/// none is out of square by more than rounding, or the outline has fewer than three corners.
+/// How far an outline is out of square at its worst corner, radians, among corners with two nearly square sides. `None` if none
+/// is out of square by more than rounding, or the outline has fewer than three corners.
 pub fn out_of_square(corners: &[DVec2]) -> Option<f64> {
     let sides = Side::all(corners)?;
     let off = sides.iter().zip(sides.iter().cycle().skip(1)).filter_map(|(side, next)| {
@@ -22,8 +22,8 @@ pub fn out_of_square(corners: &[DVec2]) -> Option<f64> {
     off.reduce(f64::max).filter(|&off| off > NO_ANGLE)
 }
 
-/// The outline made square: nearly square sides turned about their middles onto the two directions of the house, runs of sides
-/// that lie in one line put onto one. `None` where nothing is out of square, or squaring would make an outline that is none.
+/// The squared outline: nearly square sides rotated about their midpoints to the two directions of the house, runs of collinear
+/// sides moved to one line. `None` if nothing is out of square, or squaring would make an invalid outline.
 pub fn squared(corners: &[DVec2]) -> Option<Vec<DVec2>> {
     out_of_square(corners)?;
     let mut sides = Side::all(corners)?;
@@ -41,15 +41,15 @@ pub fn squared(corners: &[DVec2]) -> Option<Vec<DVec2>> {
 struct Side {
     middle: DVec2,
     length: f64,
-    /// The direction of the house that it keeps to; none for a slanted side.
+    /// The direction of the house it follows; `None` for a slanted side.
     keeps: Option<Keeps>,
 }
 
 #[derive(Clone, Copy)]
 struct Keeps {
-    /// A unit vector, the way of the side.
+    /// Unit vector in the direction of the side.
     along: DVec2,
-    /// By how much the side is turned from it, to the left, radians.
+    /// Rotation of the side from it, to the left, radians.
     turned: f64,
 }
 
@@ -65,7 +65,7 @@ impl Side {
             .map(|(&a, &b)| ((a + b) / 2.0, b - a))
             .collect();
         let longest = ways.iter().map(|(_, way)| *way).max_by(|a, b| a.length().total_cmp(&b.length()))?;
-        // The mean of the sides near the longest one, by their lengths.
+        // The mean of the sides nearly aligned with the longest one, weighted by length.
         let first = longest.to_angle();
         let near = ways.iter().map(|(_, way)| (way.length(), from_square(way.to_angle() - first)));
         let near: Vec<(f64, f64)> = near.filter(|(_, off)| off.abs() <= NEARLY_SQUARE).collect();
@@ -81,12 +81,12 @@ impl Side {
     }
 }
 
-/// An angle from the nearest quarter turn.
+/// Deviation of an angle from the nearest quarter turn.
 fn from_square(angle: f64) -> f64 {
     angle - (angle / FRAC_PI_2).round() * FRAC_PI_2
 }
 
-/// Sides that follow one another the same way lie in one line.
+/// Marks consecutive sides in the same direction as collinear.
 fn in_line(sides: &mut [Side]) {
     let same =
         |a: &Side, b: &Side| matches!((a.keeps, b.keeps), (Some(a), Some(b)) if a.along.dot(b.along) > 0.5);
@@ -106,7 +106,7 @@ fn in_line(sides: &mut [Side]) {
     sides.rotate_right(turn);
 }
 
-/// Where a corner comes between its two sides.
+/// The new position of a corner between its two sides.
 fn meet(corner: DVec2, before: &Side, after: &Side) -> DVec2 {
     let onto = |side: &Side, along: DVec2| side.middle + along * (corner - side.middle).dot(along);
     match (before.keeps, after.keeps) {
@@ -138,7 +138,7 @@ mod tests {
 
     /// By hand: the right side of a house of 10 m × 6 m leans 0.1 m, atan(0.1 / 6) = 0.955°.
     #[test]
-    fn a_leaning_side_is_told_and_squared() {
+    fn a_leaning_side_is_measured_and_squared() {
         let leaning = of(&[(0.0, 0.0), (10.0, 0.0), (10.1, 6.0), (0.0, 6.0)]);
         assert!((degrees(&leaning) - 0.9548).abs() < 1e-3, "{}", degrees(&leaning));
         let square = squared(&leaning).unwrap();
@@ -149,7 +149,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_square_stays() {
+    fn square_outlines_are_unchanged() {
         for turned in [0.0_f64, 0.3, 1.2] {
             let at = |p: (f64, f64)| DVec2::from_angle(turned).rotate(p.into());
             let house: Vec<DVec2> =
@@ -163,7 +163,7 @@ mod tests {
         assert_eq!(out_of_square(&of(&[(0.0, 0.0), (4.0, 0.0), (2.0, 3.4641)])), None);
     }
 
-    /// A bay with sides of 45 degrees keeps them; its corners slide onto the walls that were squared.
+    /// A bay with sides at 45 degrees keeps them; its corners slide along the squared walls.
     #[test]
     fn slanted_sides_stay_slanted() {
         let bay = of(&[
@@ -184,20 +184,20 @@ mod tests {
         }
     }
 
-    /// A corner in the middle of a straight wall stays on it, and both halves lie in one line.
+    /// A corner in the middle of a straight wall stays on it, and both halves are collinear.
     #[test]
     fn a_straight_wall_of_two_sides_is_one_line() {
         let wall = of(&[(0.0, 0.0), (4.0, 0.04), (9.0, 0.0), (9.0, 6.0), (0.0, 6.0)]);
         let square = squared(&wall).unwrap();
         assert_eq!(out_of_square(&square), None);
-        // The house itself may be turned by what the two halves differ in, some 1e-8.
+        // The house itself may be rotated by the difference of the two halves, some 1e-8.
         assert!((square[0].y - square[1].y).abs() < 1e-6 && (square[1].y - square[2].y).abs() < 1e-6);
     }
 
-    /// A pen that trembles: whatever the house and the way it stands, each corner comes to within the tremble's size of where it
-    /// was meant, and all is square.
+    /// An unsteady hand: for any house in any orientation, each corner comes within the size of the error of its intended
+    /// position, and everything is square.
     #[test]
-    fn a_trembling_hand_is_steadied() {
+    fn an_unsteady_hand_is_squared() {
         let mut seed = 7_u64;
         let mut tremble = || {
             seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);

@@ -1,18 +1,18 @@
-//! What is taken on a drawing, in a net of cells, so that a rectangle is held against its neighbours alone.
+//! Occupied areas of a drawing, in a uniform grid, so that a rectangle is tested only against its neighbours.
 
 use crate::spots::within;
 use crate::{Body, Over, Placed, Scene, Weight};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 
-/// Cells along the longer side of the drawing.
+/// Grid cells along the longer side of the drawing.
 const CELLS: f64 = 28.0;
 
-/// Who took a place.
+/// The owner of an occupied area.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Who {
-    /// An obstacle of a thing, if it is one's.
+    /// An obstacle, with its thing if it has one.
     Thing(Weight, Option<u32>),
-    /// A label, by its number.
+    /// A label, by index.
     Label(usize),
     /// The leader of a label.
     Leader(usize),
@@ -22,7 +22,7 @@ struct Taken {
     corners: Vec<DVec2>,
     bounds: Rect,
     who: Who,
-    /// A label that moved away leaves its old place.
+    /// The label moved away from here.
     gone: bool,
 }
 
@@ -32,17 +32,17 @@ pub(crate) struct Ground {
     columns: usize,
     cells: Vec<Vec<u32>>,
     taken: Vec<Taken>,
-    /// What each label took, and at the end the one that asks for room.
+    /// The areas of each label; the last entry is for the label that is trying places.
     of_labels: Vec<Vec<u32>>,
     clear: f64,
 }
 
-/// What a place lies on.
+/// What a place collides with.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Under {
-    /// Nothing that its label may not lie on.
+    /// Nothing that matters to its label.
     Free,
-    /// One other label, or its leader, and nothing else that counts.
+    /// One other label or its leader, and nothing else that matters.
     One(usize),
     /// More than that.
     Much,
@@ -74,13 +74,13 @@ impl Ground {
         ground
     }
 
-    /// The cells of a rectangle.
+    /// The grid cells of a rectangle.
     fn cells_of(&self, rect: &Rect) -> impl Iterator<Item = usize> + use<> {
         let rows = self.cells.len() / self.columns;
         let columns = self.columns;
         let cell = |at: DVec2| (at - self.clip.min) / self.cell;
         let (least, most) = (cell(rect.min).max(DVec2::ZERO), cell(rect.max));
-        // A float that is negative or not a number becomes 0.
+        // The cast maps negative values and NaN to 0.
         let (left, low) = (least.x as usize, least.y as usize);
         let beyond = most.x < 0.0 || most.y < 0.0;
         let right = if beyond { 0 } else { (most.x as usize).min(columns - 1) + 1 };
@@ -108,7 +108,7 @@ impl Ground {
         self.put(number, &bounds);
     }
 
-    /// A line, in the cells that it runs through and not in all of those around it.
+    /// Adds a line to the cells that it crosses, not to all of its bounding box.
     fn take_line(&mut self, a: DVec2, b: DVec2, half: f64, who: Who) {
         if !(a.is_finite() && b.is_finite() && half.is_finite()) {
             return;
@@ -120,7 +120,7 @@ impl Ground {
         let Some(bounds) = Rect::around(corners.iter().copied()) else { return };
         let number = self.taken.len() as u32;
         self.taken.push(Taken { corners, bounds, who, gone: false });
-        // A line as wide as the drawing runs through all of it.
+        // A line as wide as the drawing covers all of it.
         let steps = (a.distance(b) / self.cell).ceil().clamp(1.0, 4.0 * CELLS) as u32;
         for step in 0..steps {
             let at = |share: u32| a.lerp(b, f64::from(share) / f64::from(steps));
@@ -130,7 +130,7 @@ impl Ground {
         }
     }
 
-    /// Gives a label its place.
+    /// Occupies the place of a label.
     pub(crate) fn settle(&mut self, label: usize, placed: &Placed) {
         let first = self.taken.len() as u32;
         let grown = Placed { half: placed.half + DVec2::splat(self.clear), ..*placed };
@@ -143,7 +143,7 @@ impl Ground {
         }
     }
 
-    /// Takes a label away.
+    /// Frees the place of a label.
     pub(crate) fn lift(&mut self, label: usize) {
         for number in self.of_labels.get_mut(label).map(std::mem::take).into_iter().flatten() {
             if let Some(taken) = self.taken.get_mut(number as usize) {
@@ -152,7 +152,7 @@ impl Ground {
         }
     }
 
-    /// What a place lies on, for a label that names a thing.
+    /// What a place collides with, for a label that names a thing.
     pub(crate) fn under(&self, placed: &Placed, names: Option<u32>, over: Over) -> Under {
         let bounds = placed.bounds();
         let edge = self.clip;
@@ -162,7 +162,7 @@ impl Ground {
         let mut under = Under::Free;
         let on_label = |who: Who| match who {
             Who::Thing(weight, of) => {
-                // What was led away from a thing does not lie on it after all.
+                // A label with a leader must not lie on its own thing.
                 let own = of.is_some() && of == names && placed.leader.is_none();
                 let may = match weight {
                     Weight::Faint => over >= Over::Faint,
@@ -180,7 +180,7 @@ impl Ground {
             if !edge.contains(a) {
                 return Under::Much;
             }
-            // What lies under something solid is led out from under it.
+            // A leader may start under something solid: it leads the label out from under it.
             let on_leader = |taken: &Taken| match taken.who {
                 Who::Thing(weight, of) => {
                     weight == Weight::Solid && (of.is_none() || of != names) && !holds(&taken.corners, a)
@@ -195,7 +195,7 @@ impl Ground {
         under
     }
 
-    /// Adds to `under` what a convex shape meets; false once that is more than one label.
+    /// Adds to `under` what a convex shape collides with; false once that is more than one label.
     fn meets(
         &self,
         corners: &[DVec2],
@@ -224,14 +224,14 @@ impl Ground {
     }
 }
 
-/// Whether a point lies within a convex shape.
+/// Whether a point is inside a convex shape.
 fn holds(corners: &[DVec2], p: DVec2) -> bool {
     let sides = || corners.iter().zip(corners.iter().cycle().skip(1));
     let turns = || sides().map(|(a, b)| (*b - *a).perp_dot(p - *a));
     turns().all(|turn| turn >= 0.0) || turns().all(|turn| turn <= 0.0)
 }
 
-/// Whether two convex shapes have more than a border in common: no side of either parts them. Two points are a line.
+/// Whether two convex shapes overlap by more than a border: no side of either separates them. Two points are a line.
 pub(crate) fn overlap(one: &[DVec2], other: &[DVec2]) -> bool {
     !parts(one, other) && !parts(other, one)
 }
@@ -255,13 +255,13 @@ mod tests {
     use super::*;
 
     #[test]
-    fn turned_shapes_overlap_by_what_they_are_and_not_by_their_bounds() {
+    fn rotated_shapes_overlap_by_shape_not_by_bounds() {
         let square = |x: f64, turn: f64| {
             Placed { at: dvec2(x, x), turn, half: DVec2::splat(1.0), nth: 0, leader: None }.corners()
         };
         let eighth = std::f64::consts::FRAC_PI_4;
-        // By hand: a square of 2 turned by 45° reaches 1 toward the corner of another, whose corner is √2 from its middle: they
-        // meet at √2 + 1 = 2.414 along the diagonal, 1.707 along each axis.
+        // By hand: a square of 2 turned by 45° extends 1 towards the corner of another, whose corner is √2 from its centre: they
+        // touch at √2 + 1 = 2.414 along the diagonal, 1.707 along each axis.
         assert!(!overlap(&square(0.0, 0.0), &square(1.8, eighth)));
         assert!(overlap(&square(0.0, 0.0), &square(1.6, eighth)));
         let line = [dvec2(-3.0, 0.0), dvec2(3.0, 0.5)];

@@ -1,15 +1,15 @@
-//! Where words stand on a drawing: not on one another, on dimensions, on what comes through the roof, or on lines that they don't name.
+//! Label placement: text that overlaps neither other text, dimensions, penetrations nor lines that it does not name.
 //!
-//! The crate knows no screen, no paper and no type: who draws measures the words, says where they belong ([`Anchor`]), what they may
-//! look like ([`Try`]) and what is in the way ([`Obstacle`]), and is told where each stands ([`Placed`]) or that it has no room. Lengths are
-//! those of the drawing, points mostly; x to the right, y up or down, as it likes.
+//! The crate knows no screen, no paper and no typeface: the caller measures the text, says where it belongs ([`Anchor`]), what
+//! forms it may take ([`Try`]) and what is in the way ([`Obstacle`]), and gets the position of each label ([`Placed`]) or that
+//! there is no room. Lengths are those of the drawing, usually points; x to the right, y up or down, as the caller likes.
 //!
-//! [`place`] is a pure function: what matters more is placed first, of equals the one that was named first, each at the first of its
-//! places that is free. Places hang on the thing and not on the view, so that a drawing that is moved takes its words along.
+//! [`place`] is a pure function: lower ranks are placed first, ties in the order given, each at its first free candidate.
+//! Candidates depend on the thing and not on the view, so a drawing that is panned takes its labels along.
 //!
-//! - `spots`: the places that a label could take, in a fixed order
-//! - `ground`: what is taken, and what a rectangle would lie on
-//! - `placing`: one label after another; who has no place asks one other to move
+//! - `spots`: the candidates of a label, in a fixed order
+//! - `ground`: what is occupied, and what a candidate collides with
+//! - `placing`: one label after another; one without a place asks one other to move
 
 mod ground;
 mod placing;
@@ -20,150 +20,150 @@ pub use spots::upright;
 
 use chalkcourse_geometry::{DVec2, Rect};
 
-/// A drawing with what lies on it, and the words that want to.
+/// A drawing's obstacles, and the labels to place on it.
 #[derive(Clone, Debug)]
 pub struct Scene {
-    /// No words stand beyond it, not by a corner.
+    /// No corner of a label leaves this rectangle.
     pub clip: Rect,
-    /// What words keep off.
+    /// What labels avoid.
     pub obstacles: Vec<Obstacle>,
-    /// The words, those first that shall win among equals.
+    /// The labels; ties are won by the earlier one.
     pub labels: Vec<Label>,
-    /// The least gap between words, and between words and what they keep off.
+    /// Minimum clearance between labels, and between labels and obstacles.
     pub clear: f64,
 }
 
-/// Words that belong somewhere.
+/// A label to place.
 #[derive(Clone, Debug)]
 pub struct Label {
-    /// Lower ranks are placed first; a higher one gives way.
+    /// Lower ranks are placed first; higher ones give way.
     pub rank: u8,
-    /// The thing that it names, whose obstacles are none to it.
+    /// The thing it names, whose obstacles it ignores.
     pub names: Option<u32>,
     /// Where it belongs.
     pub anchor: Anchor,
-    /// What it may look like, in this order.
+    /// Its forms, in order of preference.
     pub tries: Vec<Try>,
-    /// What it may lie on where nothing better is free.
+    /// What it may overlap if nothing better is free.
     pub over: Over,
 }
 
-/// One look of a label: shorter words are tried after longer ones, a leader after the place at the thing.
+/// One form of a label: longer text before shorter, at the thing before a leader.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Try {
-    /// Width and height of the words, with the ground around them.
+    /// Width and height of the text with its background.
     pub size: DVec2,
-    /// How far from its thing.
+    /// Distance from its thing.
     pub how: How,
 }
 
-/// How far from its thing a label may stand.
+/// How far from its thing a label may be.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum How {
-    /// At its thing; along a line it is no longer than the line.
+    /// At its thing; along a line, no longer than the line.
     Home,
-    /// At its thing; beside a line it may be longer.
+    /// At its thing; beside a line, it may be longer.
     Overhanging,
-    /// Out, upright, with a line to its thing; not farther than this.
+    /// Further out, upright, with a leader no longer than this.
     Leader(f64),
 }
 
 /// Where a label belongs.
 #[derive(Clone, Debug)]
 pub enum Anchor {
-    /// Its middle is here and nowhere else, whatever lies there.
+    /// Centred at this point only, whatever is there.
     Fixed(DVec2),
     /// Close to a thing.
     Around {
         /// The thing, or a point.
         thing: Rect,
-        /// How far from it.
+        /// Gap to it.
         gap: f64,
-        /// On which sides, in this order: each −1, 0 or 1 along x and y.
+        /// Sides in order of preference: each −1, 0 or 1 along x and y.
         sides: &'static [(i8, i8)],
     },
     /// Along a line.
     Along {
-        /// From here
+        /// Start.
         from: DVec2,
-        /// to there.
+        /// End.
         to: DVec2,
-        /// 0 for on it, 1 and −1 for beside it (1 for the side a quarter turn from x toward y), in this order.
+        /// 0 for on it, 1 and −1 for beside it (1 for the side a quarter turn from x towards y), in order of preference.
         beside: &'static [f64],
-        /// How far beside.
+        /// Gap beside it.
         gap: f64,
-        /// Turned as the line is.
+        /// Whether the text is rotated along the line.
         turned: bool,
-        /// At which share of it best.
+        /// Preferred position along it, as a fraction.
         home: f64,
     },
     /// Within a shape.
     Within {
-        /// Its border, and those of its holes.
+        /// Its outline, and those of its holes.
         rings: Vec<Vec<DVec2>>,
-        /// Where best.
+        /// Preferred position.
         home: DVec2,
     },
 }
 
-/// What words may lie on where nothing better is free.
+/// What a label may overlap if nothing better is free.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Over {
     /// Nothing.
     Nothing,
-    /// What is [`Weight::Faint`].
+    /// [`Weight::Faint`] obstacles.
     Faint,
-    /// What is [`Weight::Ground`] too.
+    /// [`Weight::Ground`] obstacles too.
     Ground,
 }
 
-/// How much it matters that a thing is seen.
+/// How much an obstacle must stay visible.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Weight {
-    /// A help line, such as the border of a zone.
+    /// An auxiliary line, such as the border of a zone.
     Faint,
     /// An area that is better left free, such as modules.
     Ground,
-    /// A line that no words lie on; a leader may cross it.
+    /// A line that no label may cover; a leader may cross it.
     Line,
-    /// What nothing crosses.
+    /// What nothing may cross.
     Solid,
 }
 
-/// What words keep off.
+/// What labels avoid.
 #[derive(Clone, Debug)]
 pub struct Obstacle {
-    /// Where it is.
+    /// Its shape.
     pub body: Body,
-    /// How much it matters.
+    /// Its weight.
     pub weight: Weight,
-    /// The number of the thing, for labels that name it.
+    /// Number of the thing, for labels that name it.
     pub of: Option<u32>,
 }
 
-/// Where an obstacle is.
+/// Shape of an obstacle.
 #[derive(Clone, Debug)]
 pub enum Body {
-    /// A line and half its width.
+    /// A line and its half width.
     Line(DVec2, DVec2, f64),
-    /// An upright rectangle.
+    /// An axis-aligned rectangle.
     Rect(Rect),
     /// A convex shape.
     Convex(Vec<DVec2>),
 }
 
-/// Where a label stands.
+/// The position of a label.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Placed {
-    /// Its middle.
+    /// Its centre.
     pub at: DVec2,
-    /// How far it is turned, radians from x toward y.
+    /// Rotation, radians from x towards y.
     pub turn: f64,
-    /// Half its width and height before it is turned.
+    /// Half its width and height before rotation.
     pub half: DVec2,
-    /// Which of its tries it is.
+    /// Index of the form used.
     pub nth: usize,
-    /// From its thing to its border.
+    /// The leader, from its thing to its border.
     pub leader: Option<(DVec2, DVec2)>,
 }
 
@@ -175,7 +175,7 @@ impl Placed {
         [self.at - x - y, self.at + x - y, self.at + x + y, self.at - x + y]
     }
 
-    /// The upright rectangle around it.
+    /// Its axis-aligned bounding box.
     pub fn bounds(&self) -> Rect {
         let (sin, cos) = (self.turn.sin().abs(), self.turn.cos().abs());
         let half = DVec2::new(cos * self.half.x + sin * self.half.y, sin * self.half.x + cos * self.half.y);

@@ -1,22 +1,22 @@
-//! One label after another, each at the first of its places that is free.
+//! Places one label after another, each at its first free candidate.
 
 use crate::ground::{Ground, Under};
 use crate::spots::each;
 use crate::{Anchor, How, Label, Over, Placed, Scene};
 
-/// So many places are asked for room by moving the label that stands there.
+/// How many candidates may be freed by moving the label there.
 const ASKED: usize = 6;
-/// Places out from their things that are looked at on one drawing, and labels that are asked to move: a frame does not wait for words
-/// that have no room anyhow. Those that matter most look first.
+/// Limits per drawing on leader candidates tried and on labels asked to move: a frame does not wait for labels that have no room
+/// anyway. More important labels go first.
 const MOST_OUT: usize = 1_000;
 const MOST_ASKED: usize = 120;
 
-/// Where each label stands, in the order of the labels; none for one that found no place.
+/// The position of each label, in order; `None` if it found no place.
 ///
-/// No label that is placed overlaps another one, a leader, an obstacle of [`crate::Weight::Line`] or more (but of the thing that it
-/// names), or the border of the drawing; save [`Anchor::Fixed`], which stands where it is told to and is in the way of all others.
+/// No placed label overlaps another label, a leader, an obstacle of [`crate::Weight::Line`] or more (other than the thing it
+/// names), or the border of the drawing; except [`Anchor::Fixed`], which stays where it is told and is an obstacle to all others.
 ///
-/// What is not a number has no place, nor has anything on a drawing without one.
+/// Labels with non-finite values have no place, nor has any label on a drawing with non-finite bounds.
 pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
     let size = scene.clip.size();
     if !(size.is_finite() && size.min_element() >= 0.0 && scene.clear.is_finite()) {
@@ -25,12 +25,12 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
     let mut order: Vec<usize> = (0..scene.labels.len()).collect();
     let rank =
         |at: usize| scene.labels.get(at).map_or((true, u8::MAX), |label| (!is_fixed(label), label.rank));
-    // A sort that keeps equals in their order.
+    // A stable sort.
     order.sort_by_key(|&at| rank(at));
     let mut ground = Ground::of(scene);
     let mut placed: Vec<Option<Placed>> = vec![None; scene.labels.len()];
     let (mut left_out, mut left_asked) = (MOST_OUT, MOST_ASKED);
-    // Of one rank all are tried at their things before one goes out: a leader's end is no place that another one calls home.
+    // Within a rank, try all labels at their things before any with a leader: a leader must not end where another label belongs.
     for same in order.chunk_by(|one, other| rank(*one) == rank(*other)) {
         for out in [false, true] {
             for &at in same {
@@ -56,7 +56,7 @@ pub fn place(scene: &Scene) -> Vec<Option<Placed>> {
     placed
 }
 
-/// Whether all of it is numbers.
+/// Whether all its values are finite.
 fn is_sound(label: &Label) -> bool {
     let looks = label.tries.iter().all(|look| {
         let most = if let How::Leader(most) = look.how { most } else { 0.0 };
@@ -82,7 +82,7 @@ fn is_fixed(label: &Label) -> bool {
         && label.tries.iter().all(|look| !matches!(look.how, How::Leader(_)))
 }
 
-/// The first free place of those that are left to be looked at. What a label may lie on it does lie on before it tries another look.
+/// The first free candidate within the remaining budget. Overlapping what it may overlap comes before the next form.
 fn free(
     scene: &Scene,
     ground: &Ground,
@@ -104,7 +104,7 @@ fn free(
             });
             found
         };
-        // Where nothing is free even so, nothing is free for one that minds more.
+        // If nothing is free even then, nothing is free for a stricter search.
         let Some(any) = first(label.over) else { continue };
         let less = [Over::Nothing, Over::Faint].into_iter().filter(|over| *over < label.over);
         return Some(less.into_iter().find_map(first).unwrap_or(any));
@@ -112,7 +112,8 @@ fn free(
     None
 }
 
-/// A place where one other label stands that has another place to go to. That one matters as much or more: it moves, but never goes.
+/// A candidate occupied by one other label that can go elsewhere. That one is as important or more: it moves, but is never
+/// dropped.
 fn make_room(
     scene: &Scene,
     ground: &mut Ground,
@@ -125,7 +126,7 @@ fn make_room(
     }
     let mut asked: Vec<(Placed, usize)> = Vec::new();
     for (nth, look) in label.tries.iter().enumerate() {
-        // A leader goes where there is room by itself.
+        // A leader only goes where there is room already.
         if matches!(look.how, How::Leader(_)) {
             continue;
         }

@@ -1,20 +1,20 @@
-//! The places that a label could take, the best first. They follow from its thing alone, but for what is beyond the drawing.
+//! Candidates of a label, best first. They depend on its thing alone, except for what is outside the drawing.
 
 use crate::{Anchor, How, Placed, Try};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 
-/// Shares of a line at which its label is tried, away from the best one.
+/// Offsets along a line to try, as fractions of it, from the preferred position.
 const SLIDES: [f64; 9] = [0.0, -0.12, 0.12, -0.24, 0.24, -0.34, 0.34, -0.42, 0.42];
-/// The room that a label leaves at each end of its line.
+/// Margin of a label at each end of its line.
 const ENDS: f64 = 3.0;
-/// Steps of the net of places within a shape, along its longer side.
+/// Grid steps within a shape, along its longer side.
 const NET: u32 = 9;
-/// Directions of leaders, sixteenths of a turn away from the best one.
+/// Leader directions to try, in sixteenths of a turn from the best.
 const FAN: [f64; 15] = [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0, 6.0, -6.0, 7.0, -7.0];
-/// Distances at which a leader is tried.
+/// Number of leader lengths to try.
 const REACHES: u32 = 6;
 
-/// The turn of words along a line that are never upside down.
+/// Rotation of text along a line, never upside down.
 pub fn upright(along: DVec2) -> f64 {
     let turn = along.y.atan2(along.x);
     let quarter = std::f64::consts::FRAC_PI_2;
@@ -27,13 +27,13 @@ pub fn upright(along: DVec2) -> f64 {
     }
 }
 
-/// How far a turned rectangle reaches from its middle along a direction of length one.
+/// Extent of a rotated rectangle from its centre in a unit direction.
 fn reach(half: DVec2, turn: f64, way: DVec2) -> f64 {
     let along = DVec2::from_angle(turn);
     half.x * along.dot(way).abs() + half.y * along.perp().dot(way).abs()
 }
 
-/// Calls `taken` for one place after the other until it says yes.
+/// Calls `taken` for each candidate until it returns true.
 pub(crate) fn each(
     anchor: &Anchor,
     look: &Try,
@@ -46,7 +46,7 @@ pub(crate) fn each(
     match (anchor, look.how) {
         (Anchor::Fixed(at), How::Home | How::Overhanging) => spot(*at, 0.0),
         (Anchor::Fixed(at), How::Leader(most)) => {
-            led(half, nth, *at, dvec2(0.0, 1.0), most, |_| *at, &mut taken)
+            with_leader(half, nth, *at, dvec2(0.0, 1.0), most, |_| *at, &mut taken)
         }
         (Anchor::Around { thing, gap, sides }, How::Home | How::Overhanging) => {
             around(*thing, *gap, sides, half, &mut spot)
@@ -54,14 +54,14 @@ pub(crate) fn each(
         (Anchor::Around { thing, gap, sides }, How::Leader(most)) => {
             let way = sides.first().map_or(DVec2::Y, |&(x, y)| dvec2(f64::from(x), f64::from(y)));
             let from = thing.grown(gap.max(0.0) / 2.0);
-            led(half, nth, from.centre(), way, most, |at| from.nearest(at), &mut taken)
+            with_leader(half, nth, from.centre(), way, most, |at| from.nearest(at), &mut taken)
         }
         (Anchor::Along { from, to, beside, gap, turned, home }, how) => {
             let Some((a, b)) = within(*from, *to, &clip.grown(-1.0)) else { return false };
             let way = (*to - *from).normalize_or_zero();
             if let How::Leader(most) = how {
                 let side = beside.iter().copied().find(|side| *side != 0.0).unwrap_or(1.0);
-                return led(
+                return with_leader(
                     half,
                     nth,
                     a.lerp(b, *home),
@@ -97,7 +97,7 @@ pub(crate) fn each(
         (Anchor::Within { rings, home }, How::Leader(most)) => {
             let Some(around) = Rect::around(rings.iter().flatten().copied()) else { return false };
             let reach = around.size().min_element() / 2.0;
-            led(half, nth, *home, DVec2::Y, most + reach, |_| *home, &mut taken)
+            with_leader(half, nth, *home, DVec2::Y, most + reach, |_| *home, &mut taken)
         }
     }
 }
@@ -111,7 +111,7 @@ fn around(
 ) -> bool {
     let out = thing.size() / 2.0 + half + DVec2::splat(gap);
     sides.iter().any(|&(x, y)| spot(thing.centre() + out * dvec2(f64::from(x), f64::from(y)), 0.0))
-        // Slid along the side, still over or under the thing.
+        // Slide along the side, staying over or under the thing.
         || sides.iter().filter(|side| side.0 == 0).any(|&(_, y)| {
             [0.5, -0.5].iter().any(|slide| {
                 spot(thing.centre() + dvec2(half.x * slide, out.y * f64::from(y)), 0.0)
@@ -119,8 +119,8 @@ fn around(
         })
 }
 
-/// Places out from a thing, the nearest first, the best direction first; `from` gives where the leader begins.
-fn led(
+/// Candidates with a leader, nearest first, best direction first; `from` gives the start of the leader.
+fn with_leader(
     half: DVec2,
     nth: usize,
     at: DVec2,
@@ -143,7 +143,7 @@ fn led(
     })
 }
 
-/// Places on a net over a shape whose whole rectangle is inside, those near the best first.
+/// Grid candidates whose whole rectangle is inside a shape, nearest to the preferred position first.
 fn inside(
     rings: &[Vec<DVec2>],
     home: DVec2,
@@ -169,12 +169,12 @@ fn inside(
         .map(|at| seen.min + at * step)
         .filter(|at| fits(*at))
         .collect();
-    // A sort that keeps equals in their order.
+    // A stable sort.
     places.sort_by(|a, b| a.distance_squared(best).total_cmp(&b.distance_squared(best)));
     places.into_iter().any(|at| spot(at, 0.0))
 }
 
-/// Whether a rectangle lies within a shape: its middle does, and no side of the shape enters it.
+/// Whether a rectangle is inside a shape: its centre is, and no side of the shape enters it.
 fn holds(rings: &[Vec<DVec2>], rect: &Rect) -> bool {
     let sides = || rings.iter().flat_map(|ring| ring.iter().zip(ring.iter().cycle().skip(1)));
     let middle = rect.centre();
@@ -185,7 +185,7 @@ fn holds(rings: &[Vec<DVec2>], rect: &Rect) -> bool {
     crossed % 2 == 1 && sides().all(|(a, b)| within(*a, *b, rect).is_none())
 }
 
-/// The part of a line inside a rectangle; `None` where it stays outside, or meets no more than the border.
+/// A segment clipped to a rectangle; `None` if it stays outside, or only touches the border.
 pub(crate) fn within(a: DVec2, b: DVec2, rect: &Rect) -> Option<(DVec2, DVec2)> {
     let at = |share: f64| a + (b - a) * share;
     rect.clip(a, b).filter(|(from, to)| from < to).map(|(from, to)| (at(from), at(to)))
@@ -196,7 +196,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn words_are_never_upside_down() {
+    fn labels_are_never_upside_down() {
         for degrees in (0..360).map(f64::from) {
             let turn = upright(DVec2::from_angle(degrees.to_radians()));
             assert!(turn.cos() > -1e-5, "{degrees}: {turn}");
@@ -206,7 +206,7 @@ mod tests {
     }
 
     #[test]
-    fn a_line_is_cut_where_the_drawing_ends() {
+    fn a_line_is_clipped_to_the_drawing() {
         let rect = Rect::at(dvec2(0.0, 0.0), dvec2(10.0, 10.0));
         // By hand: from (−5, 0) to (15, 10) is y = (x + 5) / 2, inside from x = 0 to 10: (0, 2.5) and (10, 7.5).
         let (a, b) = within(dvec2(-5.0, 0.0), dvec2(15.0, 10.0), &rect).unwrap();

@@ -1,4 +1,4 @@
-//! What is placed lies on nothing, judged by the areas that the crate `geo` makes of what two shapes have in common.
+//! Placed labels overlap nothing, judged by intersection areas from the crate `geo`.
 #![allow(clippy::unwrap_used, clippy::panic, missing_docs, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
@@ -17,7 +17,7 @@ fn common(a: &[DVec2], b: &[DVec2]) -> f64 {
     shape(a).intersection(&shape(b)).unsigned_area()
 }
 
-/// How much of a line runs inside a shape.
+/// The length of a line inside a shape.
 fn inside(corners: &[DVec2], a: DVec2, b: DVec2) -> f64 {
     let line = geo::MultiLineString::new(vec![LineString::from(vec![(a.x, a.y), (b.x, b.y)])]);
     Euclidean.length(&shape(corners).clip(&line, false))
@@ -47,7 +47,7 @@ fn scene(obstacles: Vec<Obstacle>, labels: Vec<Label>) -> Scene {
     Scene { clip: CLIP, obstacles, labels, clear: 1.0 }
 }
 
-/// Fails where something lies on something.
+/// Fails if anything overlaps.
 fn clean(scene: &Scene, placed: &[Option<Placed>]) {
     let all: Vec<(usize, Placed)> =
         placed.iter().enumerate().filter_map(|(at, it)| Some((at, (*it)?))).collect();
@@ -82,11 +82,11 @@ fn clean(scene: &Scene, placed: &[Option<Placed>]) {
 }
 
 #[test]
-fn words_stand_at_home_where_nothing_is_in_the_way() {
-    // By hand: 40 wide and 10 high below a pipe that ends 4 below its middle, 3 away: the middle is 4 + 3 + 5 = 12 below.
+fn labels_are_at_home_if_nothing_is_in_the_way() {
+    // By hand: 40 wide and 10 high below a pipe that ends 4 below its centre, 3 away: the centre is 4 + 3 + 5 = 12 below.
     let labels = vec![
         label(0, around(pipe(100.0, 100.0)), vec![look(40.0, 10.0, How::Home)]),
-        // On the left of a line that runs down: turned a quarter, 4 + 5 beside it.
+        // To the left of a line that runs down: rotated a quarter turn, 4 + 5 beside it.
         label(0, along(dvec2(400.0, 100.0), dvec2(400.0, 300.0), &[1.0]), vec![look(60.0, 10.0, How::Home)]),
     ];
     let placed = place(&scene(Vec::new(), labels));
@@ -97,7 +97,7 @@ fn words_stand_at_home_where_nothing_is_in_the_way() {
 }
 
 #[test]
-fn words_slide_then_shorten_then_go_out_then_go_away() {
+fn labels_slide_then_shorten_then_get_leaders_then_drop() {
     let line = (dvec2(100.0, 250.0), dvec2(300.0, 250.0));
     let tries =
         vec![look(120.0, 10.0, How::Home), look(30.0, 10.0, How::Home), look(30.0, 10.0, How::Leader(60.0))];
@@ -131,7 +131,7 @@ fn words_slide_then_shorten_then_go_out_then_go_away() {
 #[test]
 fn a_lower_rank_gives_way_whatever_the_order() {
     let at = |rank| label(rank, around(pipe(400.0, 250.0)), vec![look(60.0, 20.0, How::Home)]);
-    // Five labels around a pipe with four sides and two slides: those of rank 1 stand, wherever they come in the list.
+    // Five labels around a pipe with four sides and two slides: those of rank 1 are placed, wherever they are in the list.
     let labels = vec![at(2), at(2), at(2), at(2), at(1), at(1)];
     let placed = place(&scene(Vec::new(), labels));
     assert!(placed[4].is_some() && placed[5].is_some());
@@ -154,7 +154,7 @@ fn one_label_moves_so_that_another_is_seen() {
 }
 
 #[test]
-fn words_are_on_their_own_line_and_on_no_other() {
+fn labels_overlap_their_own_line_only() {
     let (a, b) = (dvec2(100.0, 250.0), dvec2(700.0, 250.0));
     let line = |of| Obstacle { body: Body::Line(a, b, 1.0), weight: Weight::Line, of };
     let on = |names| Label { names, ..label(0, along(a, b, &[0.0]), vec![look(60.0, 10.0, How::Home)]) };
@@ -164,7 +164,7 @@ fn words_are_on_their_own_line_and_on_no_other() {
 }
 
 #[test]
-fn a_fault_in_the_drawing_is_no_panic() {
+fn invalid_drawings_do_not_panic() {
     let odd = [f64::NAN, f64::INFINITY, 0.0, -1.0, 1e300];
     for x in odd {
         for y in odd {
@@ -248,9 +248,9 @@ proptest! {
         clean(&scene, &placed);
     }
 
-    /// What is seen whole moves with its drawing.
+    /// A fully visible label moves with its drawing.
     #[test]
-    fn a_drawing_that_is_moved_takes_its_words_along(
+    fn labels_move_with_the_drawing(
         labels in proptest::collection::vec(any_label(), 1..20),
         by in (-3.0..3.0f64, -3.0..3.0f64),
     ) {

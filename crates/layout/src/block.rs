@@ -1,53 +1,53 @@
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, Kit};
 
-/// Corners this near are one corner: half a millimetre, well below any cut on a roof.
+/// Corners within half a millimetre coincide, well below any cut on a roof.
 const NEAR: f64 = 5e-4;
 
-/// A block of modules in its place, with the runs where its parts go. All in the frame of its face, metres.
+/// A placed block of modules, with the runs along which its parts go. All in the frame of its face, metres.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlacedBlock {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: BlockId,
-    /// What people call it.
+    /// Its name.
     pub name: String,
     /// Index of its face.
     pub face: usize,
-    /// The gap between neighbouring modules.
+    /// The gap between adjacent modules.
     pub reveal: f64,
-    /// Modules, row by row from the eave, from the left.
+    /// Modules, row by row from the eave, left to right.
     pub modules: Vec<PlacedModule>,
-    /// Modules of one row beside one another without a break.
+    /// Contiguous runs of modules within a row.
     pub strings: Vec<Run>,
-    /// Stretches of its border.
+    /// Segments of its border.
     pub runs: Vec<Run>,
     /// Seams between two modules of one row.
     pub seams: Vec<Seam>,
-    /// Corners that are flashed.
+    /// Corners that get flashing.
     pub corners: Vec<Corner>,
-    /// Bounds of its modules; `None` when all are switched off.
+    /// Bounding box of its modules; `None` if all are switched off.
     pub bounds: Option<Rect>,
 }
 
-/// One module in its place.
+/// One placed module.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PlacedModule {
-    /// Where in the block.
+    /// Its cell in the block.
     pub cell: Cell,
-    /// Where on the face.
+    /// Its rectangle on the face.
     pub rect: Rect,
     /// The share of its lower edge that hooks into the base rail or the row below, 0 to 1.
     pub hooked: f64,
 }
 
-/// What a stretch of a block's border carries.
+/// What a run along a block carries.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum RunKind {
-    /// Modules beside one another: no border, but the row itself.
+    /// A contiguous run of modules: not a border, but the row itself.
     Row,
     /// The lower edge of the lowest row: base rail.
     BaseRail,
-    /// A lower edge above the lowest row with no module below it: it would need a rail of its own.
+    /// A lower edge above the lowest row with no module below: it would need a rail of its own.
     OpenBottom,
     /// Left side, seen from the eave: step flashing.
     LeftSide,
@@ -57,12 +57,12 @@ pub enum RunKind {
     Head,
 }
 
-/// A stretch, left to right or from the eave up.
+/// A segment, left to right or from the eave up.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Run {
     /// What it carries.
     pub kind: RunKind,
-    /// The row that it belongs to; for a side the lowest one.
+    /// Its row; for a side, the lowest one.
     pub row: u32,
     /// Start.
     pub from: DVec2,
@@ -77,7 +77,7 @@ impl Run {
     }
 }
 
-/// A seam between two neighbouring modules of a row.
+/// A seam between two adjacent modules of a row.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Seam {
     /// The row.
@@ -103,17 +103,17 @@ pub enum CornerKind {
     Inside,
 }
 
-/// A corner in its place.
+/// A placed corner.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Corner {
-    /// Which.
+    /// Its kind.
     pub kind: CornerKind,
-    /// Where.
+    /// Its position.
     pub at: DVec2,
 }
 
 impl PlacedBlock {
-    /// A block on a face, by the index of the face.
+    /// Places a block on a face, given by index.
     pub fn of(block: &Block, face: usize, kit: &Kit) -> Self {
         let size = block.module_size(kit);
         let reveal = block.reveal.metres();
@@ -147,18 +147,18 @@ impl PlacedBlock {
         self.runs.iter().filter(move |run| run.kind == kind)
     }
 
-    /// Modules of one row beside one another without a break, each as one rectangle with its row, in the order of `strings`.
+    /// Contiguous runs of modules within a row, each as a rectangle with its row, in the order of `strings`.
     pub fn stretches(&self) -> impl Iterator<Item = (u32, Rect)> {
         let high = self.modules.first().map_or(0.0, |module| module.rect.size().y);
         self.strings.iter().map(move |run| (run.row, Rect { min: run.from, max: run.to + dvec2(0.0, high) }))
     }
 
-    /// Area of the deck under the modules and the reveals between them, in m².
+    /// Area of the deck under the modules and their reveals, in m².
     pub fn area_under(&self) -> f64 {
         let rows: f64 = self.strings.iter().map(Run::length).sum();
         let Some(first) = self.modules.first() else { return 0.0 };
         let height = first.rect.size().y;
-        // The reveal between two rows belongs to the array where a module is on both sides of it.
+        // The reveal between two rows belongs to the array where there is a module on both sides.
         let between: f64 = self
             .strings
             .iter()
@@ -177,12 +177,12 @@ impl PlacedBlock {
     }
 }
 
-/// What stretches of `span` lie over some of `others` (which do not overlap one another), in metres.
+/// The length of `span` covered by `others` (which do not overlap each other), in metres.
 fn covered(span: (f64, f64), others: &[(f64, f64)]) -> f64 {
     others.iter().map(|o| (span.1.min(o.1) - span.0.max(o.0)).max(0.0)).sum()
 }
 
-/// For each row, from the eave, the spans of modules without a break.
+/// For each row, from the eave, the spans of contiguous modules.
 struct Rows {
     spans: Vec<Vec<(f64, f64)>>,
 }
@@ -195,7 +195,7 @@ impl Rows {
             row.push((module.rect.min.x, module.rect.max.x));
         }
         for row in &mut spans {
-            // A shift to the left may lay a module on the one before it, or past it.
+            // A shift to the left may put a module on or past the one before it.
             row.sort_by(|a, b| a.0.total_cmp(&b.0));
             row.dedup_by(|next, last| {
                 let joins = next.0 - last.1 <= reveal + NEAR;
@@ -242,7 +242,7 @@ impl Rows {
             }
             for &(from, to) in spans {
                 for (kind, u) in [(RunKind::LeftSide, from), (RunKind::RightSide, to)] {
-                    // A side goes on over the rows that are flush with it.
+                    // Extend the side over rows that are flush with it.
                     let on = sides.iter_mut().find(|s| {
                         s.kind == kind
                             && (s.from.x - u).abs() <= NEAR
@@ -260,7 +260,7 @@ impl Rows {
     }
 }
 
-/// A span without what lies over some others; crumbs are left out.
+/// A span minus some others; slivers are left out.
 fn without(span: (f64, f64), others: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let mut left = Vec::new();
     let mut from = span.0;

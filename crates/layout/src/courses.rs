@@ -2,7 +2,7 @@ use chalkcourse_geometry::RoofFace;
 use chalkcourse_geometry::coursing::READ;
 use chalkcourse_job::Courses;
 
-/// Where the course lines of a face run, as heights `v` in its frame, metres.
+/// The course lines of a face, as heights `v` in its frame, metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CourseLines {
     /// The lowest point of the face: the eave.
@@ -11,7 +11,7 @@ pub struct CourseLines {
     pub top: f64,
     /// The first course line: the butts of the second course.
     pub first: f64,
-    /// From one line to the next.
+    /// Distance between course lines.
     pub exposure: f64,
 }
 
@@ -26,10 +26,10 @@ pub fn courses_of(courses: Courses, face: &RoofFace) -> CourseLines {
 }
 
 impl CourseLines {
-    /// No drawing shows more lines than this; an exposure of a hair must not fill the memory.
+    /// Maximum lines to list; a tiny exposure must not exhaust memory.
     const MOST: f64 = 2_000.0;
 
-    /// How many lines there are, the first one included.
+    /// Number of lines, including the first.
     pub fn count(&self) -> usize {
         if self.exposure.is_nan() || self.exposure <= 0.0 || self.top <= self.first {
             return 0;
@@ -50,8 +50,8 @@ impl CourseLines {
         Some(self.first + self.exposure * line)
     }
 
-    /// How far below a height, such as a ridge, shingles must begin so that so many whole courses lie on the lines between,
-    /// metres. What is left above the last line is part of it; 0 for no courses, and where there are no lines.
+    /// How far below a height, such as the ridge, shingles must start so that `whole` full courses fit on the lines between,
+    /// metres. Includes the remainder above the last line; 0 for no courses, or without lines.
     pub fn room_for(&self, whole: u32, below: f64) -> f64 {
         if whole == 0 || self.exposure.is_nan() || self.exposure <= 0.0 {
             return 0.0;
@@ -61,12 +61,12 @@ impl CourseLines {
         over + f64::from(whole) * self.exposure
     }
 
-    /// How many courses lie, in part or whole, between two heights.
+    /// How many courses lie wholly or partly between two heights.
     pub fn crossed(&self, from: f64, to: f64) -> usize {
         if self.exposure.is_nan() || self.exposure <= 0.0 || to <= from {
             return 0;
         }
-        // A tenth of a millimetre over a line is not another course.
+        // A tenth of a millimetre past a line is not another course.
         let slack = 1e-4;
         let below = |v: f64| (v - self.first) / self.exposure;
         let first = (below(from + slack)).floor();
@@ -97,7 +97,7 @@ mod tests {
         near(lines().room_for(1, 2.0), 0.7);
         near(lines().room_for(2, 2.0), 1.2);
         near(lines().room_for(0, 2.0), 0.0);
-        // On a line nothing is over; and a line that a tape can't tell from the ridge is the ridge.
+        // On a line there is no remainder; and a line that a tape can't tell from the ridge is the ridge.
         near(lines().room_for(1, 1.8), 0.5);
         near(lines().room_for(1, 1.7999), 0.5);
         near(CourseLines { exposure: 0.0, ..lines() }.room_for(1, 2.0), 0.0);
@@ -113,7 +113,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hair_of_an_exposure_is_bounded() {
+    fn a_tiny_exposure_is_bounded() {
         let hair = CourseLines { exposure: 1e-9, ..lines() };
         assert_eq!(hair.count(), 2_000);
         assert_eq!(CourseLines { exposure: 0.0, ..lines() }.count(), 0);

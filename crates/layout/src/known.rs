@@ -1,25 +1,25 @@
-//! The building as far as it is known: what a person typed of the site, else what the house as drawn says. Nothing is asked
-//! twice: whoever needs one of these asks here.
+//! Building dimensions: as entered for the site, otherwise from the house as drawn. Look them up here, so that nothing has to be
+//! entered twice.
 
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{DVec2, Length, Polygon};
 use chalkcourse_job::{FaceId, PartKind, Resolved, RoofPart};
 
-/// A length of the building, and how it is known.
+/// A dimension of the building and its origin.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Known {
     /// The length.
     pub length: Length,
-    /// How it is known.
+    /// Its origin.
     pub from: KnownFrom,
 }
 
-/// How something of the building is known.
+/// Where a dimension comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum KnownFrom {
-    /// A person typed it of the site.
+    /// Entered for the site.
     Typed,
-    /// It follows from the house as drawn.
+    /// From the house as drawn.
     Drawn,
 }
 
@@ -31,20 +31,20 @@ fn drawn(length: Length) -> Known {
     Known { length, from: KnownFrom::Drawn }
 }
 
-/// How far the eave of a face reaches beyond the outer wall, in plan. The overhang of its own side goes before what was typed of
-/// the site, which is for all of them; a side that was drawn without one may have been drawn along the edge of the roof, and says
-/// nothing.
+/// How far the eave of a face extends past the outer wall, in plan. The overhang of its own side takes precedence over the one
+/// entered for the site, which is for all of them; a side drawn without one may have been drawn along the edge of the roof, so it
+/// says nothing.
 pub fn overhang(job: &Resolved, face: FaceId) -> Option<Known> {
     let side = job.side_of(face).and_then(|(part, at)| part.side(at));
     let own = side.map(|side| side.overhang).filter(|overhang| *overhang > Length::ZERO);
     own.map(drawn).or_else(|| typed(job.site.building.overhang))
 }
 
-/// Lower eaves than this, in metres, stand on no ground: the job's level is then not the ground's.
+/// Eaves lower than this above the job's level, in metres, mean that the level is not the ground.
 const LEAST_EAVE: f64 = 1.5;
 
-/// From the ground to the eave: as typed, else how high the roof of the largest part stands over its walls where the job's level
-/// can be the ground. (The edge of the eave is lower by its overhang's fall, which errs on the safe side.)
+/// Height of the eave above ground: as entered, otherwise the height of the largest part's roof over its walls, if the job's
+/// level can be the ground. (The eave's edge is lower by the fall of its overhang, which errs on the safe side.)
 pub fn eave_height(job: &Resolved) -> Option<Known> {
     let largest = || {
         let part = housing(job).max_by(|a, b| a.outline.area().total_cmp(&b.outline.area()))?;
@@ -55,8 +55,8 @@ pub fn eave_height(job: &Resolved) -> Option<Known> {
     typed(job.site.building.eave_height).or_else(|| largest().map(drawn))
 }
 
-/// The least horizontal dimension of the building: as typed, else of the walls of its parts together, or of its drawn faces less
-/// the overhang that was typed for them.
+/// The least horizontal dimension of the building: as entered, otherwise of the walls of its parts together, or of its drawn
+/// faces less the overhang entered for them.
 pub fn least_width(job: &Resolved) -> Option<Known> {
     let of_parts = || {
         let corners: Vec<DVec2> = housing(job).flat_map(|part| part.outline.outer.iter().copied()).collect();
@@ -72,13 +72,13 @@ pub fn least_width(job: &Resolved) -> Option<Known> {
     typed(job.site.building.least_width).or_else(as_drawn)
 }
 
-/// Parts that people live under: a dormer, a porch or a chimney makes no building wider or higher.
+/// Parts that count as building: a dormer, a porch or a chimney makes it neither wider nor higher.
 fn housing(job: &Resolved) -> impl Iterator<Item = &RoofPart> {
     job.parts.iter().filter(|part| matches!(part.kind, PartKind::Main | PartKind::Ell | PartKind::Other))
 }
 
-/// The least distance, in metres, of two parallel lines with all points between them: one of them runs along a side of the hull
-/// (Houle and Toussaint, 1988, from memory). `None` for points that have no area between them.
+/// The least distance, in metres, between two parallel lines that enclose all points: one of them runs along a side of the hull
+/// (Houle and Toussaint, 1988, from memory). `None` for points that enclose no area.
 fn narrowest(points: &[DVec2]) -> Option<f64> {
     if points.len() < 3 {
         return None;
@@ -101,7 +101,7 @@ mod tests {
     fn house(overhang_in: f64) -> Resolved {
         let job = Resolved::new("Test".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let feet = |x: f64, y: f64| dvec2(x, y) * 0.3048;
-        // 48 × 30 ft with an ell 20 ft wide that reaches 12 ft farther
+        // 48 × 30 ft with an ell 20 ft wide that extends 12 ft farther
         let corners = [(0.0, 0.0), (48.0, 0.0), (48.0, 30.0), (20.0, 30.0), (20.0, 42.0), (0.0, 42.0)];
         let outline = Polygon::new(corners.iter().map(|&(x, y)| feet(x, y)).collect());
         let part = RoofPart::new(
@@ -117,7 +117,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_typed_on_raising_is_known() {
+    fn values_entered_when_raising_are_known() {
         let job = house(16.0);
         for face in &job.faces {
             assert_eq!(overhang(&job, face.id), Some(drawn(Length::from_inches(16.0))), "{}", face.name);
@@ -129,7 +129,7 @@ mod tests {
         assert_eq!(width.from, KnownFrom::Drawn);
     }
 
-    /// A right triangle with legs of 3 and 4: its least width is its height over the long side, 12 / 5.
+    /// A right triangle with legs of 3 and 4: its least width is its height over the hypotenuse, 12 / 5.
     #[test]
     fn the_least_width_is_not_that_of_a_box() {
         let triangle = [dvec2(0.0, 0.0), dvec2(4.0, 0.0), dvec2(0.0, 3.0), dvec2(1.0, 1.0)];
@@ -138,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_person_typed_of_the_site_goes_before_what_follows() {
+    fn entered_site_values_take_precedence() {
         let mut job = house(0.0);
         let face = job.faces[0].id;
         assert_eq!(overhang(&job, face), None, "a side without an overhang says nothing");
@@ -148,7 +148,7 @@ mod tests {
         assert_eq!(overhang(&job, face), typed(Some(Length::from_inches(12.0))));
         assert_eq!(eave_height(&job).unwrap().length.feet(), 18.0);
         assert_eq!(least_width(&job).unwrap().length.feet(), 24.0);
-        // An overhang of one's own side is nearer.
+        // The overhang of the side itself takes precedence.
         let mut own = house(16.0);
         own.site.building.overhang = Some(Length::from_inches(12.0));
         assert_eq!(overhang(&own, own.faces[0].id), Some(drawn(Length::from_inches(16.0))));

@@ -1,10 +1,10 @@
-//! What stands where: the snapshot that rules and takeoff read, worked out from a job.
+//! Layout: the snapshot of everything in place that rules and takeoff read, computed from a job.
 //!
-//! - [`Layout`]: the roof put together, courses, penetrations and blocks in each face's frame
-//! - [`known`]: the building as far as it is known, typed or drawn
+//! - [`Layout`]: the assembled roof, and courses, penetrations and blocks in each face's frame
+//! - [`known`]: building dimensions, as entered or as drawn
 //! - [`PlacedBlock`]: modules, and the runs, seams and corners where flashing, rail and supports go
 //!
-//! Pure and total: a half-drawn roof gives a part of a layout. Nothing here judges or counts packages.
+//! Pure and total: a half-drawn roof gives a partial layout. Nothing here judges or counts packages.
 
 mod block;
 mod courses;
@@ -19,37 +19,37 @@ use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Resolved};
 use std::sync::Arc;
 
-/// Everything of a job in its place. Faces, penetrations and blocks are in the order of the job.
+/// Everything of a job in place. Faces, penetrations and blocks are in the order of the job.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Layout {
     /// The roof; its faces are in the order of [`Layout::faces`].
     pub roof: Arc<Roof>,
-    /// What is known of each face beyond its geometry.
+    /// Data of each face other than its geometry.
     pub faces: Vec<PlacedFace>,
     /// Penetrations.
     pub penetrations: Vec<PlacedPenetration>,
-    /// Blocks. A block whose face has no sound outline is here with its modules all the same.
+    /// Blocks. Those on an unsound face are included with their modules all the same.
     pub blocks: Vec<PlacedBlock>,
 }
 
-/// A face with its number and courses.
+/// A face with its id and courses.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlacedFace {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: FaceId,
-    /// What people call it.
+    /// Its name.
     pub name: String,
-    /// Where the courses of shingles run.
+    /// Its course lines.
     pub courses: CourseLines,
 }
 
 impl Layout {
-    /// Puts a job's roof together and everything on it.
+    /// Assembles a job's roof and everything on it.
     pub fn of(job: &Resolved) -> Self {
         Self::on_roof(job, Arc::new(assemble(job)))
     }
 
-    /// The same on a roof that was put together before from the same faces.
+    /// The same on a roof already assembled from the same faces.
     pub fn on_roof(job: &Resolved, roof: Arc<Roof>) -> Self {
         let faces = job
             .faces
@@ -74,24 +74,24 @@ impl Layout {
         Self { roof, faces, penetrations, blocks }
     }
 
-    /// The face of that number, with its index.
+    /// The face with an id, and its index.
     pub fn face(&self, id: FaceId) -> Option<(usize, &RoofFace)> {
         let index = self.faces.iter().position(|face| face.id == id)?;
         Some((index, self.roof.faces.get(index)?))
     }
 
-    /// The block of that number.
+    /// The block with an id.
     pub fn block(&self, id: BlockId) -> Option<&PlacedBlock> {
         self.blocks.iter().find(|block| block.id == id)
     }
 
-    /// The penetration of that number.
+    /// The penetration with an id.
     pub fn penetration(&self, id: PenetrationId) -> Option<&PlacedPenetration> {
         self.penetrations.iter().find(|penetration| penetration.id == id)
     }
 }
 
-/// The roof of a job, put together with the usual tolerances.
+/// Assembles the roof of a job with the default tolerances.
 pub fn assemble(job: &Resolved) -> Roof {
     let inputs: Vec<_> = job.faces.iter().map(chalkcourse_job::Face::input).collect();
     Roof::assemble(&inputs, Tolerances::default())

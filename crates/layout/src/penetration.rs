@@ -2,26 +2,26 @@ use chalkcourse_geometry::{DVec2, EdgeSpan, Length, Plane, Polygon, Rect, Roof, 
 use chalkcourse_job::{Limit, Penetration, PenetrationId, PenetrationKind, RuleBook, Shape};
 use std::collections::BTreeMap;
 
-/// A penetration in its place.
+/// A placed penetration.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PlacedPenetration {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: PenetrationId,
-    /// What people call it.
+    /// Its name.
     pub name: String,
-    /// What it is.
+    /// Its kind.
     pub kind: PenetrationKind,
-    /// The face that its middle lies on: an index, `None` beside all faces.
+    /// Index of the face that its centre is on; `None` if it is off all faces.
     pub home: Option<usize>,
     /// Its outline in plan.
     pub plan: Polygon,
-    /// How far modules stay from it, in metres on the slope.
+    /// Clearance to modules, in metres on the slope.
     pub clearance: f64,
-    /// How far they stay above it, straight up the slope from its upper end.
+    /// Clearance above it, straight up the slope from its upper end.
     pub above: f64,
-    /// How far they stay below it, straight down the slope from its lower end.
+    /// Clearance below it, straight down the slope from its lower end.
     pub below: f64,
-    /// The faces that it cuts, with its outline in each one's frame; the home face first.
+    /// The faces it intersects, with its outline in each one's frame; the home face first.
     pub on: Vec<OnFace>,
 }
 
@@ -32,14 +32,14 @@ pub struct OnFace {
     pub face: usize,
     /// Outline in the face's frame.
     pub outline: Polygon,
-    /// Its bounds.
+    /// Bounding box of the outline.
     pub bounds: Rect,
 }
 
-/// Corners of a circle as drawn and measured.
+/// Corners of a circle, as drawn and measured.
 const CIRCLE_CORNERS: usize = 24;
 
-/// A shape on the deck of a face, around its middle: u along the eave, v up the slope, metres.
+/// A shape on the deck of a face, relative to its centre: u along the eave, v up the slope, metres.
 pub fn outline_on_deck(shape: &Shape) -> Polygon {
     match shape {
         Shape::Circle { diameter } => Polygon::circle(DVec2::ZERO, diameter.metres() / 2.0, CIRCLE_CORNERS),
@@ -54,7 +54,7 @@ pub fn outline_on_deck(shape: &Shape) -> Polygon {
 impl PlacedPenetration {
     pub(crate) fn of(penetration: &Penetration, book: &RuleBook, roof: &Roof) -> Self {
         let at = penetration.at;
-        // Of faces above one another the upper one is the one that a person stands on.
+        // Of stacked faces, the top one: that is where a person stands.
         let home = (0..roof.faces.len())
             .filter(|&index| roof.faces[index].sound && roof.faces[index].plan.contains(at))
             .max_by(|&a, &b| {
@@ -70,7 +70,7 @@ impl PlacedPenetration {
         let own = penetration.clearance.map(Length::metres);
         let clearance = own.unwrap_or_else(|| book.clearance(penetration.kind).metres());
         let by_side = |limits: &BTreeMap<PenetrationKind, Limit<Length>>| {
-            // Where a person decided, that holds on all sides.
+            // A clearance set by a person applies on all sides.
             let limit = limits.get(&penetration.kind).filter(|_| own.is_none());
             limit.map_or(clearance, |limit| limit.value.metres().max(clearance))
         };
@@ -84,7 +84,7 @@ impl PlacedPenetration {
                     (Some(a), Some(b)) => a.overlap(&b).min_element() > 0.0,
                     _ => false,
                 };
-                Some(*index) == home || near && shares_ground(&plan, &face.plan)
+                Some(*index) == home || near && overlaps(&plan, &face.plan)
             })
             .filter_map(|(index, face)| {
                 let outline = plan.map(|p| face.plane.to_frame(p)).oriented();
@@ -105,8 +105,8 @@ impl PlacedPenetration {
         }
     }
 
-    /// What is kept free of modules straight above and below it on a face, where that is more than the clearance all
-    /// around: rectangles in the face's frame, as wide as it is along the eave.
+    /// The strips straight above and below it that are kept free of modules on a face, where they exceed the all-round clearance:
+    /// rectangles in the face's frame, as wide as it is along the eave.
     pub fn strips(&self, on: &OnFace) -> impl Iterator<Item = Rect> {
         let Rect { min, max } = on.bounds;
         let above = Rect { min: dvec2(min.x, max.y), max: dvec2(max.x, max.y + self.above) };
@@ -116,23 +116,23 @@ impl PlacedPenetration {
         more.into_iter().filter(move |(reach, _)| *reach > clearance).map(|(_, strip)| strip)
     }
 
-    /// Its outline in the frame of a face, if it cuts that face.
+    /// Its outline in the frame of a face, if it intersects that face.
     pub fn on_face(&self, face: usize) -> Option<&OnFace> {
         self.on.iter().find(|on| on.face == face)
     }
 }
 
-/// Where something reaches over the border of its face.
+/// Where an outline crosses the border of its face.
 #[derive(Clone, Copy, Debug)]
 pub struct Over<'r> {
-    /// The border.
+    /// The border span.
     pub span: &'r EdgeSpan,
     /// How far beyond it, metres on the slope.
     pub by: f64,
 }
 
-/// The border that an outline in the frame of a face reaches farthest over, by more than `met` metres; none where it lies
-/// within the face, or wholly beside it.
+/// The border span that an outline in the frame of a face crosses farthest, by more than `met` metres; `None` if it is inside the
+/// face, or entirely off it.
 pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Option<Over<'r>> {
     let crosses = |span: &&EdgeSpan| {
         let (a, b) = span.frame;
@@ -147,7 +147,7 @@ pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Opti
     over.filter(|over| over.by > met).max_by(|a, b| a.by.total_cmp(&b.by))
 }
 
-/// Whether two lines cross, each strictly from one side of the other to the other side.
+/// Whether two segments properly cross, each from strictly one side of the other to the other side.
 fn cross((a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)) -> bool {
     let side = |p: DVec2, q: DVec2, r: DVec2| (q - p).perp_dot(r - p);
     side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
@@ -158,8 +158,8 @@ fn on_plan(deck: &Polygon, plane: &Plane, at: DVec2) -> Polygon {
     deck.map(|p| plane.to_plan(middle + p))
 }
 
-/// Whether a small shape and a face have ground in common: a corner of one in the other, or sides that cross.
-fn shares_ground(shape: &Polygon, face: &Polygon) -> bool {
+/// Whether a small shape and a face overlap: a vertex of one inside the other, or crossing sides.
+fn overlaps(shape: &Polygon, face: &Polygon) -> bool {
     if shape.outer.iter().any(|&p| face.contains(p)) || face.outer.iter().any(|&p| shape.contains(p)) {
         return true;
     }

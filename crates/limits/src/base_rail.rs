@@ -32,7 +32,7 @@ mod tests {
     use chalkcourse_geometry::DVec2;
     use chalkcourse_geometry::fit::Part;
 
-    /// The demo kit's rail reaches 2 in below the modules and keeps 2 in above the eave.
+    /// The demo kit's rail extends 2 in below the modules and needs 2 in above the eave.
     #[test]
     fn short_of_at_and_beyond_the_room_above_the_eave() {
         just(&gable(), "base-rail", (3.0, 4.0 * INCH), DVec2::NEG_Y);
@@ -41,7 +41,7 @@ mod tests {
     }
 
     #[test]
-    fn over_a_hole_there_is_no_deck_and_beside_the_rake_nothing_is_asked() {
+    fn a_hole_has_no_deck_and_the_rake_no_limit() {
         let mut job = gable();
         let hole = [(4.0, 1.0), (4.5, 1.0), (4.5, 1.3), (4.0, 1.3)];
         job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());
@@ -50,7 +50,7 @@ mod tests {
     }
 
     #[test]
-    fn a_kit_that_does_not_say_asks_nothing() {
+    fn a_kit_without_a_limit_gives_none() {
         let mut job = gable();
         kit(&mut job).base_rail = None;
         assert!(of(&job, "base-rail").is_empty());

@@ -1,7 +1,6 @@
-//! Modules lie on the face that carries them, whole. An edge that the book gives no setback still may not be crossed, nor a
-//! hole in the face.
+//! Modules lie entirely on their face. Even an edge without a setback may not be crossed, and neither may a hole in the face.
 //!
-//! Source: geometry. What a fill may fill is the face, whatever a book switches off: see [`room`](crate::room).
+//! Source: geometry. The region of a fill is the face, whatever a book switches off: see [`room`](crate::room).
 
 use crate::keep_out::{Against, KeepOut, Shape};
 use crate::limit::{Limit, nothing_missing};
@@ -25,7 +24,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hole_is_no_deck() {
+    fn a_hole_is_not_deck() {
         let mut job = gable();
         let hole = [(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)];
         job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());

@@ -1,8 +1,8 @@
-//! Modules stay away from what comes through the roof, by the clearance of its kind or its own.
+//! Modules keep the clearance of each penetration, by its kind or its own.
 //!
-//! Source: the rule book, for each kind its own: see its `clearances`; or the person, for one penetration. The distance is
-//! exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more, since water and
-//! snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
+//! Source: the rule book, per kind: see its `clearances`; or the person, for one penetration. The distance is exact, from the
+//! module to the outline in the frame of the face. A book may require more straight above a penetration, since water and snow
+//! pile up there, and straight below: then the keep-out is a strip as wide as the penetration along the eave.
 
 use crate::keep_out::{Against, By, KeepOut, Shape};
 use crate::limit::{Limit, nothing_missing};
@@ -14,7 +14,7 @@ use std::collections::BTreeMap;
 
 pub(crate) const LIMIT: Limit = Limit { code: "clearance", missing: nothing_missing, gives };
 
-/// What an outline is cut into pieces to, metres: far below the tolerance.
+/// Tolerance for cutting an outline into convex pieces, metres: far below the tolerance of limits.
 const FINE: f64 = 1e-9;
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
@@ -37,7 +37,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     }
 }
 
-/// By whose word: a person may have decided for this one.
+/// The source: a person may have set the clearance of this one.
 fn by(
     site: &Site<'_>,
     penetration: &PlacedPenetration,
@@ -57,7 +57,7 @@ mod tests {
     use chalkcourse_geometry::{DVec2, Length};
     use chalkcourse_job::{Limit, PenetrationKind};
 
-    /// The demo book asks 9 in around a vent.
+    /// The demo book requires 9 in around a vent.
     #[test]
     fn short_of_at_and_beyond_the_clearance_of_a_kind_and_of_its_own() {
         let mut job = gable();
@@ -70,7 +70,7 @@ mod tests {
     }
 
     #[test]
-    fn more_is_asked_above_and_below_than_beside() {
+    fn more_is_required_above_and_below_than_beside() {
         let mut job = gable();
         job.penetrations = vec![through(PenetrationKind::Vent, 6.0, 2.5)];
         let limit = |inches: f64| Limit {

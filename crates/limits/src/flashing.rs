@@ -1,9 +1,9 @@
-//! Side flashing stays clear of the lines that water and caps lie on: valleys and hips.
+//! Side flashing keeps clear of valleys and hips.
 //!
-//! Source: the rule book. A valley's lining reaches to both sides of its line (IRC R905.2.8.2, 2018: an open metal valley
-//! is at least 24 in wide) and takes no nail near it; a hip's caps lap over the faces on both sides. How near flashing and
-//! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
-//! as much more as the kit's side flashing reaches.
+//! Source: the rule book. A valley's lining extends to both sides of its line (IRC R905.2.8.2, 2018: an open metal valley is at
+//! least 24 in wide) and takes no nail near it; a hip's caps lap over the faces on both sides. The clearance of flashing and its
+//! nails is common practice, no source. Measured on the slope, square to the line, from the modules, with the width of the kit's
+//! side flashing added.
 
 use crate::keep_out::{By, KeepOut};
 use crate::limit::Limit;
@@ -23,7 +23,7 @@ pub(crate) const LIMIT: Limit = Limit {
     gives,
 };
 
-/// What a book asks from the line of an edge to the side flashing; `None` for kinds that have no such line.
+/// The book's clearance from an edge to the side flashing; `None` for kinds of edges that have none.
 pub fn flashing_asked(book: &RuleBook, kind: EdgeKind) -> Option<&chalkcourse_job::Limit<Length>> {
     let roofing = book.roofing.as_ref()?;
     match kind {
@@ -49,9 +49,9 @@ mod tests {
     use chalkcourse_geometry::{DVec2, Length};
     use chalkcourse_job::Limit;
 
-    /// The kit's side flashing is 4 in wide and the book asks 5 in beside a hip: 9 in, square to it on the slope.
+    /// The kit's side flashing is 4 in wide and the book requires 5 in beside a hip: 9 in, square to it on the slope.
     #[test]
-    fn short_of_at_and_beyond_what_is_asked() {
+    fn short_of_at_and_beyond_the_limit() {
         let mut job = hip();
         let source =
             chalkcourse_job::Source::new("common practice", chalkcourse_job::Standing::CommonPractice);

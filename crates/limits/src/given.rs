@@ -3,21 +3,21 @@ use chalkcourse_geometry::{Convex, EdgeSpan};
 use chalkcourse_job::{BlockId, Resolved};
 use chalkcourse_layout::Layout;
 
-/// What keep-outs follow from beyond the face itself.
+/// What keep-outs depend on beyond the face itself.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Given {
     /// How much of the roof the array covers.
     pub share: Share,
-    /// For each face, by its index, whether modules lie on it, or are to come there.
+    /// For each face, by index, whether it has modules or is to get some.
     pub covered: Vec<bool>,
-    /// Blocks that stay where they are.
+    /// Blocks that stay in place.
     pub standing: Vec<BlockId>,
-    /// Room on the face that is kept free as a pathway.
+    /// Regions of the face reserved as a pathway.
     pub kept: Vec<Convex>,
 }
 
 impl Given {
-    /// As a job is laid out, with all its blocks standing.
+    /// For a job as laid out, with all its blocks in place.
     pub fn as_laid(job: &Resolved, layout: &Layout) -> Self {
         let mut covered = vec![false; layout.roof.faces.len()];
         for block in layout.blocks.iter().filter(|block| block.bounds.is_some()) {
@@ -35,7 +35,7 @@ impl Given {
         }
     }
 
-    /// Whether modules lie, or are to come, on the face beyond a stretch of the border of another.
+    /// Whether the face beyond a border span has modules, or is to get some.
     pub fn covered_beyond(&self, span: &EdgeSpan) -> bool {
         span.neighbour.is_some_and(|beyond| self.covered.get(beyond.face).is_some_and(|&covered| covered))
     }

@@ -1,15 +1,15 @@
-//! Every limit on where one module may stand, once, as what keeps it off.
+//! Every limit on where a module may be, defined once, as keep-outs.
 //!
-//! A limit gives [`KeepOut`]s: a shape on a face, how far modules stay from it, in which metric, and what of a module is
-//! held off: all of it, or the rail that the lowest row carries. The check measures to them, the fill lays modules in what they
-//! leave, a block that is dragged snaps to their border, the zones on the drawing are their outlines. What a rule book
-//! switched off, or a site exempts, gives none, for all of them alike.
+//! A limit gives [`KeepOut`]s: a shape on a face, the distance modules keep from it, in which metric, and what part of a module
+//! it applies to: all of it, or the rail under the lowest row. The check measures against them, the fill lays modules in what
+//! they leave, a dragged block snaps to their border, and the drawing shows their outlines as zones. What a rule book switches
+//! off, or a site exempts, gives none, for all of these alike.
 //!
-//! - [`keep_outs`]: what keeps modules off a face; [`Given`]: what that follows from beyond the face
+//! - [`keep_outs`]: the keep-outs of a face; [`Given`]: what they depend on beyond the face
 //! - [`off`]: why a limit gives none for a job, as data
-//! - [`room`]: what keep-outs leave of a face, for the fitting; [`Zones`]: the same, to draw
+//! - [`room`]: what keep-outs leave of a face, for fitting; [`Zones`]: the same, for drawing
 //!
-//! One limit a file, [`LIMITS`] is the list of them. Lengths are metres in the frame of the face, no sentence in any language.
+//! One limit per file; [`LIMITS`] lists them. Lengths are metres in the frame of the face; no sentences in any language.
 
 mod base_rail;
 mod between_blocks;
@@ -47,13 +47,13 @@ pub use room::room;
 pub use share::{Share, array_share};
 pub use zones::Zones;
 
-/// A limit is met when it is missed by no more than this, metres: far below what a tape can tell.
+/// Tolerance of limits, metres: far below what a tape can measure.
 pub const TOLERANCE: f64 = 1e-4;
 
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// What keeps modules off a face, by its index; none on a face without a sound outline.
+/// The keep-outs of a face, by index; none on an unsound face.
 pub fn keep_outs(job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
     LIMITS.iter().flat_map(|limit| limit.keep_outs(job, layout, face, given)).collect()
 }

@@ -1,4 +1,4 @@
-//! What a limit is; `registry` lists them all.
+//! The limit type; `registry` lists all limits.
 
 use crate::given::Given;
 use crate::keep_out::KeepOut;
@@ -7,18 +7,18 @@ use crate::site::Site;
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// One limit on where a module may stand.
+/// One limit on where a module may be.
 pub struct Limit {
     /// The code of its rule, by which a rule book switches it off.
     pub code: &'static str,
-    /// Why it gives nothing for a job, where a measurement, a section of the book or a site's exemption says so.
+    /// Why it gives nothing for a job: a measurement or a section of the book is missing, or the site is exempt.
     pub(crate) missing: fn(&Resolved) -> Option<Off>,
-    /// What it keeps modules off on a face.
+    /// Adds its keep-outs on a face.
     pub(crate) gives: fn(&Site<'_>, &mut Vec<KeepOut>),
 }
 
 impl Limit {
-    /// Why it gives nothing for a job; `None` when it is on.
+    /// Why it gives nothing for a job; `None` if it applies.
     pub fn off(&self, job: &Resolved) -> Option<Off> {
         if job.rule_book.off.contains(self.code) {
             return Some(Off::Switched);
@@ -26,7 +26,7 @@ impl Limit {
         (self.missing)(job)
     }
 
-    /// What it keeps modules off on a face, by its index; none while it is off, and on a face without a sound outline.
+    /// Its keep-outs on a face, by index; none if it is off, or on an unsound face.
     pub fn keep_outs(&self, job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
         let mut found = Vec::new();
         if self.off(job).is_none()

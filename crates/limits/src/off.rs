@@ -1,19 +1,19 @@
 /// Why a limit gives nothing for a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Off {
-    /// The rule book has its rule switched off.
+    /// The rule book switches its rule off.
     Switched,
     /// The rule book has no setbacks.
     NoSetbacks,
-    /// The rule book asks no room beside valleys and hips.
+    /// The rule book has no clearance for valleys and hips.
     NoRoomBesideLines,
-    /// The kit does not say where its base rail may be.
+    /// The kit gives no limits for its base rail.
     KitWithoutRail,
-    /// The kit asks no room between blocks.
+    /// The kit requires no room between blocks.
     NoRoomBetween,
-    /// The rule book does not go into fire access.
+    /// The rule book does not cover fire access.
     NoFireAccess,
-    /// The edition on which its fire access is based does not ask for it.
+    /// The edition behind its fire access does not require it.
     NotInEdition,
     /// That edition has no number for hips and valleys.
     NoNumberInEdition,
@@ -23,13 +23,13 @@ pub enum Off {
     NoEscapeWindow,
 }
 
-/// Why fire access is not asked of a job. Who found or read it, the site says.
+/// Why a job is exempt from fire access. The site records who found or read it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Exemption {
-    /// A detached building in which nobody lives.
+    /// A detached, non-habitable building.
     Detached,
-    /// The fire official found no roof operations.
+    /// The fire official rules out roof operations.
     NoRoofOperations,
-    /// A roof-integrated array whose listing somebody read.
+    /// A roof-integrated array whose listing was read.
     Integrated,
 }

@@ -1,5 +1,5 @@
-//! No module lies on another one. Blocks that stay are in the way, row by row, reveals and all. Modules of one block are for
-//! whoever lays that block: a shift within a row may put one on the next, which the check tells.
+//! No module overlaps another. Blocks that stay in place are obstacles, row by row, reveals included. Overlaps within a block are
+//! up to whoever lays it: a shift within a row may put one module on the next, which the check reports.
 //!
 //! Source: geometry.
 
@@ -15,7 +15,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     found.extend(site.standing().map(|block| around(LIMIT.code, block)));
 }
 
-/// What keeps modules off a block.
+/// A block as a keep-out.
 pub(crate) fn around(rule: &'static str, block: &PlacedBlock) -> KeepOut {
     let rows = block.stretches().map(|(_, row)| Convex::rect(&row)).collect();
     KeepOut::of(rule, Against::Block(block.id), Shape::Pieces(rows))

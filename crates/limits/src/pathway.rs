@@ -1,7 +1,7 @@
-//! What is kept free as a pathway for the fire service stays free.
+//! A region reserved as a fire-service pathway stays free.
 //!
-//! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on), or IFC 605.11 (2012, 2015), as the rule book says. Which way a pathway runs
-//! is for a whole layout to say; one that was chosen keeps modules off as any limit does.
+//! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on), or IFC 605.11 (2012, 2015), as the rule book says. Where a pathway runs is
+//! decided for a whole layout; once chosen, it keeps modules off like any other limit.
 
 use crate::fire::exempt;
 use crate::keep_out::{Against, By, KeepOut, Shape};
@@ -28,7 +28,7 @@ mod tests {
     use chalkcourse_layout::Layout;
 
     #[test]
-    fn what_is_kept_stays_free_unless_the_site_is_exempt() {
+    fn reserved_pathways_stay_free_unless_the_site_is_exempt() {
         let mut job = gable();
         let layout = Layout::of(&job);
         let kept = vec![Convex::rect(&Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0)))];

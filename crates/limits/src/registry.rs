@@ -23,12 +23,12 @@ pub const LIMITS: &[&Limit] = &[
     &pathway::LIMIT,
 ];
 
-/// The limit of a rule; `None` for a rule that is no limit on one module.
+/// The limit of a rule; `None` for a rule that is not a limit on a single module.
 pub fn limit(code: &str) -> Option<&'static Limit> {
     LIMITS.iter().find(|limit| limit.code == code).copied()
 }
 
-/// Why the limit of a rule gives nothing for a job; `None` when it is on, and for a rule that is no limit on one module.
+/// Why the limit of a rule gives nothing for a job; `None` if it applies, and for a rule that is not a limit on a single module.
 pub fn off(job: &Resolved, code: &str) -> Option<Off> {
     limit(code)?.off(job)
 }
@@ -39,7 +39,7 @@ mod tests {
     use std::collections::BTreeSet;
 
     #[test]
-    fn no_code_is_taken_twice() {
+    fn codes_are_unique() {
         let codes: BTreeSet<_> = LIMITS.iter().map(|limit| limit.code).collect();
         assert_eq!(codes.len(), LIMITS.len());
     }

@@ -1,9 +1,9 @@
-//! Above the head flashing there are full courses of shingles before the ridge.
+//! Full courses of shingles fit between the head flashing and the ridge.
 //!
-//! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above
-//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of what stays
-//! visible of the flashing to the ridge. Courses lie on the face's lines: what is over between the last line and the ridge
-//! is part of no whole course, and comes on top.
+//! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above it, and the
+//! ridge cap needs something to lie on. The distance is measured straight up the slope from the end of the flashing's exposed
+//! part to the ridge. Courses follow the face's course lines: the remainder between the last line and the ridge is not part of a
+//! full course, and is required in addition.
 
 use crate::keep_out::{By, KeepOut, Shape};
 use crate::limit::{Limit, nothing_missing};
@@ -13,7 +13,7 @@ use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit { code: "ridge-course", missing: nothing_missing, gives };
 
-/// How many full courses are left below a ridge: 0 where that is not asked.
+/// How many full courses are required below a ridge: 0 if none are.
 pub fn courses_asked(job: &Resolved) -> u32 {
     if LIMIT.off(job).is_none() { job.rule_book.courses_to_ridge.value } else { 0 }
 }
@@ -43,10 +43,10 @@ mod tests {
     use crate::testing::{INCH, SLOPE, book, gable, just, of};
     use chalkcourse_geometry::{DVec2, Length};
 
-    /// The demo kit's head flashing shows 8 in, a course is 5 in. The face is 6 × 1.118 = 6.7082 m, 264.102 in up: the last line
-    /// is 260, 4.102 in are over, and one course begins at 255. By hand: 17.102 in are needed, with two courses 22.102.
+    /// The demo kit's head flashing is exposed 8 in, a course is 5 in. The face is 6 × 1.118 = 6.7082 m, 264.102 in up: the last
+    /// line is 260, the remainder 4.102 in, and one course starts at 255. By hand: 17.102 in are needed, with two courses 22.102.
     #[test]
-    fn short_of_at_and_beyond_so_many_courses() {
+    fn short_of_at_and_beyond_the_required_courses() {
         let mut job = gable();
         let on_line = 255.0 * INCH - 8.0 * INCH - 1.134;
         just(&job, "ridge-course", (3.0, on_line), DVec2::Y);

@@ -1,6 +1,6 @@
-//! Modules stay away from each kind of edge by that kind's own setback, measured square to the edge on the slope.
+//! Modules keep the setback of each kind of edge, measured square to the edge on the slope.
 //!
-//! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
+//! Source: the rule book, per kind: see its `setbacks`. The edges of holes count.
 
 use crate::keep_out::{By, KeepOut};
 use crate::limit::Limit;
@@ -39,7 +39,7 @@ mod tests {
     }
 
     #[test]
-    fn a_side_is_one_thing_and_so_is_a_hole() {
+    fn a_side_is_one_keep_out_and_so_is_a_hole() {
         let mut job = gable();
         let hole = [(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)];
         job.faces[0].outline.holes.push(hole.map(Into::into).to_vec());
@@ -56,7 +56,7 @@ mod tests {
         let job = hip();
         let keep_out =
             of(&job, "setback").into_iter().find(|k| k.against_kind() == Some(EdgeKind::Hip)).unwrap();
-        // The upper left corner of the module at (u, v) on the line u : v = 1 : SLOPE is 2 m along the eave off it.
+        // The upper left corner of the module at (u, v) on the line u : v = 1 : SLOPE is 2 m off it along the eave.
         let away = keep_out.distance(&module(4.0, 2.0 * SLOPE - 1.134));
         assert!((away - 2.0 * SLOPE / (1.0 + SLOPE * SLOPE).sqrt()).abs() < 1e-9, "{away}");
     }

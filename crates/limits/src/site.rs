@@ -1,4 +1,4 @@
-//! What the limits read of one face.
+//! The inputs of limits for one face.
 
 use crate::given::Given;
 use crate::keep_out::{Against, KeepOut, Metric, Shape};
@@ -6,7 +6,7 @@ use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace, SideId};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 
-/// A sound face with all that a limit may read.
+/// A sound face with everything that a limit may read.
 pub(crate) struct Site<'a> {
     pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
@@ -16,13 +16,13 @@ pub(crate) struct Site<'a> {
     pub(crate) given: &'a Given,
 }
 
-/// The stretches of one side that have one kind, or of one hole: that is one thing in the way, not one for each of its sides.
+/// The spans of one side with the same kind, or of one hole: a hole is a single obstacle, not one per side.
 pub(crate) struct Side<'a> {
     pub(crate) kind: EdgeKind,
-    /// The number of the side, or the least of a hole.
+    /// Id of the side; of a hole, the least of its sides.
     id: SideId,
     is_hole: bool,
-    /// With their places among the edges of the face.
+    /// With their indices among the edges of the face.
     pub(crate) spans: Vec<(usize, &'a EdgeSpan)>,
 }
 
@@ -37,7 +37,7 @@ impl<'a> Site<'a> {
         self.sides_with(|_| true)
     }
 
-    /// Those stretches of the border.
+    /// The border sides made of the spans that count.
     pub(crate) fn sides_with(&self, counts: impl Fn(&EdgeSpan) -> bool) -> Vec<Side<'a>> {
         let mut sides: Vec<Side<'a>> = Vec::new();
         let key = |span: &EdgeSpan| (span.ring, (span.ring == 0).then_some(span.side), span.kind);
@@ -56,30 +56,30 @@ impl<'a> Site<'a> {
         sides
     }
 
-    /// What comes through the face, with its outline there.
+    /// The penetrations of the face, with their outlines there.
     pub(crate) fn through(&self) -> impl Iterator<Item = (&'a PlacedPenetration, &'a OnFace)> {
         self.layout.penetrations.iter().filter_map(|p| Some((p, p.on_face(self.index)?)))
     }
 
-    /// The blocks on the face that stay.
+    /// The blocks on the face that stay in place.
     pub(crate) fn standing(&self) -> impl Iterator<Item = &'a PlacedBlock> {
         let on = self.layout.blocks.iter().filter(|block| block.face == self.index);
         on.filter(|block| block.bounds.is_some() && self.given.standing.contains(&block.id))
     }
 
-    /// Whether modules lie, or are to come, on the face beyond a stretch of the border.
+    /// Whether the face beyond a border span has modules, or is to get some.
     pub(crate) fn covered_beyond(&self, span: &EdgeSpan) -> bool {
         self.given.covered_beyond(span)
     }
 
-    /// Measured level, as on a plan.
+    /// The metric of horizontal distance, as in plan.
     pub(crate) fn in_plan(&self) -> Metric {
         Metric::InPlan { slope_factor: self.face.plane.pitch.slope_factor() }
     }
 }
 
 impl Side<'_> {
-    /// So much room beside its line, metres on the slope.
+    /// A keep-out of `reach` beside its line, metres on the slope.
     pub(crate) fn keep_out(&self, rule: &'static str, reach: f64) -> KeepOut {
         let shape = Shape::Pieces(self.segments());
         KeepOut { edges: self.edges(), ..KeepOut::of(rule, self.against(), shape).reaching(reach) }
@@ -90,7 +90,7 @@ impl Side<'_> {
         if self.is_hole { Against::Hole { side, kind } } else { Against::Side { side, kind } }
     }
 
-    /// The stretches as segments in the frame of the face.
+    /// The spans as segments in the frame of the face.
     fn segments(&self) -> Vec<Convex> {
         self.spans.iter().map(|(_, span)| Convex::segment(span.frame.0, span.frame.1)).collect()
     }

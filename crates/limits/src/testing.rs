@@ -1,4 +1,4 @@
-//! A small job for the tests of limits, and a short way to ask about them.
+//! A small job for the tests of limits, and shorthands for checking them.
 
 use crate::{Given, KeepOut, TOLERANCE, keep_outs};
 use chalkcourse_geometry::fit::Part;
@@ -11,7 +11,7 @@ use chalkcourse_layout::Layout;
 use std::sync::Arc;
 
 pub(crate) const INCH: f64 = 0.0254;
-/// True length up a 6:12 slope by its length in plan.
+/// Slope factor of 6:12: length up the slope per length in plan.
 pub(crate) const SLOPE: f64 = 1.118_033_988_749_895;
 
 pub(crate) fn face(id: u32, corners: &[(f64, f64)], downslope: f64) -> Face {
@@ -62,7 +62,7 @@ pub(crate) fn block(id: u32, face: u32, at: (f64, f64), rows: u32, columns: u32)
     }
 }
 
-/// 0.4 m square, at a place in plan.
+/// 0.4 m square, at a point in plan.
 pub(crate) fn through(kind: PenetrationKind, x: f64, y: f64) -> Penetration {
     Penetration {
         id: PenetrationId(5),
@@ -82,19 +82,19 @@ pub(crate) fn kit(job: &mut Resolved) -> &mut Kit {
     Arc::make_mut(&mut job.kit)
 }
 
-/// What a rule keeps modules off on face 1.
+/// The keep-outs of a rule on face 1.
 pub(crate) fn of(job: &Resolved, rule: &str) -> Vec<KeepOut> {
     let layout = Layout::of(job);
     let given = Given::as_laid(job, &layout);
     keep_outs(job, &layout, 0, &given).into_iter().filter(|keep_out| keep_out.rule == rule).collect()
 }
 
-/// A module of the demo kit with its lower left corner at a place on the face, in the lowest row.
+/// A module of the demo kit, in the lowest row, with its lower left corner at a point on the face.
 pub(crate) fn module(u: f64, v: f64) -> Part {
     Part { rect: Rect::at(dvec2(u, v), dvec2(1.722, 1.134)), lowest: true }
 }
 
-/// That a rule lets a module be where it is and a little beyond the tolerance nearer not, the way that is given.
+/// Asserts that a rule allows a module at a point, but not slightly more than the tolerance in the direction `nearer`.
 pub(crate) fn just(job: &Resolved, rule: &str, at: (f64, f64), nearer: DVec2) {
     let keep_outs = of(job, rule);
     let clear = |by: f64| {
@@ -103,6 +103,6 @@ pub(crate) fn just(job: &Resolved, rule: &str, at: (f64, f64), nearer: DVec2) {
     };
     assert!(!keep_outs.is_empty(), "{rule} gives none");
     assert!(clear(-0.05) && clear(0.0) && clear(TOLERANCE * 0.9), "{rule} keeps off too far at {at:?}");
-    // A tenth of a millimetre by the limit's own metric may be more along a way that is askew.
+    // A tenth of a millimetre in the limit's own metric may be more along an oblique direction.
     assert!(!clear(TOLERANCE * 2.0) && !clear(0.05), "{rule} lets come too near at {at:?}");
 }

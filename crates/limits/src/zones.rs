@@ -1,4 +1,4 @@
-//! What keep-outs leave of a face and what they take, to draw.
+//! What keep-outs take of a face and what they leave, for drawing.
 
 use crate::keep_out::{Held, KeepOut, Shape};
 use chalkcourse_geometry::{Convex, Polygon, RoofFace, dvec2};
@@ -6,17 +6,17 @@ use chalkcourse_geometry::{Convex, Polygon, RoofFace, dvec2};
 /// Zones of a face, as shapes in its frame.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Zones {
-    /// Where all of a module may lie; none where nothing but the border of the face keeps modules off.
+    /// Where a module may lie entirely; empty if only the border of the face limits it.
     pub free: Vec<Polygon>,
-    /// Where the lower edge of the lowest row may not lie although modules may: the rail below it would lie where it may not.
+    /// Where modules may lie but the lower edge of the lowest row may not, because of the rail below it.
     pub not_lowest: Vec<Polygon>,
 }
 
-/// A shape of less area than this, m², is what rounding leaves between two shapes that touch.
+/// Shapes smaller than this, m², are slivers of rounding between two shapes that touch.
 const CRUMB: f64 = 1e-6;
 
 impl Zones {
-    /// Of the keep-outs of a face, cut off at its border. None on a face that is not sound.
+    /// Zones of the keep-outs of a face, clipped to its border. Empty for an unsound face.
     pub fn of(face: &RoofFace, keep_outs: &[KeepOut]) -> Self {
         if !face.sound {
             return Self::default();
@@ -36,12 +36,13 @@ impl Zones {
     }
 }
 
-/// Shapes that are worth drawing.
+/// Shapes large enough to draw.
 fn sized(shapes: impl Iterator<Item = Polygon>) -> Vec<Polygon> {
     shapes.filter(|shape| shape.area() > CRUMB).collect()
 }
 
-/// Where the lower edge of a module may not lie by a keep-out of the rail below it: as far up as the rail is deep.
+/// Where the lower edge of a module may not be because of a keep-out of the rail: the keep-out extended up by the depth of the
+/// rail.
 fn below_rails(keep_out: &KeepOut) -> Vec<Polygon> {
     let Held::Rail { depth } = keep_out.held else { return Vec::new() };
     let up = dvec2(0.0, depth);
@@ -68,8 +69,8 @@ mod tests {
         Zones::of(&layout.roof.faces[0], &keep_outs(job, &layout, 0, &given))
     }
 
-    /// The demo book's setbacks: rakes 12 in, eave 6 in; at the ridge 18 in of plan for the fire service, more than 18 in on
-    /// the slope.
+    /// The demo book's setbacks: rakes 12 in, eave 6 in; at the ridge 18 in of plan for fire access, more than 18 in on the
+    /// slope.
     #[test]
     fn what_is_left_of_a_gable() {
         let left = |zones: &Zones| zones.free.iter().map(Polygon::area).sum::<f64>();

@@ -1,50 +1,50 @@
 use chalkcourse_geometry::{Azimuth, DVec2, DVec3, dvec2};
 
-/// An eye that looks at a point of the house from a way and a height.
+/// A camera that looks at a point of the house from a direction and an elevation.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Camera {
-    /// What is in the middle of the picture, metres.
+    /// The centre of the picture, metres.
     pub target: DVec3,
-    /// The way in plan from the house to the eye: south-west shows the south and the west side.
+    /// Direction in plan from the house to the camera: south-west shows the south and the west side.
     pub from: Azimuth,
-    /// How far above level the eye stands, degrees.
+    /// Elevation of the camera above horizontal, degrees.
     pub above: f64,
-    /// From the eye to the target, metres.
+    /// Distance from camera to target, metres.
     pub distance: f64,
 }
 
-/// The height of what is seen at a distance of 1: an angle of 30°, as a person sees a house from across the street.
+/// Height of the field of view at a distance of 1: an angle of 30°, as one sees a house from across the street.
 const FIELD: f64 = 0.535_898_384_862_245_4;
 
-/// How steeply one may look down: straight down has no left and right.
+/// Maximum elevation: straight down has no left and right.
 const STEEPEST: f64 = 89.0;
-/// The eye may look up to a soffit, but not from under the ground.
+/// Minimum elevation: the camera may look up at a soffit, but not from below ground.
 const LEAST: f64 = -5.0;
 
-/// How near and how far an eye may stand, metres.
+/// Range of the camera distance, metres.
 const DISTANCES: std::ops::RangeInclusive<f64> = 0.5..=20_000.0;
 
 impl Default for Camera {
-    /// From the south-west, 30° above level.
+    /// From the south-west, elevation 30°.
     fn default() -> Self {
         Self { target: DVec3::ZERO, from: Azimuth::from_degrees(215.0), above: 30.0, distance: 30.0 }
     }
 }
 
-/// The picture's axes, and the eye.
+/// The picture's axes, and the camera position.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Axes {
     pub(crate) eye: DVec3,
-    /// To the right of the picture.
+    /// Right in the picture.
     pub(crate) right: DVec3,
-    /// To the top of the picture.
+    /// Up in the picture.
     pub(crate) up: DVec3,
     /// Into the picture.
     pub(crate) forward: DVec3,
 }
 
 impl Camera {
-    /// Turned around the house: by so many degrees to the right and up.
+    /// Orbits around the house, by degrees to the right and up.
     pub fn turned(self, right: f64, up: f64) -> Self {
         Self {
             from: Azimuth::from_degrees(self.from.degrees() + right),
@@ -53,26 +53,26 @@ impl Camera {
         }
     }
 
-    /// Nearer by a factor above 1, farther by one below.
+    /// Zooms: in for a factor above 1, out for one below.
     pub fn nearer(self, factor: f64) -> Self {
         let distance = self.distance / factor;
         let distance = if distance.is_finite() { distance } else { self.distance };
         Self { distance: distance.clamp(*DISTANCES.start(), *DISTANCES.end()), ..self }
     }
 
-    /// Moved so that the picture follows a hand: by shares of the picture's height to the right and down.
+    /// Pans so that the picture follows the pointer: by fractions of the picture's height to the right and down.
     pub fn moved(self, right: f64, down: f64) -> Self {
         let axes = self.axes();
         let scale = FIELD * self.distance;
         Self { target: self.target + (axes.up * down - axes.right * right) * scale, ..self }
     }
 
-    /// The same way of looking, at all of some points and no farther than they need, in a picture so many times as wide as high.
+    /// The same direction, fitted to some points as closely as possible; `wide` is the aspect ratio, width over height.
     pub fn fitted(self, points: &[DVec3], wide: f64) -> Self {
         let axes = self.axes();
         let wide = if wide.is_finite() && wide > 0.0 { wide.clamp(0.05, 20.0) } else { 1.0 };
         let Some(first) = points.iter().find(|p| p.is_finite()) else { return self };
-        // Room of a twelfth is left all around.
+        // Leaves a margin of a twelfth on all sides.
         let half = dvec2(FIELD / 2.0 * wide, FIELD / 2.0) * 0.86;
         let mut target = *first;
         let seen_from = |target: DVec3| -> Vec<DVec3> {
@@ -83,7 +83,7 @@ impl Camera {
             let need = |p: &DVec3| (p.x.abs() / half.x).max(p.y.abs() / half.y).max(1.0) - p.z;
             seen.iter().map(need).fold(*DISTANCES.start(), f64::max)
         };
-        // Moving the middle changes what is near: a few rounds settle it.
+        // Moving the target changes the perspective: a few iterations converge.
         for _ in 0..8 {
             let seen = seen_from(target);
             let distance = needed(&seen);
@@ -106,8 +106,8 @@ impl Camera {
         Axes { eye: self.target + back * self.distance, right, up: back.cross(right), forward: -back }
     }
 
-    /// Where a point is on a picture of so many pixels: from the left, from the top, and how far it is into the picture in
-    /// metres. `None` for one behind the eye.
+    /// Projects a point to a picture of `size` pixels: x from the left, y from the top, and depth in metres. `None` behind the
+    /// camera.
     pub fn project(&self, point: DVec3, size: [usize; 2]) -> Option<(f64, f64, f64)> {
         let axes = self.axes();
         let from = point - axes.eye;
@@ -121,10 +121,10 @@ impl Camera {
     }
 }
 
-/// What is nearer to the eye than this is not drawn, metres.
+/// Near plane, metres.
 pub(crate) const NEAREST: f64 = 0.1;
 
-/// Pixels to a metre at a distance of one metre.
+/// Pixels per metre at a distance of one metre.
 pub(crate) fn pixels(size: [usize; 2]) -> f64 {
     size[1] as f64 / FIELD
 }
@@ -151,7 +151,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hand_that_drags_keeps_the_point_under_it() {
+    fn dragging_keeps_the_point_under_the_pointer() {
         let camera = Camera::default();
         let (x, y, _) = camera.moved(0.25, 0.125).project(camera.target, [400, 400]).unwrap();
         assert!((x - 300.0).abs() < 0.5 && (y - 250.0).abs() < 0.5, "{x} {y}");
@@ -159,7 +159,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn what_is_fitted_is_seen_and_fills_the_picture(
+        fn fitted_points_are_visible_and_fill_the_picture(
             points in prop::collection::vec((-50.0..50.0f64, -50.0..50.0f64, 0.0..20.0f64), 2..20),
             from in 0.0..360.0f64, above in 0.0..89.0f64, width in 200usize..900,
         ) {

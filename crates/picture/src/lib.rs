@@ -1,13 +1,13 @@
-//! A solid drawn as a picture, in software: no graphics driver, no screen, the same bytes on every machine.
+//! Software rendering of a solid: no graphics driver, no display, the same bytes on every machine.
 //!
-//! - [`Camera`]: an eye that goes around the house
-//! - [`Scene`]: a solid made ready to be drawn again and again
-//! - [`Scene::draw`]: the picture of a scene, with what stands at each pixel
-//! - [`Picture::captioned`]: sentences at its foot, and words across it
+//! - [`Camera`]: orbits the house
+//! - [`Scene`]: a solid prepared for repeated rendering
+//! - [`Scene::draw`]: renders a scene, with the object at each pixel
+//! - [`Picture::captioned`]: sentences at the foot, and words across the picture
 //! - [`Picture::to_png`]
 //!
-//! A picture is made in two steps: every triangle writes how near it is and which it is (`raster`), then each pixel that
-//! something was left on is coloured once (`shade`). The sun's shadows are a picture too, taken from the sun (`shadow`).
+//! Rendering has two passes: every triangle writes depth and id per pixel (`raster`), then each covered pixel is shaded once
+//! (`shade`). Shadows come from a shadow map, rendered from the sun (`shadow`).
 
 mod camera;
 mod look;

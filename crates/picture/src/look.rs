@@ -3,12 +3,12 @@ use chalkcourse_solid::Kind;
 /// A colour: red, green, blue, sRGB.
 pub type Rgb = [u8; 3];
 
-/// The colours of a picture: what things are made of, in white light, and what is behind them.
+/// The colours of a picture: materials in white light, and the background.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Look {
     /// The sky at the top of the picture, and at the bottom.
     pub sky: [Rgb; 2],
-    /// What is held, where something is.
+    /// The highlight of what is held, if anything is.
     pub held: Rgb,
     /// The materials, in the order of [`Kind::ALL`].
     pub materials: [Rgb; Kind::ALL.len()],
@@ -45,7 +45,7 @@ impl Look {
     }
 }
 
-/// Light as it adds up, from a colour as it is shown (IEC 61966-2-1, sRGB; from memory).
+/// Linear light from an sRGB colour (IEC 61966-2-1; from memory).
 pub(crate) fn linear(colour: Rgb) -> [f32; 3] {
     colour.map(|c| {
         let c = f32::from(c) / 255.0;
@@ -53,10 +53,10 @@ pub(crate) fn linear(colour: Rgb) -> [f32; 3] {
     })
 }
 
-/// Steps of the way back from light to colour.
+/// Size of the lookup table from light to colour.
 const STEPS: usize = 4096;
 
-/// The way back from light to colour, as a table.
+/// Lookup table from linear light to sRGB.
 pub(crate) struct Tone([u8; STEPS + 1]);
 
 impl Tone {
@@ -73,7 +73,7 @@ impl Tone {
 
     pub(crate) fn shown(&self, light: [f32; 3]) -> Rgb {
         light.map(|l| {
-            // what is no number becomes 0
+            // NaN becomes 0
             let step = (l.clamp(0.0, 1.0) * STEPS as f32) as usize;
             self.0.get(step).copied().unwrap_or(0)
         })

@@ -7,7 +7,7 @@ pub enum PngError {
     /// The picture has no pixels.
     #[error("{}", words::picture::a_picture_of_pixels_cant(&_0, &_1))]
     Empty(usize, usize),
-    /// What the encoder says.
+    /// The encoder failed.
     #[error("{}", words::picture::the_picture_cant_be_written(&_0))]
     Encoding(#[from] png::EncodingError),
 }
@@ -16,7 +16,7 @@ impl Picture {
     /// The picture as a PNG file (ISO/IEC 15948), sRGB, 8 bits.
     ///
     /// # Errors
-    /// [`PngError`] for one without pixels.
+    /// [`PngError`] for a picture without pixels.
     pub fn to_png(&self) -> Result<Vec<u8>, PngError> {
         let [width, height] = self.size;
         let (Ok(w), Ok(h)) = (u32::try_from(width), u32::try_from(height)) else {

@@ -1,18 +1,18 @@
-//! Triangles to pixels: which is nearest at each one.
+//! Rasterization with a depth buffer.
 //!
-//! Corners are set on a grid of 1/16 pixel, so that edge functions are whole numbers and two triangles with a common side
-//! leave no pixel out and take none twice (the top-left rule). A pixel belongs to the triangle that its middle lies in.
+//! Vertices are snapped to a grid of 1/16 pixel, so that edge functions are integers and two triangles with a common side leave
+//! no pixel out and cover none twice (the top-left rule). A pixel belongs to the triangle that contains its centre.
 
-/// Grid steps to a pixel.
+/// Grid steps per pixel.
 const GRID: f64 = 16.0;
-/// A corner farther out than this is brought in, so that no product overflows: half a million pixels.
+/// Vertices are clamped to this distance so that no product overflows: half a million pixels.
 const FARTHEST: f64 = 500_000.0;
 
 /// No triangle.
 pub(crate) const NOTHING: u32 = u32::MAX;
 
-/// A corner on a picture: pixels from the left and from the top, and how near it is. Nearness must be linear on the
-/// picture (1 over the depth with a vanishing point, minus the depth without) and greater for what is nearer.
+/// A vertex on the picture: pixels from the left and from the top, and nearness. Nearness must be linear in screen space (1 over
+/// the depth in perspective, minus the depth in parallel projection) and greater for what is nearer.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Corner {
     pub(crate) x: f64,
@@ -20,15 +20,15 @@ pub(crate) struct Corner {
     pub(crate) near: f64,
 }
 
-/// A triangle on a picture.
+/// A projected triangle.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Flat {
     pub(crate) corners: [Corner; 3],
-    /// What it is drawn for.
+    /// Id of what it belongs to.
     pub(crate) id: u32,
 }
 
-/// Some rows of a picture: how near the nearest is, and which it is.
+/// A band of rows: nearness of the nearest triangle at each pixel, and its id.
 pub(crate) struct Rows<'a> {
     pub(crate) width: usize,
     /// The first row.
@@ -38,27 +38,27 @@ pub(crate) struct Rows<'a> {
 }
 
 struct Edge {
-    /// At the middle of the pixel at the left of the first row.
+    /// Value at the centre of the first pixel of the first row.
     at: i64,
-    /// From one pixel to the next.
+    /// Step per pixel.
     right: i64,
-    /// From one row to the next.
+    /// Step per row.
     down: i64,
 }
 
-/// A rise of whole numbers without a fall between them: `floor(a / b)` for b > 0.
+/// `floor(a / b)` for b > 0.
 fn floor_div(a: i64, b: i64) -> i64 {
     a.div_euclid(b)
 }
 
 impl Rows<'_> {
-    /// Draws a triangle whose corners run counter-clockwise as seen (so clockwise with y down); the others look away.
+    /// Draws a triangle if it faces the viewer: counter-clockwise as seen (so clockwise with y down).
     pub(crate) fn draw(&mut self, flat: &Flat) {
         let height = self.near.len().checked_div(self.width).unwrap_or(0);
         let grid = |v: f64| (v.clamp(-FARTHEST, FARTHEST) * GRID).round() as i64;
         let points = flat.corners.map(|c| (grid(c.x), grid(c.y)));
         let [a, b, c] = points;
-        // Twice the area; y runs down, so that what is counter-clockwise to the eye comes out below 0.
+        // Twice the signed area; y points down, so counter-clockwise as seen is negative.
         let area = (b.0 - a.0) * (c.1 - a.1) - (b.1 - a.1) * (c.0 - a.0);
         if area >= 0 || flat.corners.iter().any(|c| !c.near.is_finite()) {
             return;
@@ -73,7 +73,7 @@ impl Rows<'_> {
         }
         let edges = [(a, b), (b, c), (c, a)].map(|(p, q)| {
             let (dx, dy) = (q.0 - p.0, q.1 - p.1);
-            // Above 0 on the inner side. A pixel on a side belongs to the triangle whose top or left side it is.
+            // Positive inside. A pixel on a side belongs to the triangle of which it is a top or left side.
             let owned = dy > 0 || (dy == 0 && dx < 0);
             let at = dy * (half - p.0) - dx * (first * step + half - p.1);
             Edge { at: at - i64::from(!owned), right: dy * step, down: -dx * step }
@@ -112,7 +112,7 @@ impl Rows<'_> {
     }
 }
 
-/// How nearness changes over a picture.
+/// The gradient of nearness over the picture.
 struct Slope {
     right: f64,
     down: f64,
@@ -135,7 +135,7 @@ impl Slope {
         sound.then_some(Self { right, down, at_zero, most, least })
     }
 
-    /// Kept between the corners: on a sliver the plane through them swings far out.
+    /// Clamped to the values at the vertices: on a sliver the plane through them extrapolates far out.
     fn at(&self, x: f64, y: f64) -> f64 {
         (self.at_zero + self.right * x + self.down * y).clamp(self.least, self.most)
     }

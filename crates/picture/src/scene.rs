@@ -9,33 +9,33 @@ use chalkcourse_solid::{Kind, Of, Solid, Surface};
 use glam::Vec3;
 use std::sync::Mutex;
 
-/// Where the light comes from.
+/// The light source.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Light {
-    /// The sun, by the unit vector to it, and the sky. Below the horizon the sky alone.
+    /// The sun, as the unit vector towards it, and the sky. Below the horizon, the sky alone.
     Sun(DVec3),
-    /// An even light without shadows.
+    /// Even light without shadows.
     Even,
 }
 
-/// How much work a picture may be.
+/// Rendering quality.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Detail {
-    /// While something moves: every pixel is one look.
+    /// During movement: one sample per pixel.
     Quick,
-    /// When all is still: every pixel is the mean of four looks, as far as the picture is no larger than [`Detail::SMOOTH`].
+    /// At rest: the mean of four samples per pixel, if the picture is no larger than [`Detail::SMOOTH`].
     Fine,
 }
 
 impl Detail {
-    /// The most pixels of a picture that is smoothed.
+    /// Maximum pixels of a picture that is antialiased.
     pub const SMOOTH: usize = 4_200_000;
 }
 
-/// What is asked of a picture.
+/// Parameters of a rendering.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Shot {
-    /// The eye.
+    /// The camera.
     pub camera: Camera,
     /// Pixels, wide and high.
     pub size: [usize; 2],
@@ -43,26 +43,26 @@ pub struct Shot {
     pub light: Light,
     /// The colours.
     pub look: Look,
-    /// How much work it may be.
+    /// The quality.
     pub detail: Detail,
-    /// What is held, and so tinted; a block with all its modules.
+    /// What is held, and so highlighted; a block includes all its modules.
     pub held: Option<Of>,
 }
 
-/// A picture, and what stands at each pixel.
+/// A rendered picture, with the object at each pixel.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Picture {
     /// Pixels, wide and high.
     pub size: [usize; 2],
-    /// Red, green, blue and 255 for each pixel, sRGB, row by row from the top left.
+    /// RGBA with alpha 255, sRGB, row by row from the top left.
     pub rgba: Vec<u8>,
-    /// What stands at each pixel.
+    /// The object at each pixel.
     what: Vec<u32>,
     things: Vec<Of>,
 }
 
 impl Picture {
-    /// What stands at a pixel; `None` for the sky and beside the picture.
+    /// The object at a pixel; `None` for the sky and outside the picture.
     pub fn what(&self, x: usize, y: usize) -> Option<Of> {
         if x >= self.size[0] {
             return None;
@@ -81,13 +81,13 @@ impl Picture {
     }
 }
 
-/// A triangle with its corners from the middle of the scene.
+/// A triangle with its vertices relative to the centre of the scene.
 struct Placed {
     surface: u32,
     corners: [Vec3; 3],
 }
 
-/// A solid made ready to be drawn again and again. It remembers the shadows of the last sun.
+/// A solid prepared for repeated rendering. Caches the shadows of the last sun.
 pub struct Scene {
     surfaces: Vec<Surface>,
     triangles: Vec<Placed>,
@@ -97,14 +97,14 @@ pub struct Scene {
     shadow: Mutex<Option<std::sync::Arc<Shadow>>>,
 }
 
-/// The most pixels of a picture on a side.
+/// Maximum pixels per side.
 const MOST_PIXELS: usize = 16_384;
 
-/// Rows of a picture that are made in one go, so that little memory is held.
+/// Rows rendered at a time, to bound memory.
 const STRIP: usize = 96;
 
 impl Scene {
-    /// Makes a solid ready.
+    /// Prepares a solid.
     pub fn of(solid: &Solid) -> Self {
         let middle = solid.bounds.map_or(DVec3::ZERO, |(least, most)| least.midpoint(most));
         let triangles: Vec<Placed> = solid
@@ -131,7 +131,7 @@ impl Scene {
         }
     }
 
-    /// The corners of a box around the house; none without a house.
+    /// The corners of the house's bounding box; empty without a house.
     pub fn corners(&self) -> Vec<DVec3> {
         let Some((a, b)) = self.bounds else { return Vec::new() };
         (0..8)
@@ -145,12 +145,12 @@ impl Scene {
             .collect()
     }
 
-    /// How many triangles there are.
+    /// Number of triangles.
     pub fn triangles(&self) -> usize {
         self.triangles.len()
     }
 
-    /// The picture of a shot. A size of 0 gives a picture without pixels.
+    /// Renders a shot. A size of 0 gives a picture without pixels.
     pub fn draw(&self, shot: &Shot) -> Picture {
         let size = shot.size.map(|side| side.min(MOST_PIXELS));
         let [width, height] = size;
@@ -202,7 +202,7 @@ impl Scene {
     }
 
     fn strip(&self, flats: &[Flat], shader: &Shader<'_>, strip: &mut Strip<'_>) {
-        // One row more: an edge is seen against the row below.
+        // One extra row: edges are detected against the row below.
         let cells = strip.width * (strip.rows + 1);
         let (mut near, mut ids) = (vec![0.0f32; cells], vec![NOTHING; cells]);
         let mut rows = Rows { width: strip.width, top: strip.top, near: &mut near, ids: &mut ids };
@@ -239,7 +239,7 @@ impl Scene {
         }
     }
 
-    /// Every triangle that looks at the eye, on the picture.
+    /// Every triangle that faces the camera, projected.
     fn flats(&self, axes: &Axes, size: [usize; 2]) -> Vec<Flat> {
         let eye = (axes.eye - self.middle).as_vec3();
         let (right, up, forward) = (axes.right.as_vec3(), axes.up.as_vec3(), axes.forward.as_vec3());
@@ -297,10 +297,10 @@ impl Scene {
     }
 }
 
-/// Some rows of a picture, to be filled.
+/// A band of rows to render.
 struct Strip<'a> {
     looks: usize,
-    /// The first row, and how many, in looks.
+    /// First row and number of rows, in samples.
     top: usize,
     rows: usize,
     width: usize,
@@ -308,7 +308,7 @@ struct Strip<'a> {
     what: &'a mut [u32],
 }
 
-/// The part of a triangle that lies in front of the eye: a convex outline.
+/// A triangle clipped to the near plane: a convex polygon.
 fn in_front(corners: [Vec3; 3], nearest: f32) -> Vec<Vec3> {
     let mut kept = Vec::with_capacity(4);
     let [a, b, c] = corners;

@@ -1,4 +1,4 @@
-//! Colour for each pixel that a triangle was left on.
+//! Shading of each covered pixel.
 
 use crate::camera::{Axes, pixels};
 use crate::look::{Tone, linear};
@@ -9,19 +9,19 @@ use chalkcourse_geometry::DVec3;
 use chalkcourse_solid::{Kind, Marks, Of, Surface};
 use glam::Vec3;
 
-/// Light of the sky, of the sun, and how much the ground gives back: set by eye.
+/// Sky light, sunlight and ground reflection: set by eye.
 const SKY: f32 = 0.46;
 const SUN: f32 = 0.86;
 
-/// Where surfaces are.
+/// The setting of the surfaces.
 pub(crate) struct Setting<'a> {
     pub(crate) surfaces: &'a [Surface],
     pub(crate) middle: DVec3,
-    /// How far the ground reaches.
+    /// Radius of the ground.
     pub(crate) ground: f32,
 }
 
-/// A surface in the light of a shot.
+/// A surface under the light of a shot.
 struct Lit {
     kind: Kind,
     normal: Vec3,
@@ -31,7 +31,7 @@ struct Lit {
     marks: Marks,
     sunny: Vec3,
     shaded: Vec3,
-    /// The sun shines on this side of it.
+    /// The sun is on this side of it.
     faces_sun: bool,
 }
 
@@ -45,10 +45,10 @@ pub(crate) struct Shader<'a> {
     up: Vec3,
     forward: Vec3,
     size: [usize; 2],
-    /// Pixels to a metre at one metre.
+    /// Pixels per metre at a distance of one metre.
     scale: f32,
     sky: [Vec3; 2],
-    /// The sky as glass gives it back.
+    /// The sky as reflected by glass.
     glare: Vec3,
     ground: f32,
     tone: Tone,
@@ -78,7 +78,7 @@ impl<'a> Shader<'a> {
             Light::Sun(toward) => toward.as_vec3().try_normalize().filter(|t| t.z > 0.0),
             Light::Even => None,
         };
-        // A low sun is weak and warm; without one there is what dusk leaves, and in an even light all of the sky.
+        // A low sun is weak and warm; without a sun only dusk remains; even light has all of the sky.
         let (sun, sky) = match (shot.light, toward) {
             (_, Some(t)) => {
                 let high = step(-0.02, 0.45, t.z);
@@ -99,9 +99,9 @@ impl<'a> Shader<'a> {
                     colour = colour.lerp(Vec3::from_array(linear(shot.look.held)), 0.55);
                 }
                 let facing = toward.map_or(0.0, |t| normal.dot(t)).max(0.0);
-                // walls get half of the sky, undersides what the ground gives back
+                // walls get half of the sky, undersides only ground reflection
                 let open = 0.62 + 0.38 * normal.z;
-                // with no sun to tell sides apart, the sky is a little brighter in the west
+                // without a sun to distinguish the sides, make the sky slightly brighter in the west
                 let side = if toward.is_none() { 1.0 - 0.10 * normal.x + 0.06 * normal.y } else { 1.0 };
                 let shaded = colour * night * (sky * open * side);
                 Lit {
@@ -136,7 +136,7 @@ impl<'a> Shader<'a> {
         }
     }
 
-    /// Colours a row: `y` from the top of the picture, `row` in the buffers, which hold a row more.
+    /// Shades a row: `y` from the top of the picture, `row` in the buffers, which hold an extra row.
     pub(crate) fn row(&self, line: &mut [[u8; 3]], y: usize, row: usize, near: &[f32], ids: &[u32]) {
         let width = self.size[0];
         let down = (y as f32 + 0.5) / self.size[1] as f32;
@@ -166,7 +166,7 @@ impl<'a> Shader<'a> {
         }
     }
 
-    /// Whether a line is drawn between a pixel and its neighbour.
+    /// Whether to draw an edge line between a pixel and its neighbour.
     fn is_edge(&self, lit: &Lit, id: u32, deep: f32, other: usize, near: &[f32], ids: &[u32]) -> bool {
         let Some(&other_id) = ids.get(other) else { return false };
         if other_id == id {
@@ -190,13 +190,13 @@ impl<'a> Shader<'a> {
         };
         let mut colour = lit.shaded.lerp(lit.sunny, sun);
         if lit.kind == Kind::Ground {
-            // the far ground goes over into the sky
+            // the ground fades into the sky with distance
             let far = p.truncate().length() / self.ground;
             return colour.lerp(sky, step(0.25, 0.92, far));
         }
         let toward_eye = -ray.normalize_or_zero();
         let facing = lit.normal.dot(toward_eye).max(0.04);
-        // what a pixel covers on the surface, along its steeper way
+        // the extent of a pixel on the surface, along its steeper direction
         let pixel = deep / self.scale / facing;
         match lit.marks {
             Marks::Plain => {}
@@ -218,7 +218,7 @@ impl<'a> Shader<'a> {
         colour
     }
 
-    /// What glass gives back of the sky and of the sun.
+    /// Reflection of sky and sun in glass.
     fn mirror(&self, lit: &Lit, toward_eye: Vec3, facing: f32, sun: f32) -> Vec3 {
         let flat = (1.0 - facing).powi(5);
         let back = self.glare * (0.02 + 0.30 * flat);
@@ -228,7 +228,7 @@ impl<'a> Shader<'a> {
     }
 }
 
-/// How dark a course line makes a pixel: 1 beside a line. Where a pixel covers a course, lines fade.
+/// Darkness of a pixel at a course line: 1 beside a line. Lines fade as a pixel approaches the size of a course.
 fn courses(v: f32, exposure: f32, pixel: f32) -> f32 {
     const LINE: f32 = 0.016;
     let fades = 1.0 - step(0.25, 0.8, pixel / exposure);
@@ -242,11 +242,11 @@ fn courses(v: f32, exposure: f32, pixel: f32) -> f32 {
     1.0 - 0.34 * cover * fades
 }
 
-/// How much a pixel shows of a module's frame and of the lines between its cells.
+/// Coverage of a pixel by a module's frame and the lines between its cells.
 fn module_lines([u, v]: [f32; 2], [width, height]: [f32; 2], pixel: f32) -> f32 {
     const FRAME: f32 = 0.022;
     const BETWEEN: f32 = 0.004;
-    // about the size of a cell, as near as whole cells go
+    // about the size of a cell, rounded to whole cells
     const CELL: f32 = 0.17;
     let rim = u.min(width - u).min(v).min(height - v);
     let frame = (1.0 - step(FRAME - pixel, FRAME + pixel, rim)) * (FRAME / (0.6 * pixel)).min(1.0);

@@ -1,25 +1,25 @@
-//! What the sun sees: how near to it the nearest thing is, on a grid across its rays.
+//! Shadow map: nearness to the sun of the nearest surface, on a grid perpendicular to its rays.
 
 use crate::raster::{Corner, Flat, NOTHING, Rows};
 use glam::Vec3;
 
-/// The shadows of one sun.
+/// The shadow map of one sun direction.
 pub(crate) struct Shadow {
-    /// Unit vector to the sun.
+    /// Unit vector towards the sun.
     toward: Vec3,
-    /// How many cells across, and the wish that it was made for.
+    /// Cells across, and the requested number.
     size: usize,
     right: Vec3,
     up: Vec3,
     least: (f32, f32),
-    /// Cells to a metre.
+    /// Cells per metre.
     scale: f32,
     near: Vec<f32>,
     slack: f32,
 }
 
 impl Shadow {
-    /// Shadows of triangles (their corners counter-clockwise from outside) on a grid of so many cells across.
+    /// The shadow map of triangles (counter-clockwise from outside), `size` cells across.
     pub(crate) fn of<'a>(
         triangles: impl Iterator<Item = &'a [Vec3; 3]> + Clone,
         toward: Vec3,
@@ -46,22 +46,22 @@ impl Shadow {
                 y: f64::from((p.dot(up) - least.1) * scale),
                 near: f64::from(p.dot(toward)),
             };
-            // Only what looks away from the sun: what it shines on must not shade itself. With y up on this grid, what looks
-            // away is what a picture with y down would draw.
+            // Only back faces, so that lit surfaces do not shadow themselves. With y up on this grid, back faces have the winding
+            // that a picture with y down would draw.
             let [a, b, c] = corners;
             rows.draw(&Flat { corners: [on_grid(a), on_grid(b), on_grid(c)], id: 0 });
         }
         Self { toward, size, right, up, least, scale, near, slack: 0.01 + 1.0 / scale }
     }
 
-    /// Whether these are the shadows of that sun, on a grid at least so fine.
+    /// Whether this map is for that sun and at least that fine.
     pub(crate) fn serves(&self, toward: Vec3, size: usize) -> bool {
         self.toward.distance(toward) < 1e-6 && self.size >= size
     }
 
-    /// How much of the sun reaches a point of a surface: 0 to 1, in between at the rim of a shadow.
+    /// The sunlit fraction of a surface point: 0 to 1, in between at the edge of a shadow.
     pub(crate) fn reaches(&self, p: Vec3, normal: Vec3, smooth: bool) -> f32 {
-        // A little off the surface: where the sun grazes it, a cell of the grid covers a long stretch.
+        // Offset from the surface: at grazing angles a cell of the grid covers a long stretch of it.
         let p = p + normal * (self.slack * 1.5);
         let x = (p.dot(self.right) - self.least.0) * self.scale - 0.5;
         let y = (p.dot(self.up) - self.least.1) * self.scale - 0.5;

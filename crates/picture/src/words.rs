@@ -1,50 +1,50 @@
-//! Words on a picture: lines of type over a light ground at its foot, and large pale ones across it.
+//! Text on a picture: lines on a light ground at its foot, and large pale words across it.
 //!
-//! Letter forms are filled by the nonzero rule over four lines a pixel; their coverage is mixed with what lies below.
+//! Glyphs are filled by the nonzero rule with four scanlines per pixel; their coverage is blended with what is below.
 
 use crate::Picture;
 use chalkcourse_words as words;
 use ttf_parser::{Face, OutlineBuilder};
 
-/// What is put on a picture.
+/// The text to put on a picture.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Caption {
     /// Large words across the picture; empty for none.
     pub across: String,
-    /// Sentences at its foot, the first ones strong: how many, and all.
+    /// How many sentences at the foot are bold, and all of them.
     pub strong: usize,
-    /// The sentences, each of which begins a line.
+    /// The sentences, each starting a new line.
     pub lines: Vec<String>,
 }
 
-/// Why words could not be put on a picture.
+/// Why a caption could not be put on a picture.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum CaptionError {
-    /// The type can't be read.
+    /// The font could not be read.
     #[error(
         "{}",
         words::picture::THE_LETTERS_OF_THE_PICTURE.now()
     )]
     Letters,
-    /// Sentences are never cut: a picture that can't hold them is not made.
+    /// It does not fit: sentences are never cut.
     #[error("{}", words::picture::a_picture_of_pixels_cant_hold(&_0, &_1))]
     NoRoom(usize, usize),
 }
 
-/// Of the height of a picture, the size of its type; never below what can be read.
+/// Text size as a share of the picture's height; never below a legible minimum.
 const SIZE: f32 = 1.0 / 46.0;
 const LEAST: f32 = 11.0;
 const LEAD: f32 = 1.3;
-/// The most of the picture that its foot may take.
+/// Maximum share of the picture for the foot.
 const MOST: f32 = 0.55;
-/// Lines that are looked at in each row of pixels.
+/// Scanlines per row of pixels.
 const FINE: usize = 4;
 
 impl Picture {
     /// The picture with a caption over its foot.
     ///
     /// # Errors
-    /// [`CaptionError`]: no sentence is cut.
+    /// [`CaptionError`] if it does not fit: no sentence is cut.
     pub fn captioned(mut self, caption: &Caption) -> Result<Self, CaptionError> {
         let plain = Type::of(dejavu::sans_condensed::regular()).ok_or(CaptionError::Letters)?;
         let bold = Type::of(dejavu::sans_condensed::bold()).ok_or(CaptionError::Letters)?;
@@ -91,7 +91,7 @@ impl Picture {
         Ok(self)
     }
 
-    /// Fills rings, so much of their colour over what is there.
+    /// Fills rings, blending `share` of the colour over what is there.
     fn fill(&mut self, rings: &[Vec<[f32; 2]>], colour: [u8; 3], share: f32) {
         let [wide, high] = self.size;
         let ys = || rings.iter().flatten().map(|p| p[1]);
@@ -120,7 +120,7 @@ impl Picture {
     }
 }
 
-/// Where a level line is inside of rings, by the nonzero rule.
+/// Where a scanline is inside rings, by the nonzero rule.
 fn spans(rings: &[Vec<[f32; 2]>], y: f32) -> Vec<(f32, f32)> {
     let mut crossings: Vec<(f32, i32)> = Vec::new();
     for ring in rings {
@@ -146,7 +146,7 @@ fn spans(rings: &[Vec<[f32; 2]>], y: f32) -> Vec<(f32, f32)> {
     found
 }
 
-/// Adds how much of each pixel lies between two places of a row.
+/// Adds the coverage of each pixel between two points of a row.
 fn cover_span(cover: &mut [f32], from: f32, to: f32) {
     let (from, to) = (from.max(0.0), to.min(cover.len() as f32));
     if from >= to {
@@ -181,7 +181,7 @@ impl Type {
         text.chars().map(|c| self.advance(c)).sum::<f32>() * size
     }
 
-    /// A sentence in lines, broken at blanks.
+    /// Wraps a sentence into lines, at spaces.
     fn lines(&self, text: &str, size: f32, room: f32) -> Vec<String> {
         let mut lines: Vec<String> = Vec::new();
         for word in text.split_whitespace() {
@@ -194,7 +194,7 @@ impl Type {
         lines
     }
 
-    /// The rings of a text's letters, from a place on its base line, turned to the left of level.
+    /// The glyph rings of a text, from a point on its baseline, turned counter-clockwise from horizontal.
     fn outline(&self, text: &str, size: f32, at: [f32; 2], turn: f32) -> Vec<Vec<[f32; 2]>> {
         let scale = size / self.em;
         let (sin, cos) = turn.sin_cos();
@@ -216,7 +216,7 @@ impl Type {
     }
 }
 
-/// Follows a letter's outline; curves become chords.
+/// Traces a glyph outline; curves become chords.
 #[derive(Default)]
 struct Pen {
     rings: Vec<Vec<[f32; 2]>>,
@@ -295,7 +295,7 @@ mod tests {
     }
 
     #[test]
-    fn words_are_set_whole_or_the_picture_is_refused() {
+    fn captions_fit_in_full_or_the_picture_is_refused() {
         let long = "Planning aid only. ".repeat(30);
         let set =
             white([640, 400]).captioned(&caption(&["NOT TO BUILD: a finding", "Falls can kill."])).unwrap();

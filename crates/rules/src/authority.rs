@@ -1,16 +1,16 @@
 use crate::wind::Figure;
 use chalkcourse_job::{Source, Standing};
 
-/// By whose word something is asked.
+/// Where a requirement comes from.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Authority {
-    /// The source that a limit of the book carries.
+    /// A limit of the book, with its own source.
     Source(Source),
-    /// Limits of the book that each have a source of their own.
+    /// Several limits of the book, each with its own source.
     EachItsOwn,
     /// The kit as a whole.
     Kit,
-    /// Geometry: it can't be otherwise.
+    /// Geometry: there is no alternative.
     Geometry,
     /// A person, for this one thing.
     Person,
@@ -22,14 +22,14 @@ pub enum Authority {
     Waivers,
     /// The book has no such section.
     NotInBook,
-    /// The edition that the book follows does not ask for it.
+    /// The edition that the book follows does not require it.
     NotInEdition,
-    /// The book leaves it out.
+    /// The book omits it.
     LeftOut,
 }
 
 impl Authority {
-    /// How far it can be relied on; `None` where nothing is asked, or each limit has its own.
+    /// How reliable it is; `None` if nothing is required, or each limit has its own source.
     pub fn standing(&self) -> Option<Standing> {
         match self {
             Self::Source(source) => Some(source.standing),
@@ -37,7 +37,7 @@ impl Authority {
             Self::Geometry => Some(Standing::Confirmed),
             Self::Person | Self::Waivers => Some(Standing::Office),
             Self::Practice => Some(Standing::CommonPractice),
-            // That a flush array is no panel above a roof is a judgement.
+            // Treating a flush array as roof covering, not as panels above a roof, is a judgement.
             Self::Figure(_) => Some(Standing::FromMemory),
             Self::EachItsOwn | Self::NotInBook | Self::NotInEdition | Self::LeftOut => None,
         }

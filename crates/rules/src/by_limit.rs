@@ -1,7 +1,8 @@
-//! A limit on one module as the check reads it: its keep-outs, measured against the modules of a block.
+//! Findings of a limit on single modules: its keep-outs, measured against the modules of a block.
 //!
-//! What is the same for all limits follows from the keep-out alone: which modules, how near, how much is asked, by whose word,
-//! between which things, where. A rule adds its facts, and says otherwise where its words measure something else.
+//! Everything the keep-out alone determines is the same for all limits: which modules, how near, how much is required, the
+//! source, the subject, the place. A rule adds its facts, and overrides the measurement where its message measures something
+//! else.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::{self, in_plan, length};
@@ -13,18 +14,18 @@ use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Cell, Quantity, Required, Subject};
 use chalkcourse_limits::{Against, By, KeepOut, Limit, Metric, Shape};
 
-/// Modules of a block that are too near to something.
+/// Modules of a block that are too near something.
 pub(crate) struct TooNear<'s> {
     pub(crate) keep_out: &'s KeepOut,
     pub(crate) cells: Vec<Cell>,
-    /// How far the nearest is away, metres by the metric of the keep-out; below 0, how deep it lies within.
+    /// Distance of the nearest, metres in the metric of the keep-out; negative is the depth inside it.
     pub(crate) nearest: f64,
 }
 
 impl<'s> TooNear<'s> {
-    /// The modules of a block that do not clear a keep-out; `None` where all do.
+    /// The modules of a block that violate a keep-out; `None` if there are none.
     pub(crate) fn of(laid: &Laid<'_>, keep_out: &'s KeepOut) -> Option<Self> {
-        // What holds all of them clears it: most blocks end here.
+        // If the bounding box clears, all modules do: most blocks end here.
         if keep_out.clears(&laid.whole()) {
             return None;
         }
@@ -36,12 +37,12 @@ impl<'s> TooNear<'s> {
         (!it.cells.is_empty()).then_some(it)
     }
 
-    /// How far the nearest is away, but for how deep it lies within.
+    /// Distance of the nearest, clamped at 0.
     pub(crate) fn away(&self) -> f64 {
         self.nearest.max(0.0)
     }
 
-    /// What the rule of the keep-out finds, as far as that follows from the keep-out.
+    /// The finding, as far as the keep-out determines it.
     pub(crate) fn finding(self, view: BlockView<'_>, severity: Severity, facts: Facts) -> Finding {
         let (laid, keep_out) = (view.laid, self.keep_out);
         let (measured, required) = self.measured();
@@ -54,7 +55,7 @@ impl<'s> TooNear<'s> {
         }
     }
 
-    /// What is left of what is asked; or how deep it lies on what may be touched.
+    /// The room left and the room required; or, for what may be touched, the depth of the overlap.
     fn measured(&self) -> (Quantity, Required) {
         let KeepOut { reach, asked, against, metric, .. } = *self.keep_out;
         let amount = |metres| match metric {
@@ -64,14 +65,14 @@ impl<'s> TooNear<'s> {
         if asked == 0.0 && matches!(against, Against::Border | Against::Block(_)) {
             return (amount(-self.nearest), Required::AtMost(amount(0.0)));
         }
-        // A line has no depth; where the shape itself is the room, how deep a module lies in it is what is missing.
+        // A line has no depth; where the shape itself is the room, the depth of a module inside it is what is missing.
         let away = if reach > 0.0 { self.away() } else { self.nearest };
         let room = if reach >= asked { away - (reach - asked) } else { asked + away - reach };
         (amount(room), Required::AtLeast(amount(asked)))
     }
 }
 
-/// By whose word a limit is asked.
+/// The source of a limit.
 pub(crate) fn authority(by: &By) -> Authority {
     match by {
         By::Source(source) => Authority::of(source),
@@ -82,7 +83,7 @@ pub(crate) fn authority(by: &By) -> Authority {
     }
 }
 
-/// A block and what it is too near to.
+/// The subject: a block and what it is too near.
 fn subject(laid: &Laid<'_>, against: Against) -> Subject {
     let (block, face) = (laid.block.id, laid.on.id);
     match against {
@@ -94,12 +95,12 @@ fn subject(laid: &Laid<'_>, against: Against) -> Subject {
     }
 }
 
-/// Where modules of a block are in the way of something.
+/// The place of a finding about modules of a block.
 pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Location {
     Location { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape }
 }
 
-/// What a keep-out is about, to show: the ends of its stretches of the border, or its shape.
+/// The geometry of a keep-out to highlight: the ends of its border stretches, or its shape.
 fn shape_in_plan(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
     let plan = |p: DVec2| laid.face.plane.to_plan(p);
     match &keep_out.shape {
@@ -109,12 +110,12 @@ fn shape_in_plan(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
     }
 }
 
-/// Both ends of each stretch of the border that a keep-out is about, in plan.
+/// The end points, in plan, of each border stretch that a keep-out is about.
 pub(crate) fn ends(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
     measure::ends(keep_out.edges.iter().filter_map(|edge| laid.face.edges.get(*edge)))
 }
 
-/// The rule of a limit that has no file of its own: what it finds follows from its keep-outs.
+/// The default rule of a limit that has no file of its own: its findings follow from the keep-outs alone.
 pub(crate) fn rule(limit: &'static Limit) -> Rule {
     Rule {
         code: limit.code,
@@ -141,7 +142,7 @@ mod tests {
     use chalkcourse_layout::Layout;
     use chalkcourse_limits::limit;
 
-    /// What the rule of a limit without a file of its own would find in a job.
+    /// The findings of a limit's default rule.
     fn plain(job: &Resolved, code: &str) -> Vec<Finding> {
         let layout = Layout::of(job);
         let snapshot = Snapshot::of(job, &layout);
@@ -154,7 +155,7 @@ mod tests {
         found
     }
 
-    /// With modules over the rake, too near to the ridge, and on a vent and below a window.
+    /// Modules over the rake, too near the ridge, on a vent and below a window.
     fn crowded() -> Resolved {
         let mut job = gable_job();
         job.blocks = vec![block(3, 1, (8.0, 4.2), 2, 3), block(4, 1, (0.1, 0.1), 1, 1)];
@@ -163,7 +164,7 @@ mod tests {
         job
     }
 
-    /// Key, amounts, source and the modules are those of the rule with a file; its facts and what else its words need are not.
+    /// Key, amounts, source and modules are those of the rule with its own file; facts and other inputs of its message differ.
     #[test]
     fn the_rule_of_a_limit_without_a_file_finds_the_same() {
         let job = crowded();
@@ -179,7 +180,7 @@ mod tests {
                 assert!((one - two).abs() < 1e-6, "{code}: {one} for {two}");
             }
         }
-        // Each limit is found by it, over whatever it keeps modules off.
+        // The default rule finds each limit, whatever it keeps modules off.
         for code in ["clearance", "fire-escape"] {
             assert_eq!(plain(&job, code).is_empty(), of(&job, code).is_empty(), "{code}");
             assert!(!plain(&job, code).is_empty(), "{code}");

@@ -1,8 +1,8 @@
-//! Rules run again only for what changed.
+//! Incremental checking: rules run again only for what changed.
 //!
-//! A [`Checker`] keeps what each rule found for each face, block and penetration, together with all that the view of such a
-//! run reaches: the face as it stands in the roof, what comes through it, the blocks on it. Where none of that changed, the
-//! rule is not run again. [`check`](crate::check) is a checker that remembers nothing, so there is one way through.
+//! A [`Checker`] caches what each rule found for each face, block and penetration, together with everything that the view of such
+//! a run can read: the face as placed in the roof, its penetrations, its blocks. While none of that changes, the rule is not run
+//! again. [`check`](crate::check) is a checker with an empty cache, so there is only one code path.
 
 use crate::finding::Finding;
 use crate::registry::RULES;
@@ -19,7 +19,7 @@ use chalkcourse_layout::{Layout, PlacedFace, PlacedPenetration};
 use std::collections::HashMap;
 use std::sync::Arc;
 
-/// What a rule was run for.
+/// The subject of a rule run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Unit {
     /// The whole job, or the roof as drawn.
@@ -32,35 +32,35 @@ pub enum Unit {
     Penetration(PenetrationId),
 }
 
-/// One run of one rule, kept so that tests can see what an edit makes the checker run again.
+/// One run of one rule, recorded so that tests can see what an edit invalidates.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct RuleRun {
-    /// The rule.
+    /// The code of the rule.
     pub rule: &'static str,
-    /// What it was run for.
+    /// Its subject.
     pub on: Unit,
 }
 
-/// [`check`](crate::check) with a memory of the last job.
+/// [`check`](crate::check) with a cache of the last job.
 #[derive(Debug, Default)]
 pub struct Checker {
     kept: Option<Kept>,
-    /// The number that was given out last: everything that changed has a new one.
+    /// Last version number given out: everything that changes gets a new one.
     last: u64,
     runs: Vec<RuleRun>,
 }
 
-/// What one rule found for one thing, and what else was handed to it.
-type Found = Option<(Also, Vec<Finding>)>;
+/// Cached findings of a rule for one subject, with the extra input of the run.
+type Found = Option<(ExtraInput, Vec<Finding>)>;
 
-/// What a run is handed beside the thing that it is for.
+/// Input of a run besides its subject.
 #[derive(Clone, Debug, PartialEq)]
-enum Also {
+enum ExtraInput {
     Nothing,
     KeptOff(KeptOff),
     KeptOffAndShare(KeptOff, f64),
     Wind(Conditions),
-    /// The numbers of the faces beside one.
+    /// Versions of the adjacent faces.
     Beside(Vec<u64>),
 }
 
@@ -71,7 +71,7 @@ struct Kept {
     units: Units,
     site: Site,
     roof: Arc<Roof>,
-    /// Changes with the faces as drawn and how they meet.
+    /// Version of the faces as drawn and how they meet.
     drawn: u64,
     drawn_found: Vec<Found>,
     faces: Vec<KeptFace>,
@@ -84,18 +84,18 @@ struct KeptFace {
     face: Face,
     placed: PlacedFace,
     through: Vec<(Penetration, PlacedPenetration)>,
-    /// Changes with the face and what comes through it.
+    /// Version of the face and its penetrations.
     ground: u64,
     ground_found: Vec<Found>,
-    /// The blocks on it, each with its number.
+    /// The blocks on it, with their versions.
     blocks: Vec<(BlockId, u64)>,
-    /// Changes with the ground and the blocks.
+    /// Version of the face, its penetrations and its blocks.
     number: u64,
     found: Vec<Found>,
-    /// What its limits keep modules off, a rule each once somebody asked; and what that follows from beside the ground.
+    /// Keep-outs by rule, each made on first use; and what they depend on beyond the face.
     kept_off: Vec<Option<KeptOff>>,
     beyond: Option<Beyond>,
-    /// Its pathways, and the numbers of the planes beside it with which they were found.
+    /// Its pathways, and the versions of the adjacent planes they were found with.
     planes: Option<(Vec<u64>, Planes)>,
 }
 
@@ -120,7 +120,7 @@ fn nothing_found() -> Vec<Found> {
 }
 
 impl Checker {
-    /// The same findings as [`check`](crate::check) gives.
+    /// The same findings as from [`check`](crate::check).
     pub fn check(&mut self, job: &Resolved, layout: &Layout) -> Vec<Finding> {
         self.runs.clear();
         let mut snapshot = Snapshot::of(job, layout);
@@ -157,7 +157,7 @@ impl Checker {
         findings
     }
 
-    /// What the last check ran, in its order.
+    /// The runs of the last check, in order.
     pub fn runs(&self) -> &[RuleRun] {
         &self.runs
     }
@@ -167,7 +167,7 @@ impl Checker {
         self.last
     }
 
-    /// Gives a new number to whatever changed, and forgets what was found for it.
+    /// Gives a new version to whatever changed, and drops its cached findings.
     fn renew(&mut self, kept: &mut Kept, job: &Resolved, layout: &Layout, snapshot: &Snapshot<'_>) {
         let same_roof = Arc::ptr_eq(&kept.roof, &layout.roof);
         let mut redrawn = kept.faces.len() != job.faces.len()
@@ -277,7 +277,7 @@ impl Checker {
         }
     }
 
-    /// Runs a rule for all that it has not been run for, and hands out what it found for the rest.
+    /// Runs a rule for every subject without a valid cache entry, and collects cached findings for the rest.
     fn run(
         &mut self,
         kept: &mut Kept,
@@ -288,7 +288,7 @@ impl Checker {
         findings: &mut Vec<Finding>,
     ) {
         let mut once =
-            |slot: Option<&mut Found>, on: Unit, also: Also, run: &mut dyn FnMut(&mut Vec<Finding>)| {
+            |slot: Option<&mut Found>, on: Unit, also: ExtraInput, run: &mut dyn FnMut(&mut Vec<Finding>)| {
                 let Some(slot) = slot else { return };
                 if let Some((with, found)) = slot
                     && *with == also
@@ -309,40 +309,40 @@ impl Checker {
             }
             Run::Drawn(run) => {
                 let slot = kept.drawn_found.get_mut(at);
-                once(slot, Unit::Whole, Also::Nothing, &mut |found| run(snapshot.drawn(), found));
+                once(slot, Unit::Whole, ExtraInput::Nothing, &mut |found| run(snapshot.drawn(), found));
             }
             Run::Ground(run) => {
                 for (index, face) in kept.faces.iter_mut().enumerate() {
                     let Some(view) = snapshot.ground(index) else { continue };
                     let slot = face.ground_found.get_mut(at);
-                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
+                    once(slot, Unit::Face(view.on.id), ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::Face(run) => {
                 for (index, face) in kept.faces.iter_mut().enumerate() {
                     let Some(view) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
                     let slot = face.found.get_mut(at);
-                    once(slot, Unit::Face(view.on.id), Also::Nothing, &mut |found| run(view, found));
+                    once(slot, Unit::Face(view.on.id), ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::Beside(run) => {
                 for ((index, face), beside) in kept.faces.iter_mut().enumerate().zip(beside) {
                     let Some(own) = snapshot.face(index).filter(|view| view.face.sound) else { continue };
-                    let (slot, also) = (face.found.get_mut(at), Also::Beside(beside.clone()));
+                    let (slot, also) = (face.found.get_mut(at), ExtraInput::Beside(beside.clone()));
                     once(slot, Unit::Face(own.on.id), also, &mut |found| run(BesideView { own }, found));
                 }
             }
             Run::Block(run) => {
                 for view in snapshot.blocks() {
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
+                    once(slot, on, ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
             Run::KeptOff(run) => {
                 for view in snapshot.blocks() {
                     let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::KeptOff(kept_off.clone()), &mut |found| {
+                    once(slot, on, ExtraInput::KeptOff(kept_off.clone()), &mut |found| {
                         run(view, &kept_off.0, found);
                     });
                 }
@@ -351,7 +351,7 @@ impl Checker {
                 for view in snapshot.blocks() {
                     let kept_off = kept.kept_off(snapshot, rule, at, view.laid.placed.face);
                     let ((slot, on), share) = (kept.block(view.laid.block.id, at), snapshot.share());
-                    let also = Also::KeptOffAndShare(kept_off.clone(), share);
+                    let also = ExtraInput::KeptOffAndShare(kept_off.clone(), share);
                     once(slot, on, also, &mut |found| run(view, &kept_off.0, share, found));
                 }
             }
@@ -359,7 +359,7 @@ impl Checker {
                 let Some(wind) = snapshot.wind() else { return };
                 for view in snapshot.blocks() {
                     let (slot, on) = kept.block(view.laid.block.id, at);
-                    once(slot, on, Also::Wind(wind.clone()), &mut |found| run(view, wind, found));
+                    once(slot, on, ExtraInput::Wind(wind.clone()), &mut |found| run(view, wind, found));
                 }
             }
             Run::Penetration(run) => {
@@ -368,14 +368,14 @@ impl Checker {
                     let (slot, on) =
                         (kept.and_then(|kept| kept.found.get_mut(at)), Unit::Penetration(penetration.id));
                     let view = PenetrationView { drawn: snapshot.drawn(), penetration };
-                    once(slot, on, Also::Nothing, &mut |found| run(view, found));
+                    once(slot, on, ExtraInput::Nothing, &mut |found| run(view, found));
                 }
             }
         }
     }
 }
 
-/// The number of a face, then those of the faces beside it: what its pathways follow from.
+/// The version of a face, then those of the adjacent faces: what its pathways depend on.
 fn numbers_beside(numbers: &[u64], index: usize, face: &RoofFace) -> Vec<u64> {
     let number = |index: usize| numbers.get(index).copied().unwrap_or_default();
     std::iter::once(index).chain(way::beside(face)).map(number).collect()
@@ -397,20 +397,19 @@ impl Kept {
         }
     }
 
-    /// What a rule found for a block.
+    /// The cache entry of a rule for a block.
     fn block(&mut self, id: BlockId, rule: usize) -> (Option<&mut Found>, Unit) {
         (self.blocks.get_mut(&id).and_then(|block| block.found.get_mut(rule)), Unit::Block(id))
     }
 
-    /// What the limit of a rule keeps modules off on a face, made once for all blocks there and for as long as what it follows
-    /// from is as it was.
+    /// The keep-outs of a rule's limit on a face, made once for all blocks there and kept until what they depend on changes.
     fn kept_off(&mut self, snapshot: &Snapshot<'_>, rule: &Rule, at: usize, face: usize) -> KeptOff {
         let slot = self.faces.get_mut(face).and_then(|face| face.kept_off.get_mut(at));
         let make = || snapshot.kept_off(rule.code, face);
         slot.map_or_else(make, |slot| slot.get_or_insert_with(make).clone())
     }
 
-    /// Whether what every rule reads is as it was.
+    /// Whether the inputs of every rule are unchanged.
     fn is_for(&self, job: &Resolved) -> bool {
         self.units == job.units
             && (Arc::ptr_eq(&self.kit, &job.kit) || self.kit == job.kit)

@@ -7,8 +7,7 @@ use chalkcourse_limits::Against;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// What a sentence about a finding needs beyond its key, place and amounts: which of a rule's sentences it is, and what stands
-/// in it.
+/// What the message of a finding needs beyond key, place and amounts: which of a rule's messages it is, and its arguments.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Facts {
@@ -18,17 +17,17 @@ pub enum Facts {
         #[serde(skip)]
         why: RaiseError,
     },
-    /// A part lies under others.
+    /// A part is entirely under others.
     Hidden,
     /// A chimney has no slope for its cricket.
     NoCricket,
-    /// An outline does not enclose one area once.
+    /// An outline does not enclose a single area.
     Outline {
         /// How.
         fault: Fault,
         /// 0 for the outline, n for the n-th hole.
         ring: usize,
-        /// The corner, from 0.
+        /// The corner, 0-based.
         corner: usize,
     },
     /// Two faces that share an edge in plan do not meet in height.
@@ -37,130 +36,130 @@ pub enum Facts {
         lower: FaceId,
         /// The upper one.
         upper: FaceId,
-        /// The face, drawn, whose lift closes all of the gap, and how far up; none where the gap is not the same all along.
+        /// The face as drawn to lift or lower, and by how much, to close all of the gap; `None` if the gap varies along the edge.
         lift: Option<(FaceId, Length)>,
     },
-    /// Sides of two faces all but meet.
+    /// Sides of two faces nearly meet.
     NearMiss {
         /// The face.
         face: FaceId,
         /// The other.
         other: FaceId,
     },
-    /// Ground lies under two faces.
+    /// Two faces overlap in plan.
     CountedTwice {
         /// The face.
         face: FaceId,
         /// The other.
         other: FaceId,
     },
-    /// A penetration comes through no face.
+    /// A penetration is on no face.
     NoHome,
-    /// A penetration reaches over an edge of its face.
+    /// A penetration crosses an edge of its face.
     OnePlane {
         /// Which kind of edge.
         kind: EdgeKind,
     },
-    /// What a person decided or measured for sides of a face that are gone.
+    /// Decisions or measurements for sides of a face that no longer exist.
     LostSides {
-        /// Kinds of sides that were overruled.
+        /// Number of sides whose kind was overruled.
         overrules: usize,
         /// Whether a tape measured such sides.
         taped: bool,
     },
 
-    /// A block lies on no sound face.
+    /// A block is not on a sound face.
     NoDeck(NoDeck),
     /// A face is too flat for the kit.
     Pitch,
-    /// Modules reach over the edge of their face.
+    /// Modules overhang the edge of their face.
     OffFace {
-        /// The edge; `None` where it can't be told.
+        /// The edge; `None` if it can't be determined.
         edge: Option<EdgeKind>,
-        /// How many of them.
+        /// How many modules.
         modules: usize,
-        /// Of so many in the block.
+        /// Modules in the block.
         of: usize,
     },
-    /// A block lies on another.
+    /// A block overlaps another.
     Overlap {
-        /// The block that gives way.
+        /// The block to move.
         block: BlockId,
         /// The other.
         other: BlockId,
     },
-    /// Modules of a block lie on one another.
+    /// Modules of a block overlap each other.
     OverlapWithin {
-        /// How many lie on the one before.
+        /// How many overlap the one before them.
         modules: usize,
     },
-    /// Modules are too near to something that a limit without words of its own keeps them off.
+    /// Modules are too near something, by a limit without a message of its own.
     TooNear {
-        /// What.
+        /// What they are too near.
         #[serde(skip)]
         against: Against,
     },
-    /// Modules are nearer to an edge than its setback.
+    /// Modules are inside the setback of an edge.
     Setback {
-        /// What the edge is.
+        /// The kind of edge.
         kind: EdgeKind,
     },
-    /// Modules are too near to a penetration.
+    /// Modules are too near a penetration.
     Clearance {
         /// On which side of it.
         side: Beside,
-        /// Whether the clearance was set by a person for this one.
+        /// Whether a person set the clearance for this one.
         own: bool,
     },
-    /// Side flashing comes too near to a line of water or caps.
+    /// Side flashing is too near a valley or hip.
     ValleyHip {
-        /// What the edge is.
+        /// The kind of edge.
         kind: EdgeKind,
-        /// How wide the side flashing is.
+        /// Width of the side flashing.
         flashing: Length,
     },
     /// Too few courses are left below the ridge.
     RidgeCourse {
-        /// Full courses asked.
+        /// Full courses required.
         courses: u32,
-        /// The exposure of one.
+        /// Exposure of a course.
         exposure: Length,
     },
-    /// The base rail lies too near to the eave.
+    /// The base rail is too near the eave.
     RailAboveEave,
-    /// The base rail reaches beyond the deck.
+    /// The base rail extends beyond the deck.
     RailOffDeck,
-    /// The base rail is too long without a break.
+    /// The base rail is too long without a gap.
     RailTooLong,
     /// The sheathing is too thin.
     DeckTooThin,
     /// The sheathing is of another kind.
     DeckOfKind,
-    /// The sheathing spans too far.
+    /// The sheathing span is too long.
     DeckSpan,
-    /// Something of the deck is not known.
+    /// Something about the deck is unknown.
     DeckUnknown(Vec<Unknown>),
-    /// Modules do not hook enough into the row below.
+    /// Modules do not hook into the row below over enough of their edge.
     Hook {
         /// How many.
         modules: usize,
     },
-    /// The joints of a row fall where the kit does not let them.
+    /// The kit does not allow the joints of a row.
     Joints {
-        /// How far they are aside of those below.
+        /// Offset from the joints below.
         aside: Length,
     },
-    /// The base rail lies among the courses where the kit does not let it. What is measured is its height over the course
-    /// line that is nearest to an allowed one.
+    /// The kit does not allow the base rail's height among the courses. Measured over the course line that is nearest to an
+    /// allowed height.
     RailAmongCourses {
-        /// The exposure of a course.
+        /// Exposure of a course.
         exposure: Length,
     },
-    /// A reveal is out of the kit's range.
+    /// A reveal is outside the kit's range.
     Reveal,
-    /// Two blocks leave too little room for their flashing.
+    /// Too little room between two blocks for their flashing.
     BetweenBlocks {
-        /// The block that gives way.
+        /// The block to move.
         block: BlockId,
         /// The other.
         other: BlockId,
@@ -168,79 +167,78 @@ pub enum Facts {
 
     /// Too little room beside a ridge.
     FireRidge {
-        /// Plan area of the array by that of the roof, 0 to 1.
+        /// Plan area of the array divided by that of the roof, 0 to 1.
         share: f64,
     },
     /// Too few pathways to the ridge.
     FirePaths {
-        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
-        /// removal does.
+        /// The modules to remove, by block, to open what is missing at the least loss found; `None` if removal does not help.
         opening: Option<Vec<(BlockId, Vec<Cell>)>>,
-        /// So many on separate planes the roof has room for with no module on it, up to what is asked: no layout has more.
+        /// How many pathways on separate planes the bare roof has room for, up to the number required: an upper bound for any
+        /// layout.
         room_for: u32,
     },
-    /// There is no ridge to lead a pathway to; not judged.
+    /// There is no ridge for a pathway to lead to; not judged.
     NoRidge,
-    /// Too few pathways by a plane.
+    /// Too few pathways for a plane.
     FirePlanePath {
-        /// The modules whose removal opens what is missing at the least loss that was found, by their blocks; nothing where no
-        /// removal does.
+        /// The modules to remove, by block, to open what is missing at the least loss found; `None` if removal does not help.
         opening: Option<Vec<(BlockId, Vec<Cell>)>>,
     },
-    /// Neither a plane nor one beside it has a ridge; not judged.
+    /// Neither the plane nor an adjacent one has a ridge; not judged.
     NoRidgeBeside,
     /// No pathway on the street side.
     FireStreet,
     /// Too little room beside a hip or valley.
     FireHipValley {
-        /// What the edge is.
+        /// The kind of edge.
         kind: EdgeKind,
     },
-    /// Modules lie in the strip below an escape window.
+    /// Modules are in the strip below an escape window.
     FireEscape,
 
     /// A slope is too low for shingles.
     ShingleSlope,
-    /// A slope asks for a double underlayment.
+    /// A slope requires double underlayment.
     Underlayment,
-    /// A wide penetration asks for a cricket.
+    /// A wide penetration requires a cricket.
     Cricket,
     /// The roof has no drip edge.
     DripEdge,
-    /// A class against fire is missing.
+    /// A fire class is missing.
     FireClass {
-        /// Of what.
+        /// Of array or covering.
         of: Covering,
-        /// Why it is asked.
+        /// Why it is required.
         why: ClassAsked,
     },
     /// The deck needs repair.
     DeckCondition,
 
-    /// Wind asks more of a fastener than it holds.
+    /// Wind demand on a fastener exceeds its capacity.
     Wind {
-        /// The worst zone that a module reaches.
+        /// The worst zone that a module reaches into.
         zone: Zone,
-        /// By which figure.
+        /// The figure used.
         figure: Figure,
-        /// Outward pressure there, pounds a square foot.
+        /// Outward pressure there, pounds per square foot.
         psf: f64,
     },
-    /// Wind is not worked out.
+    /// Wind is not calculated.
     WindRefused(Refused),
 
-    /// A waiver's finding is not there.
+    /// A waiver whose finding no longer exists.
     WaiverIdle {
         /// The waiver.
         waiver: Waiver,
-        /// What its key names that the job does not have; `None` where all is there.
+        /// What its key names that is missing from the job; `None` if nothing is missing.
         #[serde(skip)]
         missing: Option<Missing>,
     },
 }
 
 impl Facts {
-    /// The modules whose removal opens a pathway that is missing, by their blocks, at the least loss that was found.
+    /// The modules to remove, by block, to open a missing pathway at the least loss found.
     pub fn opening(&self) -> Option<&[(BlockId, Vec<Cell>)]> {
         match self {
             Self::FirePaths { opening, .. } | Self::FirePlanePath { opening } => opening.as_deref(),
@@ -253,22 +251,22 @@ impl Facts {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Fault {
-    /// A corner is at no place.
+    /// A coordinate is not finite.
     NoNumber,
-    /// Less than three corners.
+    /// Fewer than three corners.
     TooFewCorners,
-    /// Two corners in a row on one spot.
+    /// Two consecutive corners coincide.
     RepeatedCorner,
-    /// It encloses nothing.
+    /// It encloses no area.
     NoArea,
-    /// Sides cross.
+    /// It intersects itself.
     FoldsOver,
     /// A hole lies outside.
     HoleOutside,
 }
 
 impl Fault {
-    /// As keys and reports have it.
+    /// The code in keys and reports.
     pub fn code(self) -> &'static str {
         match self {
             Self::NoNumber => "no-number",
@@ -285,9 +283,9 @@ impl Fault {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum NoDeck {
-    /// The outline of its face does not hold together.
+    /// The outline of its face is invalid.
     Defective,
-    /// Its face has no ground at present.
+    /// Its face currently has no area.
     Resting,
     /// The job has no such face.
     Absent,
@@ -305,22 +303,22 @@ pub enum Beside {
     Below,
 }
 
-/// What has a class against fire.
+/// What a fire class is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Covering {
     /// The array.
     Array,
-    /// The covering beyond it.
+    /// The roof covering around it.
     Beyond,
 }
 
-/// Why a class against fire is asked.
+/// Why a fire class is required.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum ClassAsked {
     /// An edge of the roof is nearer than this to a lot line.
     LotLine(Length),
-    /// The law asks for it.
+    /// The law requires it.
     Law,
 }

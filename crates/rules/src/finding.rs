@@ -6,61 +6,61 @@ use chalkcourse_job::{
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// How much a finding weighs.
+/// Severity of a finding.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Severity {
-    /// May not be built so.
+    /// Must not be built this way.
     Stop,
-    /// Look again before it is built.
+    /// To be reviewed before it is built.
     Caution,
-    /// Good to know.
+    /// For information.
     Note,
 }
 
-/// One thing that a rule found, as facts: whoever shows it puts it into words.
+/// One finding of a rule, as facts; crate `telling` puts it into words.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Finding {
     /// The rule, such as "setback".
     pub rule: &'static str,
-    /// How much it weighs.
+    /// Its severity.
     pub severity: Severity,
-    /// The same from run to run for the same trouble between the same things.
+    /// Stable from run to run for the same trouble between the same things.
     pub key: FindingKey,
     /// What was measured.
     pub measured: Quantity,
-    /// What is asked.
+    /// What is required.
     pub required: Required,
-    /// Where.
+    /// Where it is.
     pub place: Location,
-    /// By whose word it is asked.
+    /// Where the requirement comes from.
     pub source: Authority,
-    /// What else a sentence about it needs.
+    /// Other facts for its message.
     pub facts: Facts,
-    /// The waiver of a person who accepted it as it is.
+    /// The waiver, if a person accepted it as it is.
     pub waived: Option<Waiver>,
-    /// A waiver that was given for it and no longer covers it, and why.
+    /// A waiver that no longer covers it, and why.
     pub lapsed: Option<(Waiver, Lapse)>,
 }
 
-/// Where a finding is: what it touches, and points in plan to show.
+/// Where a finding is: the things it concerns, and points in plan to highlight.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
 pub struct Location {
     /// The face.
     pub face: Option<FaceId>,
     /// The block.
     pub block: Option<BlockId>,
-    /// Places in the block.
+    /// Cells of the block.
     pub cells: Vec<Cell>,
     /// The penetration.
     pub penetration: Option<PenetrationId>,
-    /// A point, a line or an outline in plan, metres: the thing that is in the way.
+    /// A point, a line or an outline in plan, metres: whatever is in the way.
     #[schemars(with = "Vec<[f64; 2]>")]
     pub shape: Vec<DVec2>,
 }
 
 impl Finding {
-    /// A finding of something that is so or is not, by geometry, nowhere in particular.
+    /// A finding about a plain fact of geometry, with no particular place.
     pub(crate) fn of(rule: &'static str, severity: Severity, subject: Subject, facts: Facts) -> Self {
         Self {
             rule,
@@ -76,7 +76,7 @@ impl Finding {
         }
     }
 
-    /// A waiver for the finding as it is now.
+    /// A waiver that accepts the finding as it is now.
     pub fn waiver(&self, reason: String, by: String, date: String) -> Waiver {
         let accepted = Accepted { measured: self.measured, required: self.required.clone() };
         Waiver { key: self.key.clone(), accepted: Some(accepted), reason, by, date }

@@ -1,20 +1,20 @@
-//! Rules: a job's layout and its rule book give findings. One rule a file; [`RULES`] is the list of them.
+//! Rules: findings from a job's layout and its rule book. One rule per file; [`RULES`] lists them.
 //!
-//! A rule reads a snapshot through a view that reaches what its kind of run may read, and never changes a job. A finding is
-//! facts: what was measured and what is asked as amounts, where, and by whose word; its key stays the same from run to run,
-//! so that a waiver holds. No sentence is made here, in any language: crate `telling` has them.
+//! A rule reads a snapshot through a view limited to what its kind of run may read, and never changes a job. A finding is facts:
+//! measured and required amounts, place and source; its key is stable from run to run, so that a waiver keeps applying. No
+//! sentence is made here, in any language: that is crate `telling`.
 //!
 //! - [`check`]: all findings of a job; [`Checker`] gives the same and runs again only what changed
 //! - [`Rule::why_not`]: what is not checked for a job
-//! - `roof/`: whether the roof as drawn holds together
-//! - `array/`: whether blocks may lie where they lie
-//! - `fire/`: room for the fire service; [`pathways`] gives what was found, to draw; [`ways_up`] and [`passage`] what is to be left
-//!   free, [`never_met`] what no layout can leave
-//! - `roofing/`: what slopes and wide penetrations ask for
+//! - `roof/`: validity of the roof as drawn
+//! - `array/`: placement of blocks
+//! - `fire/`: fire-service access; [`pathways`] gives those found, to draw; [`ways_up`] and [`passage`] what must stay free,
+//!   [`never_met`] what no layout can provide
+//! - `roofing/`: requirements of slopes and wide penetrations
 //! - [`wind`], [`uplift`], [`snow`]: a screening, never a design
 //!
-//! Lengths are metres in the frame of the face, limits are met when they are touched: a tenth of a millimetre too
-//! little passes. Directions are those of a person who stands at the eave and looks up the slope.
+//! Lengths are metres in the frame of the face; touching a limit meets it, and a tenth of a millimetre short passes. Directions
+//! are as seen from the eave, looking up the slope.
 
 mod array;
 mod authority;
@@ -58,7 +58,7 @@ pub use chalkcourse_limits::{Against, Exemption};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// All findings of a job, the most severe first; then in the order of rules and of the job.
+/// All findings of a job, most severe first; then in the order of rules and of the job.
 pub fn check(job: &Resolved, layout: &Layout) -> Vec<Finding> {
     Checker::default().check(job, layout)
 }

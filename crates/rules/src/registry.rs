@@ -5,14 +5,14 @@ use crate::{array, by_limit, fire, roof, roofing, uplift};
 use chalkcourse_limits::LIMITS;
 use std::sync::LazyLock;
 
-/// All rules, in the order in which findings of one weight are listed: those with a file of their own, then one for each other
+/// All rules, in the order that findings of equal severity are listed: those with their own file, then one for each remaining
 /// limit.
 pub static RULES: LazyLock<Vec<&'static Rule>> = LazyLock::new(|| {
     let own = |code: &str| OWN.iter().any(|rule| rule.code == code);
     OWN.iter().copied().chain(BY_LIMIT.iter().filter(|rule| !own(rule.code))).collect()
 });
 
-/// The rule that each limit would have without a file of its own.
+/// The default rule of each limit, as if it had no file of its own.
 static BY_LIMIT: LazyLock<Vec<Rule>> =
     LazyLock::new(|| LIMITS.iter().map(|limit| by_limit::rule(limit)).collect());
 

@@ -1,37 +1,37 @@
-//! Small drawings: what a rule is about, without a word.
+//! Sketches: small wordless drawings of what a rule is about.
 
-/// A stroke of a sketch, on a ground [`WIDE`] by [`HIGH`], y up. A slope is seen square from the front, its eave below; or a roof
-/// in section.
+/// An element of a sketch, on a canvas [`WIDE`] by [`HIGH`], y up. It shows a slope face-on, eave at the bottom, or a roof in
+/// section.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Stroke {
     /// A piece of roof: a closed outline.
     Roof(&'static [[f32; 2]]),
-    /// An edge, a wall, a sheet of metal: a line that stands out.
+    /// An edge, a wall, flashing: a bold line.
     Edge(&'static [[f32; 2]]),
-    /// Where a limit runs: broken.
+    /// A limit: a dashed line.
     Limit(&'static [[f32; 2]]),
-    /// What must be free: a closed outline, hatched.
+    /// A required clear area: a closed outline, hatched.
     Free(&'static [[f32; 2]]),
-    /// A module: its lower left corner, its width and height.
+    /// A module: lower left corner, width and height.
     Module([f32; 4]),
-    /// What breaks the rule, in the same way.
+    /// What breaks the rule, given likewise.
     Wrong([f32; 4]),
-    /// A chimney, a window, a firebrand, in the same way.
+    /// A chimney, a window, a firebrand, given likewise.
     Thing([f32; 4]),
-    /// A pipe: its middle and radius.
+    /// A pipe: centre and radius.
     Pipe([f32; 3]),
-    /// What is measured, from one point to another.
+    /// A dimension, from one point to another.
     Measure([f32; 2], [f32; 2]),
-    /// A way that somebody or something goes: water, wind, a person.
+    /// A path of water, wind or a person.
     Way([f32; 2], [f32; 2]),
 }
 
-/// How wide the ground of a sketch is.
+/// Width of the canvas.
 pub const WIDE: f32 = 100.0;
-/// How high the ground of a sketch is.
+/// Height of the canvas.
 pub const HIGH: f32 = 60.0;
 
-/// The slope that most sketches are drawn on.
+/// The slope of most sketches.
 pub(crate) const SLOPE: Stroke = Stroke::Roof(&[[8.0, 8.0], [92.0, 8.0], [92.0, 52.0], [8.0, 52.0]]);
 
 #[cfg(test)]
@@ -39,7 +39,7 @@ mod tests {
     use super::*;
     use crate::RULES;
 
-    /// All points of a stroke; the corners of a box, the ends of a pipe's width and height.
+    /// All points of a stroke; the corners of a box, the extreme points of a pipe.
     fn points(stroke: &Stroke) -> Vec<[f32; 2]> {
         match *stroke {
             Stroke::Roof(points) | Stroke::Edge(points) | Stroke::Limit(points) | Stroke::Free(points) => {
@@ -54,7 +54,7 @@ mod tests {
     }
 
     #[test]
-    fn every_rule_has_a_sketch_of_its_own_that_lies_on_its_ground() {
+    fn every_rule_has_its_own_sketch_within_the_canvas() {
         for (at, rule) in RULES.iter().enumerate() {
             assert!(rule.sketch.len() >= 2, "{}", rule.code);
             for [x, y] in rule.sketch.iter().flat_map(points) {

@@ -1,17 +1,17 @@
 //! Snow on a sloped roof by ASCE/SEI 7 chapter 7: a screening, never a design, which is a licensed engineer's.
 //!
-//! Shingles below an array hold snow back, so a roof with a roof-integrated array counts as "all other surfaces",
-//! not as slippery. Drifts, sliding snow from a higher roof, and rain on snow are not in it.
+//! Shingles below an array hold snow back, so a roof with a roof-integrated array counts as "all other surfaces", not as
+//! slippery. Drifts, sliding snow from a higher roof, and rain on snow are not included.
 
 use chalkcourse_job::{FaceId, LoadStandard, Resolved};
 use chalkcourse_layout::Layout;
 
-/// What the flat-roof load follows from.
+/// Inputs of the flat-roof snow load.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Snow {
     /// The edition.
     pub standard: LoadStandard,
-    /// Ground snow load, pounds a square foot. In 7-22 it is that of the building's own risk category.
+    /// Ground snow load, pounds per square foot. In 7-22 it is specific to the building's risk category.
     pub ground_psf: f64,
     /// Ce, exposure.
     pub exposure: f64,
@@ -21,7 +21,7 @@ pub struct Snow {
     pub importance: f64,
 }
 
-/// pf, the flat-roof snow load, pounds a square foot (7-16 equation 7.3-1).
+/// pf, the flat-roof snow load, pounds per square foot (7-16 equation 7.3-1).
 pub fn flat_psf(snow: &Snow) -> f64 {
     let importance = match snow.standard {
         LoadStandard::Asce716 => snow.importance,
@@ -30,11 +30,11 @@ pub fn flat_psf(snow: &Snow) -> f64 {
     0.7 * snow.exposure * snow.thermal * importance * snow.ground_psf
 }
 
-/// Cs, the roof slope factor (7-16 figure 7.4-1): 1 up to a knee, then in a straight line to 0 at 70°. The knee is at
-/// 30°, 37.5° and 45° for Ct 1.0, 1.1 and 1.2, for unobstructed slippery surfaces at 5°, 10° and 15°.
+/// Cs, the roof slope factor (7-16 figure 7.4-1): 1 up to a knee, then linear to 0 at 70°. The knee is at 30°, 37.5° and 45° for
+/// Ct 1.0, 1.1 and 1.2, for unobstructed slippery surfaces at 5°, 10° and 15°.
 pub fn slope_factor(degrees: f64, thermal: f64, slippery: bool) -> f64 {
     let knees = if slippery { [5.0, 10.0, 15.0] } else { [30.0, 37.5, 45.0] };
-    // Between two steps of Ct the higher one decides: its knee comes later, so that its load is never less.
+    // Between two values of Ct use the higher: its knee comes later, so the load is never less.
     let knee: f64 = if thermal > 1.1 + 1e-9 {
         knees[2]
     } else if thermal > 1.0 + 1e-9 {
@@ -48,14 +48,14 @@ pub fn slope_factor(degrees: f64, thermal: f64, slippery: bool) -> f64 {
     (1.0 - (degrees - knee) / (70.0 - knee)).clamp(0.0, 1.0)
 }
 
-/// ps, the sloped-roof snow load on plan area, pounds a square foot (7-16 equation 7.4-1).
+/// ps, the sloped-roof snow load on plan area, pounds per square foot (7-16 equation 7.4-1).
 pub fn sloped_psf(snow: &Snow, degrees: f64, slippery: bool) -> f64 {
     slope_factor(degrees, snow.thermal, slippery) * flat_psf(snow)
 }
 
-/// The sloped-roof snow load of each sound face, pounds a square foot of plan: for a partly exposed, cold, ventilated
-/// roof of usual importance (Ce 1.0, Ct 1.1, Is 1.0), which an engineer confirms. `None` where the rule book does not go
-/// into loads, or the site does not say the ground snow load.
+/// The sloped-roof snow load of each sound face, pounds per square foot of plan: for a partly exposed, cold, ventilated roof of
+/// usual importance (Ce 1.0, Ct 1.1, Is 1.0), to be confirmed by an engineer. `None` if the rule book does not cover loads, or
+/// the site has no ground snow load.
 pub fn on_faces(job: &Resolved, layout: &Layout) -> Option<Vec<(FaceId, f64)>> {
     let snow = Snow {
         standard: job.rule_book.loads.as_ref()?.standard.value,

@@ -1,4 +1,4 @@
-//! Small jobs for the tests of rules, and short ways to ask about them.
+//! Small jobs for the tests of rules, and shorthands for checking them.
 
 use crate::{Facts, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
@@ -9,7 +9,7 @@ use chalkcourse_job::{
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
 
-/// The demo module as it lies, metres.
+/// The demo module as laid, metres.
 pub(crate) const MODULE: DVec2 = dvec2(1.722, 1.134);
 
 pub(crate) fn face(
@@ -94,7 +94,7 @@ pub(crate) fn one(job: &Resolved, code: &str) -> Finding {
     found.into_iter().next().unwrap()
 }
 
-/// Inches in an amount.
+/// Inches of a quantity.
 pub(crate) fn inches(quantity: Quantity) -> f64 {
     match quantity {
         Quantity::Length(length) | Quantity::InPlan(length) => length.inches(),
@@ -102,7 +102,7 @@ pub(crate) fn inches(quantity: Quantity) -> f64 {
     }
 }
 
-/// Metres in two amounts of one kind.
+/// Metres of two quantities of the same kind.
 pub(crate) fn lengths(one: Quantity, other: Quantity) -> Option<(f64, f64)> {
     match (one, other) {
         (Quantity::Length(one), Quantity::Length(other))
@@ -111,7 +111,7 @@ pub(crate) fn lengths(one: Quantity, other: Quantity) -> Option<(f64, f64)> {
     }
 }
 
-/// So many inches were measured, and at least or at most so many are asked.
+/// Asserts the inches measured and the inches required, as a minimum or maximum.
 #[track_caller]
 pub(crate) fn measures(finding: &Finding, measured: f64, asked: f64) {
     let (Required::AtLeast(limit) | Required::AtMost(limit) | Required::Free(limit)) = finding.required
@@ -134,7 +134,7 @@ pub(crate) fn found(finding: &Finding) -> u32 {
     count
 }
 
-/// The modules that a finding of the fire service names, whose removal opens a pathway.
+/// The modules that a fire-access finding says to remove.
 fn opening(finding: &Finding) -> &[(BlockId, Vec<Cell>)] {
     match &finding.facts {
         Facts::FirePaths { opening: Some(opening), .. } | Facts::FirePlanePath { opening: Some(opening) } => {
@@ -144,12 +144,12 @@ fn opening(finding: &Finding) -> &[(BlockId, Vec<Cell>)] {
     }
 }
 
-/// How many modules are to be taken out of a pathway.
+/// How many modules have to be removed for a pathway.
 pub(crate) fn taken(finding: &Finding) -> usize {
     opening(finding).iter().map(|(_, cells)| cells.len()).sum()
 }
 
-/// Takes them out and checks that the finding is gone.
+/// Removes them and asserts that the finding is gone.
 pub(crate) fn opened(job: &Resolved, finding: &Finding) {
     let mut next = job.clone();
     for (id, cells) in opening(finding) {

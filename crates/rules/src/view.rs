@@ -1,6 +1,6 @@
-//! What rules read. Each kind of run gets a view that reaches what may change its findings, and nothing else: whatever a
-//! rule reads through its view the checker compares before it hands out what it remembers, so that a rule that reads more
-//! does not compile. The snapshot itself stays in this file.
+//! Views for rules. Each kind of run gets a view of exactly what may affect its findings. The checker compares everything a view
+//! exposes before it reuses cached findings, so a rule that read more would not compile. The snapshot itself is private to this
+//! file.
 
 use crate::way::{Opening, Pathway, beside};
 use crate::wind::Conditions;
@@ -13,33 +13,33 @@ use std::cell::OnceCell;
 use std::collections::HashMap;
 use std::sync::Arc;
 
-/// A job with its layout, and its blocks sorted by face.
+/// A job with its layout, and its blocks grouped by face.
 pub(crate) struct Snapshot<'a> {
     job: &'a Resolved,
     layout: &'a Layout,
-    /// Blocks with modules that stand on a sound face, in the order of the job.
+    /// Non-empty blocks on sound faces, in the order of the job.
     blocks: Vec<Laid<'a>>,
-    /// For each face the indices of its blocks in `blocks`.
+    /// For each face, the indices of its blocks in `blocks`.
     on_face: Vec<Vec<usize>>,
-    /// For each face what comes through it.
+    /// For each face, its penetrations.
     through: Vec<Vec<Through<'a>>>,
-    /// For each face the pathways on it and beside it, once somebody asked.
+    /// For each face, the pathways on it and straddling it; computed on first use.
     planes: Vec<Planes>,
-    /// The share of the plan roof area that the array covers, once somebody asked.
+    /// The share of the plan roof area that the array covers; computed on first use.
     share: OnceCell<f64>,
-    /// What keep-outs follow from beyond a face, without any block, once somebody asked.
+    /// What keep-outs depend on beyond a face, without any block; computed on first use.
     given: OnceCell<Given>,
     wind: OnceCell<Option<Conditions>>,
 }
 
-/// What was found out about the pathways of one plane.
+/// Cached pathways of one plane.
 #[derive(Debug, Default)]
 pub(crate) struct Planes {
-    /// On it alone.
+    /// On the plane alone.
     pub(crate) alone: OnceCell<Vec<Pathway>>,
-    /// Over it and a plane beside it, one for each such plane.
+    /// Straddling it and an adjacent plane, one per adjacent plane.
     pub(crate) straddling: OnceCell<Vec<Pathway>>,
-    /// Modules whose removal opens one, the least loss first.
+    /// Modules to remove to open one, least loss first.
     pub(crate) openings: OnceCell<Vec<Opening>>,
 }
 
@@ -49,14 +49,14 @@ pub(crate) struct Laid<'a> {
     pub(crate) placed: &'a PlacedBlock,
     pub(crate) face: &'a RoofFace,
     pub(crate) on: &'a PlacedFace,
-    /// Bounds of its modules in the face's frame.
+    /// Bounding box of its modules in the face's frame.
     pub(crate) bounds: Rect,
-    /// Each row of modules without a break as one rectangle.
+    /// Each contiguous run of modules in a row as one rectangle.
     pub(crate) rows: Vec<Rect>,
 }
 
 impl Laid<'_> {
-    /// Its modules, as limits look at them.
+    /// Its modules, as limits see them.
     pub(crate) fn modules(&self) -> impl Iterator<Item = (Cell, Part)> {
         self.placed
             .modules
@@ -64,13 +64,13 @@ impl Laid<'_> {
             .map(|module| (module.cell, Part { rect: module.rect, lowest: module.cell.row == 0 }))
     }
 
-    /// All of it in one.
+    /// Its bounding box as a single part.
     pub(crate) fn whole(&self) -> Part {
         Part { rect: self.bounds, lowest: true }
     }
 }
 
-/// What a limit keeps modules off on a face, whatever blocks lie there.
+/// The keep-outs of a limit on a face, independent of blocks.
 #[derive(Clone, Debug)]
 pub(crate) struct KeptOff(pub(crate) Arc<[KeepOut]>);
 
@@ -80,26 +80,26 @@ impl PartialEq for KeptOff {
     }
 }
 
-/// What the keep-outs of a face follow from beside the face, what comes through it, and its blocks.
+/// What the keep-outs of a face depend on besides the face, its penetrations and its blocks.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Beyond {
     /// How much of the roof the array covers.
     share: Share,
-    /// For each stretch of its border, whether modules lie beyond it.
+    /// For each stretch of its border, whether there are modules beyond it.
     covered: Vec<bool>,
 }
 
-/// Something that comes through a face.
+/// A penetration of a face.
 #[derive(Clone, Copy)]
 pub(crate) struct Through<'a> {
-    /// As a person put it there.
+    /// As the person placed it.
     pub(crate) penetration: &'a Penetration,
     pub(crate) placed: &'a PlacedPenetration,
     /// Its outline on the face.
     pub(crate) on: &'a OnFace,
 }
 
-/// What every rule may read: the kit, the book, the site, and in what units lengths are told.
+/// What every rule may read: kit, book, site and units.
 macro_rules! given {
     ($view:ident) => {
         impl<'s> $view<'s> {
@@ -119,7 +119,7 @@ macro_rules! given {
     };
 }
 
-/// One block with its face and what comes through that; no other block.
+/// One block with its face and its penetrations; no other block.
 #[derive(Clone, Copy)]
 pub(crate) struct BlockView<'s> {
     snapshot: &'s Snapshot<'s>,
@@ -133,7 +133,7 @@ impl<'s> BlockView<'s> {
     }
 }
 
-/// One sound face and what comes through it; no block.
+/// One sound face and its penetrations; no block.
 #[derive(Clone, Copy)]
 pub(crate) struct GroundView<'s> {
     snapshot: &'s Snapshot<'s>,
@@ -142,11 +142,11 @@ pub(crate) struct GroundView<'s> {
 }
 given!(GroundView);
 
-/// One face with what comes through it, and its blocks.
+/// One face with its penetrations and blocks.
 #[derive(Clone, Copy)]
 pub(crate) struct FaceView<'s> {
     snapshot: &'s Snapshot<'s>,
-    /// Which one of the roof.
+    /// Its index in the roof.
     pub(crate) index: usize,
     pub(crate) face: &'s RoofFace,
     pub(crate) on: &'s PlacedFace,
@@ -165,7 +165,7 @@ impl<'s> FaceView<'s> {
         list.iter().filter_map(move |&index| snapshot.blocks.get(index))
     }
 
-    /// What a limit keeps modules off there, with each of its blocks in the way of the others.
+    /// The keep-outs of a limit there, including each of its blocks as an obstacle to the others.
     pub(crate) fn keep_outs(&self, code: &str) -> Vec<KeepOut> {
         let standing = self.laid().map(|laid| laid.block.id).collect();
         self.snapshot.keep_outs(code, self.index, &Given { standing, ..self.snapshot.given().clone() })
@@ -176,20 +176,20 @@ impl<'s> FaceView<'s> {
         BlockView { snapshot: self.snapshot, laid }
     }
 
-    /// What was found out about its pathways.
+    /// Its cached pathways.
     pub(crate) fn planes(&self) -> Option<&'s Planes> {
         self.snapshot.planes.get(self.index)
     }
 }
 
-/// One face with its blocks, and those beside it over a hip, a valley or a change of pitch, with theirs.
+/// One face with its blocks, and the adjacent ones over a hip, a valley or a change of pitch, with theirs.
 #[derive(Clone, Copy)]
 pub(crate) struct BesideView<'s> {
     pub(crate) own: FaceView<'s>,
 }
 
 impl<'s> BesideView<'s> {
-    /// The faces beside it.
+    /// The adjacent faces.
     pub(crate) fn beside(&self) -> impl Iterator<Item = FaceView<'s>> + use<'s> {
         let snapshot = self.own.snapshot;
         beside(self.own.face).filter_map(move |index| snapshot.face(index))
@@ -216,7 +216,7 @@ impl<'s> DrawnView<'s> {
         &self.snapshot.layout.roof
     }
 
-    /// The number of a face of the roof.
+    /// The id of a face of the roof.
     pub(crate) fn id(&self, index: usize) -> Option<FaceId> {
         self.snapshot.layout.faces.get(index).map(|face| face.id)
     }
@@ -245,7 +245,7 @@ impl<'s> WholeView<'s> {
         self.snapshot.layout
     }
 
-    /// Blocks with modules that stand on a sound face, in the order of the job.
+    /// Non-empty blocks on sound faces, in the order of the job.
     pub(crate) fn laid(&self) -> &'s [Laid<'s>] {
         &self.snapshot.blocks
     }
@@ -304,7 +304,7 @@ impl<'a> Snapshot<'a> {
         }
     }
 
-    /// What comes through a face.
+    /// The penetrations of a face.
     pub(crate) fn through(&self, face: usize) -> &[Through<'a>] {
         self.through.get(face).map(Vec::as_slice).unwrap_or_default()
     }
@@ -319,7 +319,7 @@ impl<'a> Snapshot<'a> {
         Some(FaceView { snapshot: self, index, face, on })
     }
 
-    /// A face for the rules that read what it is and nothing that lies on it; `None` for one that is not sound.
+    /// A face for rules that read the face itself and nothing that lies on it; `None` if it is not sound.
     pub(crate) fn ground(&self, index: usize) -> Option<GroundView<'_>> {
         let FaceView { snapshot, face, on, .. } = self.face(index)?;
         face.sound.then_some(GroundView { snapshot, face, on })
@@ -333,12 +333,12 @@ impl<'a> Snapshot<'a> {
         WholeView { snapshot: self }
     }
 
-    /// The plan area of the array by that of the whole roof.
+    /// The plan area of the array divided by that of the whole roof.
     pub(crate) fn share(&self) -> f64 {
         *self.share.get_or_init(|| chalkcourse_limits::array_share(self.layout))
     }
 
-    /// What the wind on the roof follows from; `None` where the book or the site does not say enough.
+    /// The wind conditions of the roof; `None` if book or site lack data.
     pub(crate) fn wind(&self) -> Option<&Conditions> {
         self.wind.get_or_init(|| Conditions::of(self.job, self.layout)).as_ref()
     }
@@ -347,14 +347,14 @@ impl<'a> Snapshot<'a> {
         self.given.get_or_init(|| Given { standing: Vec::new(), ..Given::as_laid(self.job, self.layout) })
     }
 
-    /// What the keep-outs of a face follow from beside itself and its blocks.
+    /// What the keep-outs of a face depend on besides the face and its blocks.
     pub(crate) fn beyond(&self, face: &RoofFace) -> Beyond {
         let given = self.given();
         let covered = face.edges.iter().map(|span| given.covered_beyond(span)).collect();
         Beyond { share: given.share, covered }
     }
 
-    /// What the limit of a rule keeps modules off on a face, whatever blocks lie there.
+    /// The keep-outs of a rule's limit on a face, independent of blocks.
     pub(crate) fn kept_off(&self, code: &str, face: usize) -> KeptOff {
         KeptOff(self.keep_outs(code, face, self.given()).into())
     }
@@ -364,7 +364,7 @@ impl<'a> Snapshot<'a> {
         limit.map_or_else(Vec::new, |limit| limit.keep_outs(self.job, self.layout, face, given))
     }
 
-    /// The pathways of each face, to remember them; and to have them again.
+    /// The pathways of each face, to save to and restore from the checker's cache.
     pub(crate) fn planes_mut(&mut self) -> &mut Vec<Planes> {
         &mut self.planes
     }

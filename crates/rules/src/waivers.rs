@@ -3,7 +3,7 @@ use crate::{Authority, Facts};
 use chalkcourse_job::{FindingKey, Resolved, Subject, WAIVER, Waiver};
 use std::collections::{HashMap, HashSet};
 
-/// Puts each waiver on its finding, as one that covers it or one that lapsed; one whose finding is not there is a note.
+/// Attaches each waiver to its finding, as covering it or as lapsed; one without a finding becomes a note.
 pub(crate) fn settle(job: &Resolved, findings: &mut Vec<Finding>) {
     if job.waivers.is_empty() {
         return;

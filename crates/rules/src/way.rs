@@ -1,4 +1,4 @@
-//! Ways up a roof: what a pathway is, what opens one, and which planes it may go over. The search for them is in `fire/`.
+//! Pathways: what one is, what opens one, and which planes it may cross. The search for them is in `fire/`.
 
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, RoofFace};
 use chalkcourse_job::{BlockId, Cell};
@@ -7,26 +7,26 @@ use std::collections::{BTreeMap, BTreeSet};
 /// A pathway that was found.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Pathway {
-    /// Indices of the planes that it runs on: one, or two side by side.
+    /// Indices of its planes: one, or two adjacent ones.
     pub faces: Vec<usize>,
     /// Its width in plan, metres.
     pub width: f64,
-    /// For a straight one its four corners in plan; for one that winds, the room in which its middle may run.
+    /// For a straight one, its four corners in plan; for a winding one, the region in which its centre may move.
     pub outline: Vec<DVec2>,
     /// Whether it runs straight up the slope.
     pub straight: bool,
 }
 
-/// Modules that are thought away.
+/// Modules assumed removed.
 pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
 
-/// Modules whose removal opens a pathway, and where it then runs.
+/// Modules to remove to open a pathway, and where it then runs.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Opening {
     pub(crate) away: Away,
-    /// The planes that it runs on.
+    /// Its planes.
     pub(crate) faces: Vec<usize>,
-    /// In plan.
+    /// Its outline in plan.
     pub(crate) strip: Vec<DVec2>,
 }
 
@@ -41,8 +41,8 @@ impl Opening {
     }
 }
 
-/// Planes beside one, over a hip, a valley or a change of pitch. Not over the ridge: who stands on the other side of
-/// it is not beside the array.
+/// The planes adjacent to one, over a hip, a valley or a change of pitch. Not over the ridge: someone on the far side is not
+/// beside the array.
 pub(crate) fn beside(face: &RoofFace) -> impl Iterator<Item = usize> {
     let others: BTreeSet<usize> = face
         .edges

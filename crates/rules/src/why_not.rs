@@ -5,29 +5,29 @@ use chalkcourse_limits::{Exemption, Off};
 pub enum WhyNot {
     /// It is switched off in the rule book.
     Off,
-    /// The rule book does not go into it.
+    /// The rule book does not cover it.
     NotInBook(Section),
     /// The job is exempt from fire access.
     Exempt(Exemption),
-    /// The edition that the book follows does not ask for it.
+    /// The edition that the book follows does not require it.
     NotInEdition,
     /// The edition has no number for hips and valleys.
     NoNumberInEdition,
-    /// The edition asks for pathways on each slope with modules instead.
+    /// The edition requires pathways on each slope with modules instead.
     EachSlopeInstead,
-    /// The book leaves it out.
+    /// The book omits it.
     LeftOut,
-    /// The kit does not say where its base rail may be.
+    /// The kit gives no limits for its base rail.
     KitWithoutRail,
-    /// The kit does not say what deck it needs.
+    /// The kit gives no deck requirements.
     KitWithoutDeck,
-    /// The kit asks no room between blocks.
+    /// The kit requires no room between blocks.
     NoRoomBetween,
-    /// The kit lets rows slide and the base rail lie anywhere.
+    /// The kit allows any joints and any base rail height.
     LaidAnyhow,
     /// No escape window is marked on the roof.
     NoEscapeWindow,
-    /// The job does not say these.
+    /// The job does not state these.
     NotKnown(Vec<Unknown>),
 }
 
@@ -48,7 +48,7 @@ impl From<Off> for WhyNot {
     }
 }
 
-/// A part of a rule book that a rule reads.
+/// A section of a rule book that a rule reads.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Section {
     /// Setbacks.
@@ -57,27 +57,27 @@ pub enum Section {
     FireAccess,
     /// Roofing.
     Roofing,
-    /// Room beside valleys and hips.
+    /// Clearances beside valleys and hips.
     ValleysAndHips,
     /// Wind.
     Wind,
 }
 
-/// What a job does not say.
+/// Something a job does not state.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize, schemars::JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Unknown {
-    /// How thick the sheathing is.
+    /// Sheathing thickness.
     SheathingThickness,
-    /// What it is made of.
+    /// Sheathing material.
     SheathingKind,
-    /// How far apart the rafters are.
+    /// Rafter spacing.
     RafterSpacing,
-    /// What state the deck is in.
+    /// Condition of the deck.
     DeckCondition,
     /// Whether there is a drip edge.
     DripEdge,
-    /// Which class the law asks for, and how far the lot line is.
+    /// The fire class that the law requires, and the distance to the lot line.
     FireClass,
     /// On which side the street or driveway lies.
     Street,
@@ -89,14 +89,14 @@ pub enum Unknown {
     EaveHeight,
     /// Least width of the building.
     LeastWidth,
-    /// What a fastener holds.
+    /// Capacity of a fastener.
     FastenerHold,
-    /// Deck under a fastener.
+    /// Deck area per fastener.
     DeckUnderFastener,
 }
 
 impl Unknown {
-    /// Those of a list that are not known.
+    /// The unknown ones of a list.
     pub(crate) fn among<const N: usize>(asked: [(Self, bool); N]) -> Vec<Self> {
         asked.into_iter().filter_map(|(what, unknown)| unknown.then_some(what)).collect()
     }

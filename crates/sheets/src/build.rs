@@ -1,4 +1,4 @@
-//! The sheet that a crew builds from: the roof, then each face with the lines to snap, and the stages in their order.
+//! The build sheet for the crew: the roof plan, each face with its chalk lines, and the stages of work in order.
 
 use crate::crew::{BOX, sheet};
 use crate::drawing::{Drawing, FACE_ROOM, PLAN_ROOM, face_drawing, legend, plan_drawing};
@@ -11,7 +11,7 @@ use chalkcourse_plan::{FromEdge, Plan, base_line, block_span, cut_words, rows_wo
 use chalkcourse_telling::order::CAUTION;
 use chalkcourse_words::{self as words, face_heading};
 
-/// The plan, every face that carries modules true to size with its base lines, and what comes in which order.
+/// The roof plan, every face with modules drawn to scale with its base lines, and the order of work.
 pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let mut sheet = sheet(words::sheets::PLAN_TO_BUILD_FROM.now().to_owned(), job, plan);
     sheet.parts.push(Part::Caution(CAUTION.now().to_owned()));
@@ -78,7 +78,7 @@ pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     sheet
 }
 
-/// A drawing, and below it what found no free spot on it.
+/// Adds a drawing, followed by the labels that did not fit on it.
 fn drawn(parts: &mut Vec<Part>, drawing: Drawing, height: f32) {
     let beside = drawing.beside.join("; ");
     parts.push(Part::Drawing { drawing, height });
@@ -109,7 +109,7 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
         from_words(line.along, EdgeKind::Rake, job.units),
         Length::from_metres(block.reveal).show_small(job.units),
     ])];
-    // Rows that do not begin where the block does are told one by one.
+    // Rows that do not start flush with the block are listed one by one.
     let mut starts = std::collections::BTreeMap::new();
     for module in &block.modules {
         let left = starts.entry(module.cell.row).or_insert(f64::INFINITY);
@@ -134,14 +134,14 @@ fn rows(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Vec<R
     rows
 }
 
-/// What a tape reads, and from what where it is not the usual edge.
+/// A tape reading, and the edge it is taken from where that is not the usual one.
 fn from_words(from: Option<FromEdge>, usual: EdgeKind, units: Units) -> String {
     let Some(from) = from else { return "–".to_owned() };
     let length = Length::from_metres(from.length()).show(units);
     if from.kind == usual { length } else { words::common::from_the(&length, &from.kind.name()) }
 }
 
-/// How the courses go on above a block, as the crew cuts them.
+/// The courses above a block, with what the crew cuts off each.
 fn above(job: &Resolved, plan: &Plan, index: usize, block: &PlacedBlock) -> Option<String> {
     let lines = plan.layout.faces.get(index)?.courses;
     let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };

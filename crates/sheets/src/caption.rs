@@ -1,13 +1,13 @@
-//! What stands on a picture of the house: what stops the job, what was waived, the cautions.
+//! Captions on a picture of the house: stop findings, waivers, cautions.
 
 use chalkcourse_picture::{Caption, CaptionError, Picture};
 use chalkcourse_plan::{NOT_TO_BUILD, Standing};
 use chalkcourse_telling::order::CAUTION;
 
-/// The picture with all that must stand on it; across it, of a job that something stops, that it is not to be built.
+/// The picture with all its captions; if a finding stops the job, also "not to be built" across the picture.
 ///
 /// # Errors
-/// [`CaptionError::NoRoom`] for a picture that is too small for the whole of it.
+/// [`CaptionError::NoRoom`] if the picture is too small for the captions.
 pub(crate) fn captioned(picture: Picture, standing: &Standing) -> Result<Picture, CaptionError> {
     let mut lines = standing.lines();
     let strong = lines.len();

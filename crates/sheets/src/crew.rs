@@ -1,4 +1,4 @@
-//! What a crew holds in its hands: the pallet list, the claim, the checklist.
+//! Sheets for the crew: pallet list, claim, checklist.
 
 use crate::page::{Column, Part, Row, Sheet};
 use chalkcourse_job::{Resolved, Stage};
@@ -7,7 +7,7 @@ use chalkcourse_takeoff::{PalletRow, pallet, stages_ready};
 use chalkcourse_telling::order::CAUTION;
 use chalkcourse_words::{self as words, Said};
 
-/// A box to tick.
+/// An empty checkbox.
 pub(crate) const BOX: &str = "\u{2610}";
 
 pub(crate) fn sheet(title: String, job: &Resolved, plan: &Plan) -> Sheet {
@@ -16,14 +16,14 @@ pub(crate) fn sheet(title: String, job: &Resolved, plan: &Plan) -> Sheet {
     Sheet { title, under, standing: standing(job, plan), foot: CAUTION.now().to_owned(), parts: Vec::new() }
 }
 
-/// A row, and the note below it where there is one.
+/// A row, followed by its note if it has one.
 fn with_note(cells: Vec<String>, note: &str) -> Vec<Row> {
     let note = (!note.trim().is_empty()).then(|| Row::Note(note.to_owned()));
     std::iter::once(Row::Cells(cells)).chain(note).collect()
 }
 
-/// The pallet list by the stage of work that needs a part first, with boxes to tick and room for counts: to go through the delivery with a pencil. What
-/// was counted already stands in it.
+/// The pallet list, sorted by the first stage that needs each part, with checkboxes and blanks for counts: for checking a
+/// delivery with a pencil. Counts already entered are filled in.
 pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
     let mut sheet = sheet(words::common::PALLET_LIST.now().to_owned(), job, plan);
@@ -66,7 +66,7 @@ pub(crate) fn pallet_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     sheet
 }
 
-/// What to tell the supplier: what is short, damaged or over, with notes; and what can start.
+/// The claim to the supplier: what is short, damaged or over, with notes; and which stages can start.
 pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let delivery = &job.order.delivery;
     let rows = pallet(&plan.takeoff, delivery);
@@ -129,7 +129,7 @@ pub(crate) fn claim_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     sheet
 }
 
-/// What a crew goes through before and during the work: the book's cautions, and what the roof as drawn asks for.
+/// The crew's checklist before and during the work: the book's cautions, and what this roof calls for.
 pub(crate) fn checklist_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let mut sheet = sheet(words::sheets::CREW_CHECKLIST.now().to_owned(), job, plan);
     sheet.under.push(words::sheets::after_the_rule_book(&job.rule_book.name));

@@ -1,5 +1,4 @@
-//! The roof as a drawing of lines, areas and words: in plan, or one face true to size. What it is put on, a sheet of paper or an
-//! SVG file, only scales it.
+//! The roof as a drawing of lines, areas and labels: in plan, or one face to scale. Paper and SVG output only scale it.
 
 use crate::labels::{BELOW, Labels, Wanted};
 use chalkcourse_geometry::{DVec2, EdgeKind, Length, Polygon, Rect, Units, dvec2};
@@ -8,51 +7,51 @@ use chalkcourse_labels::{Anchor, Weight};
 use chalkcourse_plan::{FromEdge, Plan, base_line};
 use chalkcourse_words::{self as words, face_heading};
 
-/// What an ink is for; on paper each is told apart by shape too.
+/// What a line or fill stands for; on paper each also differs in shape, not only in colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ink {
-    /// Edges of the roof, modules, words.
+    /// Roof edges, modules, labels.
     Dark,
     /// Dimensions and courses.
     Soft,
-    /// The line from words that stand aside to what they name.
+    /// A leader from a label to what it names.
     Leader,
-    /// The ground of modules.
+    /// Module fill.
     Module,
-    /// The ground of penetrations.
+    /// Penetration fill.
     Penetration,
 }
 
-/// A thing on a drawing. Places are metres, x to the right, y up; widths and sizes are points of 1/72 in.
+/// An element of a drawing. Positions are metres, x right, y up; line widths and text sizes are points (1/72 in).
 #[derive(Clone, Debug, PartialEq)]
 pub enum Shape {
     /// A line.
     Line {
-        /// From place to place; once more to the first where it is closed.
+        /// Vertices in order; a closed line repeats the first.
         points: Vec<DVec2>,
-        /// How wide.
+        /// Line width.
         width: f32,
-        /// Dashes and gaps in turn; none for a solid line.
+        /// Alternating dash and gap lengths; empty for a solid line.
         dashes: Vec<f32>,
-        /// Its ink.
+        /// Colour.
         ink: Ink,
     },
     /// A filled area with a thin border.
     Area {
-        /// Its border.
+        /// Its outline.
         ring: Vec<DVec2>,
-        /// What fills it.
+        /// Fill.
         ink: Ink,
     },
-    /// Words around a place.
+    /// Text centred on a point.
     Words {
-        /// Their middle.
+        /// Centre.
         at: DVec2,
-        /// How far they are turned, radians counter-clockwise.
+        /// Rotation, radians counter-clockwise.
         turn: f64,
-        /// The size of the letters.
+        /// Text size.
         size: f32,
-        /// What they say.
+        /// The text.
         text: String,
     },
 }
@@ -60,17 +59,18 @@ pub enum Shape {
 /// A drawing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawing {
-    /// What it shows, for who can't see it.
+    /// What it shows, as text for screen readers.
     pub title: String,
-    /// All of it, metres.
+    /// Bounding box, metres.
     pub bounds: Rect,
-    /// From the back to the front.
+    /// In drawing order, back to front.
     pub shapes: Vec<Shape>,
-    /// What found no free spot on it, to stand beside it: each with the number that stands for it on the drawing, where that has room.
+    /// Labels that did not fit, to be listed beside the drawing; each starts with its number on the drawing where there was room
+    /// for that.
     pub beside: Vec<String>,
 }
 
-/// How a kind of edge is drawn everywhere: width, then dashes and gaps in points; no dashes for a solid line.
+/// Line style of an edge kind, the same on every drawing: width, then dash and gap lengths in points; none for a solid line.
 pub fn edge_line(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
     match kind {
         EdgeKind::Eave => (3.0, &[], &[]),
@@ -85,12 +85,12 @@ pub fn edge_line(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
 }
 
 const SMALL: f32 = 7.0;
-/// The base line to snap: a dash and three dots, which no edge has.
+/// The base line to snap: a dash and three dots, a pattern no edge uses.
 const BASE_LINE: [f32; 8] = [9.0, 2.0, 1.5, 2.0, 1.5, 2.0, 1.5, 2.0];
-/// A way that is shorter than this (metres) is none.
+/// Distances shorter than this (metres) are not dimensioned.
 const SHORT: f64 = 0.01;
-/// The room of the roof and of a face on the plan to build from, points wide and high. Words are placed for that size; where the drawing
-/// is larger they have more room.
+/// Space for the roof plan and for a face on the build sheet, points wide and high. Labels are placed for that size; a larger
+/// drawing only gives them more room.
 pub(crate) const PLAN_ROOM: (f32, f32) = (526.0, 380.0);
 pub(crate) const FACE_ROOM: (f32, f32) = (526.0, 300.0);
 
@@ -100,7 +100,7 @@ fn edge(kind: EdgeKind, from: DVec2, to: DVec2) -> Shape {
     Shape::Line { points: vec![from, to], width: width * 0.6, dashes, ink: Ink::Dark }
 }
 
-/// The line of a dimension, from an edge that a tape is held on.
+/// A dimension line, from the edge the tape is hooked on.
 fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge, number: u32) {
     if from.length() >= SHORT {
         let points = vec![from.edge, from.to];
@@ -109,7 +109,7 @@ fn dimension_line(shapes: &mut Vec<Shape>, labels: &mut Labels, from: FromEdge, 
     }
 }
 
-/// The length of a dimension, beside its line where nothing else lies; else out from it.
+/// The dimension text, beside its line where that is free; otherwise further out with a leader.
 fn dimension_words(labels: &mut Labels, from: FromEdge, number: u32, of: &str, units: Units) {
     if from.length() < SHORT {
         return;
@@ -138,8 +138,8 @@ fn bounds_of(points: impl Iterator<Item = DVec2>) -> Option<Rect> {
     Some(Rect { min: bounds.min - margin, max: bounds.max + margin })
 }
 
-/// The roof from above, north up: faces with pitch and fall, edges by kind with their true lengths, penetrations, modules. None
-/// where nothing is drawn yet.
+/// The roof in plan, north up: faces with pitch and fall direction, edges by kind with true lengths, penetrations, modules.
+/// `None` if nothing is drawn yet.
 pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     let layout = &plan.layout;
     let faces = &layout.roof.faces;
@@ -156,7 +156,7 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     let mut labels = Labels::new(bounds, PLAN_ROOM);
     layout.penetrations.iter().filter_map(|it| it.plan.bounds()).for_each(|rect| labels.take_rect(rect));
     labels.take_rect(north(&mut shapes, bounds));
-    // Each line of the roof once: drawn from both faces its dashes would fill each other's gaps.
+    // Draw each line of the roof once: drawn from both faces, the dashes of one would fill the gaps of the other.
     let lines = layout.roof.lines();
     for (number, line) in (0..).zip(&lines) {
         let (a, b) = (line.space.0.truncate(), line.space.1.truncate());
@@ -194,7 +194,7 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
                 home: 0.5,
             },
             told: format!("{text}, {}", face_heading(face)),
-            // Words are no longer than their edge; the kind is told by its dash too.
+            // Keep the text no longer than its edge; the dash pattern shows the kind as well.
             texts: vec![text, length],
             size: SMALL,
         });
@@ -205,7 +205,7 @@ pub fn plan_drawing(job: &Resolved, plan: &Plan) -> Option<Drawing> {
     Some(Drawing { title, bounds, shapes, beside })
 }
 
-/// A place inside a shape, far from its border where that is simple.
+/// A point inside a shape, well away from its border if the shape is simple.
 fn inside(shape: &Polygon) -> Option<DVec2> {
     let largest = shape.triangles().into_iter().max_by(|a, b| {
         let area = |t: &[DVec2; 3]| (t[1] - t[0]).perp_dot(t[2] - t[0]).abs();
@@ -214,7 +214,7 @@ fn inside(shape: &Polygon) -> Option<DVec2> {
     Some(largest.iter().sum::<DVec2>() / 3.0)
 }
 
-/// The arrow to the north. What it takes.
+/// Draws the north arrow; returns the rectangle it occupies.
 fn north(shapes: &mut Vec<Shape>, bounds: Rect) -> Rect {
     let size = bounds.size().max_element() * 0.05;
     let foot = dvec2(bounds.max.x - size * 0.6, bounds.max.y - size * 1.8);
@@ -227,8 +227,8 @@ fn north(shapes: &mut Vec<Shape>, bounds: Rect) -> Rect {
     Rect { min: foot - dvec2(wing, 0.0), max: bounds.max }
 }
 
-/// One face true to size, its eave down: edges, penetrations, modules, and the lines to snap with their distances from the eave
-/// and from the left end. None for a face that is not sound.
+/// One face to scale, eave at the bottom: edges, penetrations, modules, and the lines to snap with their distances from the eave
+/// and from the left end. `None` for an unsound face.
 pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing> {
     let layout = &plan.layout;
     let (face, placed) = (layout.roof.faces.get(index)?, layout.faces.get(index)?);
@@ -259,7 +259,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     let blocks = || layout.blocks.iter().filter(|block| block.face == index);
     let lines: Vec<_> =
         blocks().filter_map(|block| Some((base_line(face, block)?, block.name.as_str()))).collect();
-    // The base line runs on to both sides, as it is snapped.
+    // Extend the base line past the block on both sides, as it is snapped.
     for (line, _) in &lines {
         let (from, to) = (line.start - dvec2(0.4, 0.0), dvec2(line.end + 0.4, line.start.y));
         shapes.push(Shape::Line {
@@ -270,7 +270,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
         });
         labels.take_line(from, to, 3.0, Weight::Line, None);
     }
-    // All lines first: no length stands on the line of another.
+    // All lines first, so that no dimension text lands on another dimension's line.
     let measures = || lines.iter().flat_map(|(line, block)| [(line.up, *block), (line.along, *block)]);
     for (number, (from, _)) in (0..).zip(measures()) {
         from.into_iter().for_each(|from| dimension_line(&mut shapes, &mut labels, from, number));
@@ -283,7 +283,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
         labels.want(Wanted {
             rank: 1,
             names: None,
-            // Beside what they name, which is often smaller than they are.
+            // Beside what they name, which is often smaller than the label.
             anchor: Anchor::Around { thing: on, gap: labels.points(1.5), sides: BELOW },
             told: name.clone(),
             texts: vec![name],
@@ -309,7 +309,7 @@ pub fn face_drawing(job: &Resolved, plan: &Plan, index: usize) -> Option<Drawing
     Some(Drawing { title, bounds, shapes, beside })
 }
 
-/// What the signs of a drawing mean: each kind of edge by what [`edge_line`] draws it with.
+/// The legend: each edge kind as drawn by [`edge_line`].
 pub(crate) fn legend() -> String {
     let kinds = EdgeKind::ALL.into_iter().map(|kind| format!("{}: {}.", sign_words(kind), kind.name()));
     let base = words::sheets::DASH_WITH_THREE_DOTS_RUNNING.now();

@@ -1,53 +1,54 @@
-//! The words of a drawing for paper: measured in its type and put where they lie on nothing that must be seen. What finds no place at its
-//! thing goes out with a leader; what finds none there either stands beside the drawing, with a number at the thing. Nothing is left out.
+//! Label placement for paper: labels are measured in the sheets' typeface and placed clear of everything that must stay visible.
+//! A label that does not fit at its thing moves out with a leader; failing that it is listed beside the drawing, with a number at
+//! the thing. None is dropped.
 
 use crate::drawing::{Ink, Shape};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Over, Scene, Try, Weight, place};
 
-/// No letter of the sheets' type is wider than this on average, as a share of its size.
+/// Upper bound on the average character width of the sheets' typeface, as a share of the size.
 const WIDE: f64 = 0.6;
-/// Least gap between words and what they keep off, points.
+/// Minimum clearance around labels, points.
 const CLEAR: f64 = 0.5;
-/// The sides of a thing that words stand on, below first.
+/// Sides of a thing to try for its label, below first.
 pub(crate) const BELOW: &[(i8, i8)] = &[(0, -1), (0, 1), (1, 0), (-1, 0), (1, -1), (-1, -1), (1, 1), (-1, 1)];
 /// On the thing, then around it.
 const ON_IT: &[(i8, i8)] = &[(0, 0), (0, -1), (0, 1), (1, 0), (-1, 0)];
 
-/// The words of a drawing, and what they keep off.
+/// The labels of a drawing and the obstacles they avoid.
 pub(crate) struct Labels {
-    /// Metres of the drawing in a point of paper.
+    /// Metres of the drawing per point of paper.
     point: f64,
     bounds: Rect,
     obstacles: Vec<Obstacle>,
     wanted: Vec<Wanted>,
 }
 
-/// Words that want a place.
+/// A label to place.
 pub(crate) struct Wanted {
-    /// Lower ones are placed first.
+    /// Lower ranks are placed first.
     pub(crate) rank: u8,
-    /// The number of the thing that they name.
+    /// Number of the thing it names.
     pub(crate) names: Option<u32>,
-    /// Where they belong.
+    /// Where it belongs.
     pub(crate) anchor: Anchor,
-    /// What they say, in full and then shorter.
+    /// The text in full, then shorter forms.
     pub(crate) texts: Vec<String>,
-    /// The size of the letters.
+    /// Text size.
     pub(crate) size: f32,
-    /// What is told beside the drawing where there is no room for them.
+    /// The entry beside the drawing if there is no room.
     pub(crate) told: String,
 }
 
 impl Labels {
-    /// On a drawing that is put into so many points of width and height.
+    /// For a drawing scaled to fit a width and height in points.
     pub(crate) fn new(bounds: Rect, room: (f32, f32)) -> Self {
         let size = bounds.size();
         let point = (size.x / f64::from(room.0)).max(size.y / f64::from(room.1));
         Self { point, bounds, obstacles: Vec::new(), wanted: Vec::new() }
     }
 
-    /// Points as metres of the drawing.
+    /// Converts points to metres of the drawing.
     pub(crate) fn points(&self, points: f64) -> f64 {
         points * self.point
     }
@@ -57,7 +58,7 @@ impl Labels {
         self.obstacles.push(Obstacle { body: Body::Rect(rect), weight: Weight::Solid, of: None });
     }
 
-    /// Keeps words off a line so many points wide, but for those that name it.
+    /// Keeps labels off a line of the given width in points, except labels that name it.
     pub(crate) fn take_line(&mut self, from: DVec2, to: DVec2, width: f32, weight: Weight, of: Option<u32>) {
         let body = Body::Line(from, to, self.points(f64::from(width) / 2.0));
         self.obstacles.push(Obstacle { body, weight, of });
@@ -68,12 +69,12 @@ impl Labels {
         dvec2(text.chars().count() as f64 * size * WIDE + 2.0, size * 1.2) * self.point
     }
 
-    /// Gathers words.
+    /// Queues a label.
     pub(crate) fn want(&mut self, wanted: Wanted) {
         self.wanted.push(wanted);
     }
 
-    /// The words where they stand, with their leaders, and what stands beside the drawing.
+    /// Placed labels with their leaders, and the entries listed beside the drawing.
     pub(crate) fn placed(self) -> (Vec<Shape>, Vec<String>) {
         let leader = How::Leader(self.points(48.0));
         let labels: Vec<Label> = self
@@ -113,11 +114,11 @@ impl Labels {
                 let body = Body::Line(a, b, 0.0);
                 scene.obstacles.push(Obstacle { body, weight: Weight::Solid, of: None });
             }
-            // The words that were tried in full come first, the shortest ones are tried in other ways after them.
+            // The full text comes first among the candidates; attempts past the end are for the shortest form.
             let text = wanted.texts.get(placed.nth).or(wanted.texts.last()).cloned().unwrap_or_default();
             shapes.push(Shape::Words { at: placed.at, turn: placed.turn, size: wanted.size, text });
         }
-        // A number at each thing whose words have no room. Where not even that has room, the words tell by themselves what they are of.
+        // A number at each thing whose label did not fit. If even the number does not fit, the entry says what it belongs to.
         let numbers: Vec<String> = (1..=left.len()).map(|number| format!("({number})")).collect();
         scene.labels = left
             .iter()
@@ -189,13 +190,13 @@ mod tests {
     }
 
     #[test]
-    fn words_go_below_then_out_then_beside_the_drawing_with_a_number() {
+    fn labels_go_below_then_out_then_beside_the_drawing_with_a_number() {
         let labels = || Labels::new(rect(0.0, 0.0, 100.0, 100.0), (100.0, 100.0));
         let thing = rect(40.0, 40.0, 20.0, 20.0);
         let mut free = labels();
         free.want(want(&["four"], thing));
         let (shapes, beside) = free.placed();
-        // Four letters of 5 points are 12 wide and a point on each side, 6 high: their middle is 3 below the thing.
+        // Four letters of 5 points are 12 wide plus a point on each side, 6 high: their centre is 3 below the thing.
         let Some(Shape::Words { at, .. }) = shapes.first() else { panic!() };
         assert_eq!((*at, beside.len()), (dvec2(50.0, 37.0), 0));
 

@@ -1,19 +1,19 @@
-//! Letters: how wide a text is, and where it breaks.
+//! Text measurement and line breaking.
 
 use crate::SheetError;
 use krilla::text::Font;
 use std::collections::HashMap;
 use ttf_parser::Face;
 
-/// One weight of the type.
+/// One weight of the typeface.
 pub(crate) struct Letters {
     pub(crate) font: Font,
-    /// Widths as shares of the size, by character; what is not here has no form.
+    /// Advance widths as shares of the size, by character; a missing character has no glyph.
     widths: HashMap<char, f32>,
 }
 
 impl Letters {
-    /// The type of all sheets, plain and bold: DejaVu Sans Condensed, which knows the letters of all of Europe.
+    /// The typeface of all sheets, regular and bold: DejaVu Sans Condensed, which covers the alphabets of all of Europe.
     pub(crate) fn both() -> Result<[Self; 2], SheetError> {
         let plain = Self::new(dejavu::sans_condensed::regular()).ok_or(SheetError::Letters)?;
         let bold = Self::new(dejavu::sans_condensed::bold()).ok_or(SheetError::Letters)?;
@@ -38,7 +38,7 @@ impl Letters {
         Some(Self { font: Font::new(bytes.into(), 0)?, widths })
     }
 
-    /// The text with a stand-in for what the type has no form for, and blanks for what would start a line.
+    /// The text with a substitute for missing glyphs, and spaces for line breaks.
     pub(crate) fn shown(&self, text: &str) -> String {
         let form = |c: char| match c {
             c if c.is_control() => ' ',
@@ -48,12 +48,12 @@ impl Letters {
         text.chars().map(form).collect()
     }
 
-    /// How wide a text is, in points.
+    /// Text width, points.
     pub(crate) fn width(&self, text: &str, size: f32) -> f32 {
         text.chars().map(|c| self.widths.get(&c).copied().unwrap_or(0.6)).sum::<f32>() * size
     }
 
-    /// The text in lines no wider than `room`: broken at blanks, and within a word that is wider by itself.
+    /// Wraps text to `room` points: at spaces, or within a word that is wider than that by itself.
     pub(crate) fn lines(&self, text: &str, size: f32, room: f32) -> Vec<String> {
         let mut lines = vec![String::new()];
         for word in self.shown(text).split_whitespace() {
@@ -100,7 +100,7 @@ mod tests {
     }
 
     #[test]
-    fn what_has_no_form_is_shown_as_missing() {
+    fn missing_glyphs_are_shown() {
         let [plain, bold] = Letters::both().unwrap();
         assert_eq!(plain.shown("a\u{7}b"), "a b");
         assert_eq!(plain.shown("屋根 ok"), "\u{fffd}\u{fffd} ok");

@@ -1,12 +1,12 @@
-//! Sheets to print, and workbooks.
+//! Printed sheets, workbooks and every other export.
 //!
-//! - [`Output`]: all that leaves the program about a job, in one list: order, pallet list, claim, checklist and plan to build from on
-//!   paper, the order as a workbook, drawings, the house as a picture with what must stand on it, texts and what other programs read
-//! - [`plan_drawing`], [`face_drawing`]: drawings of lines, areas and words
-//! - [`Sheet`], [`pdf`]: any text and tables on paper; [`words`]: what it says, page by page
+//! - [`Output`]: the list of all exports of a job: order, pallet list, claim, checklist and build sheet on paper, the order as a
+//!   workbook, drawings, pictures of the house with their captions, text, and formats for other software
+//! - [`plan_drawing`], [`face_drawing`]: drawings of lines, areas and labels
+//! - [`Sheet`], [`pdf`]: text and tables on paper; [`words`]: the text of a sheet, page by page
 //!
-//! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the cautions,
-//! and says of a job that something stops, on each page, that it is not to be built.
+//! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the
+//! cautions, and if a finding stops the job, every page says that it is not to be built.
 
 mod build;
 mod caption;
@@ -32,40 +32,40 @@ use workbook::order_workbook;
 /// Why a sheet could not be written.
 #[derive(Debug, thiserror::Error)]
 pub enum SheetError {
-    /// A letter form is not as it should be.
+    /// The font could not be read.
     #[error("{}", chalkcourse_words::sheets::THE_LETTERS_OF_THE_SHEET.now().to_owned())]
     Letters,
-    /// A page has no room left beside its caution.
+    /// The caution leaves no room for content on a page.
     #[error("{}", chalkcourse_words::sheets::A_PAGE_CANT_HOLD_ITS.now().to_owned())]
     NoRoom,
-    /// The writer of print files gave up.
+    /// The PDF writer failed.
     #[error("{}", chalkcourse_words::sheets::the_sheet_could_not_be(&_0))]
     Pdf(String),
-    /// There is nothing to draw yet.
+    /// Nothing is drawn yet.
     #[error("{}", chalkcourse_words::sheets::NO_FACE_IS_DRAWN_YET.now().to_owned())]
     NoRoof,
-    /// Asked for a text of what is none.
+    /// Text was requested of an output that is not text.
     #[error("{}", chalkcourse_words::sheets::THIS_OUTPUT_IS_NO_TEXT.now().to_owned())]
     NoText,
     /// The order could not be written.
     #[error(transparent)]
     Order(#[from] chalkcourse_telling::order::OutputError),
-    /// A number of a report is not finite, or the like.
+    /// A report could not be serialized, e.g. because of a non-finite number.
     #[error("{}", chalkcourse_words::sheets::the_report_could_not_be(&_0))]
     Report(#[from] serde_json::Error),
-    /// The plan has no place on the globe.
+    /// The plan is not georeferenced.
     #[error(transparent)]
     GeoJson(#[from] chalkcourse_exchange::GeoJsonOutError),
-    /// There is no house.
+    /// There is no house to export.
     #[error(transparent)]
     Gltf(#[from] chalkcourse_exchange::GltfError),
-    /// A picture can't hold what must stand on it.
+    /// The captions do not fit on the picture.
     #[error(transparent)]
     Caption(#[from] chalkcourse_picture::CaptionError),
     /// A picture has no pixels.
     #[error(transparent)]
     Png(#[from] chalkcourse_picture::PngError),
-    /// The writer of workbooks gave up.
+    /// The workbook writer failed.
     #[error("{}", chalkcourse_words::sheets::the_workbook_could_not_be(&_0))]
     Workbook(#[from] rust_xlsxwriter::XlsxError),
 }

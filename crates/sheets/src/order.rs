@@ -11,8 +11,8 @@ use chalkcourse_telling::order::{
 use chalkcourse_words as words;
 use rust_decimal::Decimal;
 
-/// What to order, by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, what has no
-/// price, findings, waivers and cautions. A PDF file on letter paper.
+/// The order by part or by stage of work: each line with how it was counted, then cut lists, crews, totals, unpriced parts,
+/// findings, waivers and cautions. Letter paper.
 pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
     let (takeoff, units) = (&plan.takeoff, job.units);
     let header = order_header(job, plan);

@@ -1,5 +1,5 @@
-//! All that leaves the program about a job, in one list: window, command line and tests take each kind from here, so that a new
-//! one stands in the tests of what must be on it as soon as it is there.
+//! The list of every export of a job. Window, command line and tests all take the kinds from here, so a new one is covered by the
+//! content tests as soon as it is added.
 
 use crate::order::order_sheet;
 use crate::{
@@ -20,31 +20,31 @@ use chalkcourse_takeoff::{Comparison, Line, PriceComparison};
 use chalkcourse_telling::order::{comparison, lines_for_spreadsheet, offers};
 use serde::Serialize;
 
-/// Something that leaves the program, before it is bytes.
+/// An export before encoding.
 #[derive(Debug)]
 pub enum Made {
-    /// Words to read, or a text for other programs.
+    /// Plain text, JSON, CSV and the like.
     Text(String),
     /// Pages to print.
     Sheet(Sheet),
-    /// The bytes of a file that is no text.
+    /// The bytes of a binary file.
     File(Vec<u8>),
 }
 
 /// Declares the kinds of output and the list of all their codes together.
 macro_rules! outputs {
     ($life:lifetime; $($(#[$words:meta])+ $name:ident $(($($of:ty),+))? = $code:literal,)+) => {
-        /// A kind of output, with what it tells beyond a job and its plan.
+        /// A kind of output, with its arguments other than job and plan.
         #[derive(Clone, Copy, Debug)]
         pub enum Output<$life> {
             $($(#[$words])+ $name $(($($of),+))?,)+
         }
 
         impl<$life> Output<$life> {
-            /// The codes of all kinds that there are.
+            /// The codes of all kinds.
             pub const CODES: &'static [&'static str] = &[$($code),+];
 
-            /// A name for the kind, in no language.
+            /// Language-independent code of the kind.
             pub const fn code(&self) -> &'static str {
                 match self {
                     $(Self::$name { .. } => $code,)+
@@ -55,91 +55,91 @@ macro_rules! outputs {
 }
 
 outputs! { 'a;
-    /// What the rule book finds, with the fixes that were worked out.
+    /// Findings of the rule book, with the fixes that were worked out.
     Findings(&'a Offers) = "findings",
-    /// The same for other programs.
+    /// The same as JSON.
     FindingsJson(&'a Offers) = "findings-json",
     /// Roof, blocks, findings.
     Plan = "plan",
-    /// The same for other programs, with the order.
+    /// The same as JSON, with the order.
     PlanJson = "plan-json",
-    /// The roof in numbers.
+    /// Roof measurements.
     Roof = "roof",
-    /// The same for other programs.
+    /// The same as JSON.
     RoofJson = "roof-json",
-    /// What to order.
+    /// The order as text.
     Order(By) = "order",
-    /// The order for a spreadsheet.
+    /// The order as CSV.
     OrderCsv = "order-csv",
-    /// The order for other programs.
+    /// The order as JSON.
     OrderJson = "order-json",
     /// The order as a workbook (Office Open XML, ECMA-376).
     OrderWorkbook = "order-workbook",
     /// The order on paper.
     OrderSheet(By) = "order-sheet",
-    /// Some lines of the order, to paste into a spreadsheet.
+    /// Selected order lines, for pasting into a spreadsheet.
     OrderLines(&'a [&'a Line]) = "order-lines",
-    /// What the order has more or less than another.
+    /// The differences from another order.
     Compared(&'a Comparison) = "compared",
-    /// The same for other programs.
+    /// The same as JSON.
     ComparedJson(&'a Comparison) = "compared-json",
-    /// The order at several suppliers.
+    /// The order at the prices of several suppliers.
     Suppliers(&'a PriceComparison) = "suppliers",
-    /// The same for other programs.
+    /// The same as JSON.
     SuppliersJson(&'a PriceComparison) = "suppliers-json",
-    /// The pallet list to tick.
+    /// The pallet list with checkboxes, on paper.
     PalletSheet = "pallet-sheet",
-    /// The pallet list to fill in.
+    /// The pallet list to fill in, as CSV.
     PalletCsv = "pallet-csv",
-    /// The pallet list and what can start, for other programs.
+    /// The pallet list and which stages can start, as JSON.
     PalletJson = "pallet-json",
-    /// What to tell the supplier.
+    /// The claim to the supplier.
     Claim = "claim",
     /// The same on paper.
     ClaimSheet = "claim-sheet",
-    /// What a crew goes through.
+    /// The crew's checklist.
     Checklist = "checklist",
     /// The same on paper.
     ChecklistSheet = "checklist-sheet",
-    /// The plan to build from.
+    /// The build sheet.
     BuildSheet = "build-sheet",
-    /// The plan as a drawing (SVG 1.1).
+    /// The roof plan as a drawing (SVG 1.1).
     PlanDrawing = "plan-drawing",
-    /// A face by its place in the job, true to size (SVG 1.1).
+    /// A face, by index in the job, drawn to scale (SVG 1.1).
     FaceDrawing(usize) = "face-drawing",
-    /// Courses of faces.
+    /// The courses of faces.
     Courses(&'a [FaceCourses]) = "courses",
-    /// The same for other programs.
+    /// The same as JSON.
     CoursesJson(&'a [FaceCourses]) = "courses-json",
-    /// A block on a deck as measured.
+    /// A block fitted up on a deck as measured.
     FitUp(&'a FitUpAsked, &'a FitUp) = "fit-up",
-    /// The same for other programs.
+    /// The same as JSON.
     FitUpJson(&'a FitUp) = "fit-up-json",
-    /// What a deck as measured says where no block is on it yet.
+    /// Report on a deck as measured that has no block yet.
     Deck(&'a str) = "deck",
-    /// What fills found, with what they claim; the plan is that of the job with all of them in place.
+    /// Results and claims of fills; the plan is the job's with all of them in place.
     Fills(&'a [Fill]) = "fills",
-    /// The same for other programs.
+    /// The same as JSON.
     FillsJson(&'a [Fill]) = "fills-json",
-    /// What a script of edits did; job and plan are those after it.
+    /// Results of an edit script; job and plan are those after it.
     Applied(&'a Application) = "applied",
-    /// The same for other programs, with the file that the job went to.
+    /// The same as JSON, with the file the job was saved to.
     AppliedJson(&'a Application, Option<&'a str>) = "applied-json",
     /// The house as a picture (PNG).
     Picture(&'a Picture) = "picture",
-    /// The house as it was before, without the array: nothing stops it.
+    /// The house before the array (PNG); carries no stop caption.
     PictureBefore(&'a Picture) = "picture-before",
-    /// Faces, penetrations and modules on the globe (RFC 7946).
+    /// Faces, penetrations and modules georeferenced (GeoJSON, RFC 7946).
     GeoJson = "geojson",
-    /// The house in space (glTF 2.0).
+    /// The house as a 3D model (glTF 2.0).
     Glb = "glb",
 }
 
 impl Output<'_> {
-    /// Makes it.
+    /// Makes the output.
     ///
     /// # Errors
-    /// [`SheetError`]: what can't be made, and why.
+    /// [`SheetError`]: why it can't be made.
     pub fn made(&self, job: &Resolved, plan: &Plan) -> Result<Made, SheetError> {
         let stand = || standing(job, plan);
         Ok(match *self {
@@ -193,7 +193,7 @@ impl Output<'_> {
         })
     }
 
-    /// The bytes of its file.
+    /// The bytes of the file.
     ///
     /// # Errors
     /// As [`Output::made`].
@@ -205,10 +205,10 @@ impl Output<'_> {
         }
     }
 
-    /// Its text.
+    /// The text of the output.
     ///
     /// # Errors
-    /// As [`Output::made`], and [`SheetError::NoText`] for what is none.
+    /// As [`Output::made`], and [`SheetError::NoText`] for an output that is not text.
     pub fn text(&self, job: &Resolved, plan: &Plan) -> Result<String, SheetError> {
         match self.made(job, plan)? {
             Made::Text(text) => Ok(text),
@@ -217,13 +217,13 @@ impl Output<'_> {
     }
 }
 
-/// Faces under their name.
+/// Faces under a common key.
 #[derive(Serialize)]
 struct Faces<'a> {
     faces: &'a [FaceCourses],
 }
 
-/// What stands below lines that are cells.
+/// Lines to add below tabular output.
 fn below(standing: &Standing) -> Vec<String> {
     let mut lines = standing.lines();
     lines.push(chalkcourse_plan::CAUTION.now().to_owned());

@@ -1,4 +1,4 @@
-//! Text and tables on pages of paper.
+//! Page layout: text and tables on paper.
 
 mod drawn;
 mod ends;
@@ -21,42 +21,42 @@ use krilla::surface::Surface;
 use krilla::text::TextDirection;
 use setter::Setter;
 
-/// What stands on paper.
+/// A printed sheet.
 #[derive(Clone, Debug, Default)]
 pub struct Sheet {
-    /// What it is, large.
+    /// Title, in large type.
     pub title: String,
-    /// What it is of: small lines below the title.
+    /// Small lines below the title: what the sheet is of.
     pub under: Vec<String>,
-    /// What stops the job and what was waived: all of it below the title, and across each page that it is not to be built.
+    /// Stop findings and waivers, in full below the title; with a stop, every page is marked "not to be built".
     pub standing: Standing,
-    /// What is printed at the foot of each page, with the page's number.
+    /// Footer of each page, beside the page number.
     pub foot: String,
-    /// What stands on it, from the top.
+    /// Contents, top to bottom.
     pub parts: Vec<Part>,
 }
 
-/// A part of a sheet.
+/// An element of a sheet.
 #[derive(Clone, Debug)]
 pub enum Part {
-    /// A heading. It stays with what follows.
+    /// A heading, kept with what follows.
     Heading(String),
     /// A paragraph.
     Text(String),
-    /// A paragraph with a line down its side, for what must not be missed.
+    /// A paragraph with a rule down its side, for what must not be missed.
     Caution(String),
-    /// A drawing, as large as the width of the paper and a height in points let it be.
+    /// A drawing, scaled to the paper width or to `height` points, whichever is smaller.
     Drawing {
-        /// What is drawn.
+        /// The drawing.
         drawing: Drawing,
-        /// The most height that it takes.
+        /// Maximum height, points.
         height: f32,
     },
-    /// A table; its head stands again on each page.
+    /// A table; its header is repeated on each page.
     Table {
-        /// Its columns.
+        /// Columns.
         columns: Vec<Column>,
-        /// Its rows.
+        /// Rows.
         rows: Vec<Row>,
     },
 }
@@ -70,12 +70,12 @@ pub struct Column {
 }
 
 impl Column {
-    /// A column of words; `share` is its width against the other columns.
+    /// A text column; `share` is its width relative to the other columns.
     pub fn words(title: &'static str, share: f32) -> Self {
         Self { title, share, right: false }
     }
 
-    /// A column of numbers, which stand at its right.
+    /// A right-aligned column of numbers.
     pub fn numbers(title: &'static str, share: f32) -> Self {
         Self { title, share, right: true }
     }
@@ -84,21 +84,21 @@ impl Column {
 /// A row of a table.
 #[derive(Clone, Debug)]
 pub enum Row {
-    /// A cell for each column. `\u{2610}` is a box to tick.
+    /// One cell per column. `\u{2610}` is a checkbox.
     Cells(Vec<String>),
-    /// The same, in bold below a line: a sum.
+    /// The same in bold below a rule: a total.
     Sum(Vec<String>),
-    /// Small words below a row, from the second column on.
+    /// Small print below a row, from the second column on.
     Note(String),
 }
 
 /// Letter paper (ANSI/ASME Y14.1: 8.5 × 11 in), in points of 1/72 in.
 const PAPER: (f32, f32) = (612.0, 792.0);
 const MARGIN: f32 = 43.0;
-/// A page has at least this much room between its head and its foot.
+/// Minimum room on a page between header and footer.
 const LEAST: f32 = 240.0;
 const WIDE: f32 = PAPER.0 - 2.0 * MARGIN;
-/// Between columns.
+/// Gap between columns.
 const GAP: f32 = 7.0;
 const BODY: f32 = 8.6;
 const SMALL: f32 = 7.2;
@@ -111,7 +111,7 @@ const INK: Ink = [20, 22, 26];
 /// 7:1 on white.
 const SOFT: Ink = [84, 88, 96];
 const LINE: Ink = [150, 154, 162];
-/// Across a page, behind all else.
+/// The watermark, behind everything else.
 const PALE: Ink = [244, 222, 222];
 const STOP: Ink = [150, 20, 20];
 
@@ -133,11 +133,11 @@ enum Mark {
         size: (f32, f32),
         ink: Ink,
     },
-    /// Large pale words from the lower left to the upper right.
+    /// A watermark from lower left to upper right.
     Across(String),
 }
 
-/// What is put on a page, and what it says from its top to its foot, line by line.
+/// The contents of a page, and its text line by line, top to bottom.
 struct Page {
     marks: Vec<Mark>,
 }
@@ -152,7 +152,7 @@ impl Page {
     }
 }
 
-/// What a sheet says, page by page and line by line, as it is set; the words of drawings are left out.
+/// The text of a sheet as laid out, page by page and line by line; labels of drawings are left out.
 ///
 /// # Errors
 /// As [`pdf`].
@@ -161,7 +161,7 @@ pub fn words(sheet: &Sheet) -> Result<Vec<Vec<String>>, SheetError> {
     Ok(set(sheet, &letters)?.iter().map(Page::words).collect())
 }
 
-/// The pages of a sheet with head and foot.
+/// Lays out the pages of a sheet, with header and footer.
 fn set(sheet: &Sheet, letters: &[Letters; 2]) -> Result<Vec<Page>, SheetError> {
     let foot = Foot::of(sheet, letters);
     let head = Head::of(sheet, letters);
@@ -182,7 +182,7 @@ fn set(sheet: &Sheet, letters: &[Letters; 2]) -> Result<Vec<Page>, SheetError> {
 /// A sheet as a PDF file on letter paper.
 ///
 /// # Errors
-/// [`SheetError`] when the writer gives up, or a page can't hold its caution.
+/// [`SheetError`] if the writer fails, or a page has no room for its caution.
 pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     let letters = Letters::both()?;
     let pages = set(sheet, &letters)?;
@@ -208,7 +208,7 @@ fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
     match mark {
         Mark::Drawing { at, scale, drawing } => draw_all(surface, plain, at, scale, &drawing),
         Mark::Across(text) => {
-            // As large as its slanted box lets it be within the margins, which a printer leaves white.
+            // As large as fits, slanted, within the margins, which a printer leaves white.
             let (wide, high) = (WIDE, PAPER.1 - 2.0 * MARGIN);
             let (sin, cos) = high.atan2(wide).sin_cos();
             let long = bold.width(&text, 1.0);

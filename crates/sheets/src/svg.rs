@@ -1,4 +1,4 @@
-//! A drawing as an SVG 1.1 file (W3C Recommendation, 16 August 2011): for the clipboard, a letter, a web page.
+//! A drawing as an SVG 1.1 file (W3C Recommendation, 16 August 2011), for the clipboard, a letter or a web page.
 
 use crate::drawing::{Drawing, Ink, Shape};
 use chalkcourse_geometry::DVec2;
@@ -8,18 +8,18 @@ use std::fmt::Write as _;
 
 /// The longer side, in user units of 1/96 in.
 const LONG: f64 = 960.0;
-/// User units in a point.
+/// User units per point.
 const POINT: f64 = 96.0 / 72.0;
 
-/// Letters of the lines below the drawing, user units.
+/// Text size of the lines below the drawing, user units.
 const LETTER: f64 = 13.0;
-/// No usual sans-serif is wider than this on average, as a share of its size (common practice, no source).
+/// Upper bound on the average character width of common sans-serif fonts, as a share of the size (common practice, no source).
 const WIDE: f64 = 0.58;
-/// A drawing is at least so wide, so that lines below it have room.
+/// Minimum width, so that the lines below have room.
 const LEAST: f64 = 480.0;
 
-/// The drawing as an SVG file. What stops the job, what was waived and the cautions stand below it, whole; that it is not to be built
-/// stands across it.
+/// The drawing as an SVG file. Stop findings, waivers and cautions are printed below it in full; a stop also puts "not to be
+/// built" across it.
 pub(crate) fn svg(drawing: &Drawing, standing: &Standing) -> String {
     let size = drawing.bounds.size();
     let scale = LONG / size.max_element().max(1e-6);
@@ -72,7 +72,7 @@ pub(crate) fn svg(drawing: &Drawing, standing: &Standing) -> String {
             Shape::Words { at: place, turn, size, text } => {
                 let (x, y) = at(*place);
                 let (size, turn, words) = (f64::from(*size) * POINT, -turn.to_degrees(), escaped(text));
-                // Their ground first, as a wide white line around the letters: SVG 1.1 has no other order in one element.
+                // Draw a wide white outline of the letters first: SVG 1.1 has no paint order within one element.
                 let ground = "fill=\"none\" stroke=\"#ffffff\" stroke-width=\"3\" stroke-linejoin=\"round\"";
                 let ink = format!("fill=\"{}\"", color(Ink::Dark));
                 [ground, &ink].into_iter().try_for_each(|paint| {
@@ -109,7 +109,7 @@ pub(crate) fn svg(drawing: &Drawing, standing: &Standing) -> String {
     out
 }
 
-/// A text in lines that fit a width, broken at blanks.
+/// Wraps text to a width, at spaces.
 fn wrapped(text: &str, width: f64) -> Vec<String> {
     let most = ((width / (LETTER * WIDE)) as usize).max(20);
     let mut lines = vec![String::new()];
@@ -136,7 +136,7 @@ fn color(ink: Ink) -> &'static str {
     }
 }
 
-/// Text as XML takes it (XML 1.0, section 2.4); what XML can't hold at all is left out.
+/// Escapes text for XML (XML 1.0, section 2.4); characters that XML can't hold are dropped.
 fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {

@@ -1,4 +1,4 @@
-//! The order as a workbook (Office Open XML, ECMA-376): numbers that add up by formulas.
+//! The order as a workbook (Office Open XML, ECMA-376), with formulas for all sums.
 
 use crate::SheetError;
 use chalkcourse_geometry::Units;
@@ -11,9 +11,9 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use rust_xlsxwriter::{Color, Format, FormatAlign, Formula, Workbook, Worksheet};
 
-/// The sheet of the lines. Formulas on other sheets name it, so that it is one word.
+/// Name of the sheet with the lines. Formulas on other sheets refer to it, so it is a single word.
 const ORDER: Say = words::common::ORDER;
-/// The sheet of what is to be known.
+/// Name of the sheet with notes.
 const KNOWN: Say = words::sheets::TO_KNOW;
 const COLUMNS: [(Say, f64); 18] = [
     (words::common::GROUP, 16.0),
@@ -38,7 +38,7 @@ const COLUMNS: [(Say, f64); 18] = [
 const PACKAGES: u16 = 9;
 const PRICE: u16 = 12;
 const COST: u16 = 13;
-/// The rows above the lines: the title, what the order is for, and the head of the table.
+/// Rows above the lines: title, what the order is for, table header.
 const HEAD: u32 = 3;
 const NO_PRICE: Say = words::common::NO_PRICE;
 const NOT_KNOWN: Say = words::common::NOT_KNOWN;
@@ -86,12 +86,12 @@ impl Formats {
     }
 }
 
-/// The order as a workbook: a sheet of the lines with their totals, one of the cost by stage and by group, the cut list, and
-/// what is to be known. Costs and totals are formulas that carry the exact amounts for readers that do not reckon; names
-/// are always text, whatever they begin with. It is set up to be printed.
+/// The order as a workbook: the lines with their totals, the cost by stage and by group, the cut list, and a sheet of notes.
+/// Costs and totals are formulas with the exact amounts cached for readers that do not recalculate; names are always text,
+/// whatever they begin with. Page setup for printing is included.
 ///
 /// # Errors
-/// [`SheetError`] when the writer gives up: with more lines than a workbook has rows.
+/// [`SheetError`] if the writer fails: with more lines than a workbook has rows.
 pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, SheetError> {
     let formats = Formats::new();
     let mut workbook = Workbook::new();
@@ -104,10 +104,10 @@ pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, She
     order(workbook.add_worksheet(), job, takeoff, &formats, rows, &standing)?;
     costs(workbook.add_worksheet(), takeoff, &formats, rows)?;
     cuts(workbook.add_worksheet(), takeoff, job.units, &formats)?;
-    known(workbook.add_worksheet(), job, plan, &formats)?;
+    notes_sheet(workbook.add_worksheet(), job, plan, &formats)?;
     if !standing.stops.is_empty() {
         for sheet in workbook.worksheets_mut() {
-            // The head of each printed page; all of what stops the job does not fit there.
+            // Header of each printed page; the stop findings do not all fit there.
             let see = words::sheets::see(&KNOWN.now());
             sheet.set_header(format!("&C&\"-,Bold\"{}: &\"-,Regular\"{see}", NOT_TO_BUILD.now()));
         }
@@ -115,7 +115,7 @@ pub(crate) fn order_workbook(job: &Resolved, plan: &Plan) -> Result<Vec<u8>, She
     Ok(workbook.save_to_buffer()?)
 }
 
-/// The first and the last row of the lines, counted from 0.
+/// First and last row of the lines, 0-based.
 #[derive(Clone, Copy)]
 struct Rows {
     first: u32,
@@ -123,7 +123,7 @@ struct Rows {
 }
 
 impl Rows {
-    /// A column of the lines, as a formula on any sheet names it.
+    /// A column of the lines as a range for a formula on any sheet.
     fn of(self, column: char) -> String {
         format!("{}!${column}${}:${column}${}", ORDER.now(), self.first + 1, self.last + 1)
     }
@@ -133,12 +133,12 @@ fn float(amount: Decimal) -> f64 {
     amount.to_f64().unwrap_or(f64::MAX)
 }
 
-/// A formula with the amount that it comes to.
-fn reckoned(formula: impl AsRef<str>, amount: Decimal) -> Formula {
+/// A formula with its cached result.
+fn with_result(formula: impl AsRef<str>, amount: Decimal) -> Formula {
     Formula::new(formula).set_result(amount.to_string())
 }
 
-/// Paper, margins, head and foot.
+/// Page setup: paper, margins, header and footer.
 fn to_print(sheet: &mut Worksheet, name: &str, repeat: Option<u32>) -> Result<(), SheetError> {
     sheet.set_name(name)?;
     // 1 is US letter (ECMA-376, part 1, 18.3.1.63).
@@ -208,7 +208,7 @@ fn write_line(
         sheet.write_string_with_format(row, column, text, &formats.text)?;
     }
     for (column, amount) in [(4, line.need), (7, line.with_waste), (8, line.from_stock), (11, line.holds)] {
-        // As the other outputs say it: a thousandth, and no noise below it.
+        // To a thousandth, like the other outputs, without floating-point noise.
         let amount = (amount * scale * 1000.0).round() / 1000.0;
         sheet.write_number_with_format(row, column, amount, &formats.amount)?;
     }
@@ -227,7 +227,7 @@ fn write_line(
     Ok(())
 }
 
-/// The steps from the lines to the total, each a formula of those above it.
+/// The steps from the lines to the total, each a formula of the ones above.
 fn totals(
     sheet: &mut Worksheet,
     job: &Resolved,
@@ -239,7 +239,7 @@ fn totals(
     let labour = Group::Labour.name();
     let sums = &takeoff.totals;
     let first = rows.last + 2;
-    // The place of a step, as a formula names it.
+    // The cell of a step, as a formula refers to it.
     let at = |step: u32| format!("N{}", first + step + 1);
     let percent = |base: String, percent: Decimal| format!("ROUND({base}*{percent}/100,2)");
     let pricing = &job.order.pricing;
@@ -266,7 +266,7 @@ fn totals(
         sheet.write_string_with_format(row, PRICE, what, &formats.text)?;
         match amount {
             Some(amount) => {
-                sheet.write_formula_with_format(row, COST, reckoned(formula, amount), &formats.money)?
+                sheet.write_formula_with_format(row, COST, with_result(formula, amount), &formats.money)?
             }
             None => sheet.write_string_with_format(row, COST, NOT_KNOWN.now(), &formats.missing)?,
         };
@@ -274,7 +274,7 @@ fn totals(
     let last = first + 7;
     let total = format!("{}+{}+{}", at(4), at(5), at(6));
     sheet.write_string_with_format(last, PRICE, words::common::total(&takeoff.currency), &formats.sum)?;
-    sheet.write_formula_with_format(last, COST, reckoned(total, sums.total), &formats.sum_money)?;
+    sheet.write_formula_with_format(last, COST, with_result(total, sums.total), &formats.sum_money)?;
     if !takeoff.unpriced.is_empty() {
         let words = words::sheets::no_price_and_not_in(&takeoff.unpriced.join(", "));
         sheet.write_string_with_format(last + 1, 0, words, &formats.missing)?;
@@ -311,12 +311,12 @@ fn costs(sheet: &mut Worksheet, takeoff: &Takeoff, formats: &Formats, rows: Rows
             row += 1;
             let formula = format!("SUMIF({},A{},{})", rows.of(column), row + 1, rows.of('N'));
             sheet.write_string_with_format(row, 0, *name, &formats.text)?;
-            sheet.write_formula_with_format(row, 1, reckoned(formula, *cost), &formats.money)?;
+            sheet.write_formula_with_format(row, 1, with_result(formula, *cost), &formats.money)?;
         }
         row += 1;
         let sum = if sums.is_empty() { "0".to_owned() } else { format!("SUM(B{}:B{row})", first + 1) };
         sheet.write_string_with_format(row, 0, words::sheets::GOODS_AND_LABOUR.now(), &formats.sum)?;
-        let lines = reckoned(sum, takeoff.priced_total);
+        let lines = with_result(sum, takeoff.priced_total);
         sheet.write_formula_with_format(row, 1, lines, &formats.sum_money)?;
         row += 3;
     }
@@ -345,8 +345,13 @@ fn cuts(sheet: &mut Worksheet, takeoff: &Takeoff, units: Units, formats: &Format
     Ok(())
 }
 
-/// What is to be known of the order: whose words it follows, what it assumes, findings, waivers, cautions.
-fn known(sheet: &mut Worksheet, job: &Resolved, plan: &Plan, formats: &Formats) -> Result<(), SheetError> {
+/// The notes sheet: sources of the order, assumptions, findings, waivers, cautions.
+fn notes_sheet(
+    sheet: &mut Worksheet,
+    job: &Resolved,
+    plan: &Plan,
+    formats: &Formats,
+) -> Result<(), SheetError> {
     to_print(sheet, KNOWN.now(), None)?;
     sheet.set_column_width(0, 22)?.set_column_width(1, 110)?;
     let header = order_header(job, plan);

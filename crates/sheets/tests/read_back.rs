@@ -1,5 +1,5 @@
-//! The files read back: workbooks by a reader that is not the writer, sheets by the rules of their format. The formulas are
-//! reckoned anew by an office program in `tests/peers/sheets_read_back.py`.
+//! Files read back: workbooks with a separate reader crate, PDFs checked against the format's rules. The formulas are
+//! recalculated by an office program in `tests/peers/sheets_read_back.py`.
 
 #![allow(
     clippy::expect_used,
@@ -20,7 +20,7 @@ use std::str::FromStr;
 use std::sync::Arc;
 
 const SAMPLES: [&str; 4] = ["alder-court", "quarry-lane", "mill-row", "low-barn"];
-/// The first of the lines, counted from 0.
+/// First row of the lines, 0-based.
 const FIRST: usize = 3;
 
 fn sample(name: &str) -> (Resolved, Plan) {
@@ -34,7 +34,7 @@ fn open(bytes: &[u8]) -> Xlsx<Cursor<&[u8]>> {
     Xlsx::new(Cursor::new(bytes)).unwrap()
 }
 
-/// A number of a cell as the decimal that was written.
+/// A numeric cell as the decimal that was written.
 fn decimal(cell: &Data) -> Decimal {
     match cell {
         Data::Float(number) => Decimal::from_str(&number.to_string()).unwrap(),
@@ -44,7 +44,7 @@ fn decimal(cell: &Data) -> Decimal {
 }
 
 #[test]
-fn the_workbook_says_what_the_order_says_to_the_cent() {
+fn the_workbook_agrees_with_the_order_to_the_cent() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let bytes = Output::OrderWorkbook.bytes(&job, &plan).unwrap();
@@ -95,7 +95,7 @@ fn every_cost_and_total_is_a_formula() {
     assert!(written[count].starts_with("SUMIF("), "{}", written[count]);
 }
 
-/// Names that spreadsheets take for formulas, after the list of OWASP, "CSV Injection".
+/// Names that spreadsheets take for formulas, after OWASP, "CSV Injection".
 const NASTY: [&str; 6] =
     ["=HYPERLINK(\"http://192.0.2.1\",\"a\")", "+1+1", "-2+3", "@SUM(1,1)", "\t=1+1", "\r=1+1"];
 
@@ -133,7 +133,7 @@ fn hostile_names_stay_text_in_the_workbook_and_break_no_sheet() {
     }
 }
 
-/// Head and end of a file after ISO 32000-1, 7.5.2 and 7.5.5.
+/// Header and trailer of a file per ISO 32000-1, 7.5.2 and 7.5.5.
 fn ends_well(pdf: &[u8]) -> bool {
     pdf.starts_with(b"%PDF-1.") && pdf.trim_ascii_end().ends_with(b"%%EOF")
 }
@@ -159,7 +159,7 @@ fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
         ] {
             let pdf = output.bytes(&job, &plan).unwrap();
             assert!(ends_well(&pdf), "{}", job.name);
-            // By part and by stage an order of nothing is the same.
+            // An empty order is the same by part and by stage.
             let same = seen.contains(&pdf) && !plan.takeoff.lines.is_empty();
             assert!(!same, "two sheets of {} are the same", job.name);
             seen.push(pdf);
@@ -169,8 +169,8 @@ fn sheets_are_whole_files_for_every_sample_and_for_an_empty_job() {
     }
 }
 
-/// The drawing read back by an XML reader that is not the writer (office formats are XML too, so one is there): it is well formed,
-/// has a path for each module and each stretch of edge, and says in words what it shows.
+/// The drawing read back with a separate XML reader (the one that comes with the workbook reader): it is well formed, has a path
+/// for each module and each edge segment, and describes itself in text.
 #[test]
 fn the_svg_is_well_formed_and_has_every_module() {
     for name in SAMPLES {
@@ -192,7 +192,7 @@ fn the_svg_is_well_formed_and_has_every_module() {
         }
         assert_eq!(depth, 0, "{name}");
         assert_eq!(filled, plan.summary.modules + plan.layout.penetrations.len(), "{name}");
-        // An edge of two faces once: from both its dashes would close each other's gaps.
+        // An edge shared by two faces is drawn once: drawn twice, the dashes would fill each other's gaps.
         let edges = plan.layout.roof.lines().len();
         let drawing = plan_drawing(&job, &plan).unwrap();
         let leaders = drawing.shapes.iter().filter(|it| matches!(it, Shape::Line { ink: Ink::Leader, .. }));
@@ -202,9 +202,9 @@ fn the_svg_is_well_formed_and_has_every_module() {
     }
 }
 
-/// The plan to build from carries every face with modules, and one page at least for an empty job.
+/// The build sheet carries every face with modules, and has at least one page for an empty job.
 #[test]
-fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
+fn the_build_sheet_is_a_pdf_for_every_sample_and_for_an_empty_job() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let bytes = Output::BuildSheet.bytes(&job, &plan).unwrap();
@@ -223,11 +223,11 @@ fn the_plan_to_build_from_is_a_pdf_for_every_sample_and_for_nothing() {
     assert!(Output::BuildSheet.bytes(&job, &plan).unwrap().starts_with(b"%PDF-"));
 }
 
-/// Where words stand and what they must not lie on, on paper of the plan to build from, which gives a drawing so many points.
-fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64), name: &str) -> usize {
+/// Checks that nothing crosses the labels at the build sheet's size, `room` in points.
+fn check_labels_are_clear(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64), name: &str) -> usize {
     let size = drawing.bounds.size();
     let point = (size.x / room.0).max(size.y / room.1);
-    // Half of what their letters take: DejaVu Sans Condensed is half an em wide on average, and high letters four fifths.
+    // Half the text box: DejaVu Sans Condensed averages half an em in width, and tall letters are four fifths of an em.
     let half = |size: f32, text: &str| {
         dvec2(text.chars().count() as f64 * 0.5, 0.8) * (f64::from(size) * point / 2.0)
     };
@@ -241,7 +241,7 @@ fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64)
         .collect();
     for (nth, &(at, turn, half, text)) in words.iter().enumerate() {
         let along = DVec2::from_angle(turn);
-        // Places all over the letters: what they lie on is under one of them.
+        // Sample points all over the letters: whatever crosses them covers one.
         let places: Vec<DVec2> = (-20..=20)
             .flat_map(|u| (-2..=2).map(move |v| (f64::from(u) / 20.0, f64::from(v) / 2.0)))
             .map(|(u, v)| at + along * (u * half.x) + along.perp() * (v * half.y))
@@ -266,7 +266,7 @@ fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64)
                     assert!(near > 0.2 * point, "{name}: {text:?} lies on a dimension");
                 }
                 Shape::Line { points: line, ink: Ink::Leader, .. } => {
-                    // A leader begins at its own words, which are the nearest to one of its ends.
+                    // A leader starts at its own label, the one nearest to one of its ends.
                     let off = |at: DVec2, turn: f64, half: DVec2, p: DVec2| {
                         let along = DVec2::from_angle(turn);
                         let d = dvec2((p - at).dot(along).abs(), (p - at).dot(along.perp()).abs()) - half;
@@ -289,14 +289,14 @@ fn nothing_lies_on_words(drawing: &chalkcourse_sheets::Drawing, room: (f64, f64)
 }
 
 #[test]
-fn labels_lie_on_nothing_that_must_be_seen() {
+fn labels_cover_nothing_that_must_be_seen() {
     for name in SAMPLES {
         let (job, plan) = sample(name);
         let drawing = plan_drawing(&job, &plan).unwrap();
-        assert!(nothing_lies_on_words(&drawing, (526.0, 380.0), name) > 1, "{name}");
+        assert!(check_labels_are_clear(&drawing, (526.0, 380.0), name) > 1, "{name}");
         for index in (0..plan.layout.faces.len()).take(40) {
             let Some(drawing) = face_drawing(&job, &plan, index) else { continue };
-            nothing_lies_on_words(&drawing, (526.0, 300.0), name);
+            check_labels_are_clear(&drawing, (526.0, 300.0), name);
         }
     }
 }

@@ -1,4 +1,4 @@
-//! Modules and what flashes them.
+//! Modules and their flashing.
 
 use crate::build::Build;
 use crate::{Kind, Marks, Of};
@@ -6,7 +6,7 @@ use chalkcourse_geometry::{DVec2, DVec3, Plane, dvec2};
 use chalkcourse_job::{Flashing, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock, Run, RunKind};
 
-/// How far flashing is drawn above the deck, so that it never sinks into it.
+/// Height of flashing above the deck as drawn, so that the two do not intersect.
 const SHEET: f64 = 0.006;
 
 /// All blocks on sound faces.
@@ -21,14 +21,14 @@ pub(crate) fn blocks(build: &mut Build, job: &Resolved, layout: &Layout) {
     }
 }
 
-/// A plane with modules of one thickness on it.
+/// A plane carrying modules of one thickness.
 struct Laid<'a> {
     plane: &'a Plane,
     thick: f64,
 }
 
 impl Laid<'_> {
-    /// A point of the face's frame, so far above the deck.
+    /// A point of the face's frame at a height above the deck.
     fn at(&self, frame: DVec2, above: f64) -> DVec3 {
         self.plane.to_space(frame) + self.plane.normal() * above
     }
@@ -43,7 +43,7 @@ fn modules(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock) {
     }
 }
 
-/// The sides of the block, and the sheets beyond them. Between two modules is a gap of a few millimetres: no side shows there.
+/// The sides of the block and the flashing beyond them. Gaps between modules are a few millimetres, so no sides show there.
 fn border(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock, flashing: &Flashing) {
     let of = Of::Block(block.id);
     for run in &block.runs {
@@ -57,7 +57,7 @@ fn border(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock, flashing: &Fl
         let (a, b) = seen_from(run, out);
         let side = [laid.at(a, 0.0), laid.at(b, 0.0), laid.at(b, laid.thick), laid.at(a, laid.thick)];
         build.quad(Kind::ModuleSide, of, side, Marks::Plain);
-        // Head flashing laps over the side flashing; what lies under a higher row is hidden by it.
+        // Head flashing laps over the side flashing; under a higher row it is hidden.
         let lap = if run.kind == RunKind::Head { flashing.side.metres() } else { 0.0 };
         let along = (b - a).normalize_or_zero() * lap.clamp(0.0, 1.0);
         let beyond = out * reach.metres().clamp(0.0, 2.0);
@@ -66,7 +66,7 @@ fn border(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock, flashing: &Fl
     }
 }
 
-/// The ends of a run, left one first, for a person who looks at it from outside.
+/// The ends of a run as seen from outside, left end first.
 fn seen_from(run: &Run, out: DVec2) -> (DVec2, DVec2) {
     if (run.to - run.from).perp_dot(out) < 0.0 { (run.from, run.to) } else { (run.to, run.from) }
 }

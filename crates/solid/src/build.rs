@@ -1,19 +1,19 @@
-//! Putting surfaces together.
+//! Building surfaces.
 
 use crate::{Kind, Marks, Of, Solid, Surface, Triangle};
 use chalkcourse_geometry::{DVec2, DVec3, Plane, Polygon, signed_area};
 
-/// A solid that is being built.
+/// A solid under construction.
 #[derive(Default)]
 pub(crate) struct Build {
     solid: Solid,
 }
 
-/// A corner farther out than this is a slip of the hand: 1,000 km.
+/// A corner farther out than this is an input error: 1,000 km.
 const FARTHEST: f64 = 1e6;
 
 impl Build {
-    /// The corners of the house so far.
+    /// Bounds of the house so far.
     pub(crate) fn bounds(&self) -> Option<(DVec3, DVec3)> {
         self.solid.bounds
     }
@@ -22,7 +22,7 @@ impl Build {
         self.solid
     }
 
-    /// A surface without triangles yet; `None` where its vectors are no directions.
+    /// Adds a surface without triangles yet; `None` if its vectors are degenerate.
     fn surface(&mut self, surface: Surface) -> Option<u32> {
         let sound = [surface.normal, surface.u, surface.v].iter().all(|v| (v.length() - 1.0).abs() < 1e-6)
             && surface.origin.is_finite();
@@ -52,8 +52,8 @@ impl Build {
         self.solid.triangles.push(triangle);
     }
 
-    /// A flat four-sided piece, its corners counter-clockwise for one who looks at it from outside. Its u runs along its
-    /// first side. Two corners may be one.
+    /// A flat quad, its corners counter-clockwise as seen from outside. Its u axis runs along the first side. Two corners may
+    /// coincide.
     pub(crate) fn quad(&mut self, kind: Kind, of: Of, corners: [DVec3; 4], marks: Marks) {
         let [a, b, c, d] = corners;
         let normal = (c - a).cross(d - b).normalize_or_zero();
@@ -66,7 +66,7 @@ impl Build {
         }
     }
 
-    /// A polygon in plan, lifted onto a plane that was moved `up`; seen from above, or from below where `turned`.
+    /// A polygon in plan, lifted onto a plane raised by `up`; facing up, or down if `turned`.
     pub(crate) fn lifted(&mut self, kind: Kind, of: Of, plan: &Polygon, on: Lifted, marks: Marks) {
         let Lifted { plane, up, turned } = on;
         let along = plane.along().extend(0.0);
@@ -90,12 +90,12 @@ impl Build {
     }
 }
 
-/// Where a polygon is lifted to.
+/// The plane a polygon is lifted onto.
 #[derive(Clone, Copy)]
 pub(crate) struct Lifted<'a> {
     pub(crate) plane: &'a Plane,
-    /// Straight up from the plane, metres.
+    /// Vertical offset from the plane, metres.
     pub(crate) up: f64,
-    /// Seen from below.
+    /// Facing down.
     pub(crate) turned: bool,
 }

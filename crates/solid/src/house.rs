@@ -6,11 +6,11 @@ use chalkcourse_geometry::{Azimuth, DVec2, EdgeSpan, Pitch, Plane, Polygon, Roof
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// How thick the roof is drawn at its edges, straight up and down: a rafter's end with its deck and board (common practice,
-/// no source).
+/// Drawn thickness of the roof at its edges, measured vertically: a rafter's end with its deck and board (common practice, no
+/// source).
 pub(crate) const THICK: f64 = 0.18;
 
-/// One storey, where nobody said how high the eave is (common practice, no source).
+/// One storey, if the eave height is unknown (common practice, no source).
 const STOREY: f64 = 9.0 * 0.3048;
 
 /// All sound faces with their undersides and edges.
@@ -33,7 +33,7 @@ pub(crate) fn roof(build: &mut Build, layout: &Layout) {
     }
 }
 
-/// The upright edge of a roof where nothing meets it, and the wall up to a roof that meets it higher up.
+/// The vertical edge of a roof where nothing meets it, and the wall up to a higher roof that meets it.
 fn edge(build: &mut Build, face: &RoofFace, span: &EdgeSpan, of: Of) {
     let (a, b) = span.plan;
     let (low_a, low_b) = (face.plane.height_at(a), face.plane.height_at(b));
@@ -42,7 +42,7 @@ fn edge(build: &mut Build, face: &RoofFace, span: &EdgeSpan, of: Of) {
         build.quad(Kind::Fascia, of, fascia, Marks::Plain);
         return;
     };
-    // The higher roof's own span is the same stretch seen from the other side: it is drawn once, from below.
+    // The higher roof's own span is the same segment from the other side: draw it once, from below.
     let (gap_a, gap_b) = neighbour.gap;
     let Some(((a, gap_a), (b, gap_b))) = above_zero((a, gap_a), (b, gap_b)) else { return };
     if gap_a.max(gap_b) < 1e-3 {
@@ -62,7 +62,7 @@ fn edge(build: &mut Build, face: &RoofFace, span: &EdgeSpan, of: Of) {
     build.quad(Kind::Fascia, of, between((wall(gap_a), wall(gap_b)), (gap_a, gap_b)), Marks::Plain);
 }
 
-/// The part of a stretch where a value that runs straight from one end to the other is above 0.
+/// The part of a segment where a linearly varying value is above 0.
 fn above_zero(a: (DVec2, f64), b: (DVec2, f64)) -> Option<((DVec2, f64), (DVec2, f64))> {
     let zero = || (a.0.lerp(b.0, a.1 / (a.1 - b.1)), 0.0);
     match (a.1 > 0.0, b.1 > 0.0) {
@@ -73,8 +73,8 @@ fn above_zero(a: (DVec2, f64), b: (DVec2, f64)) -> Option<((DVec2, f64), (DVec2,
     }
 }
 
-/// The height of the ground: below the eave of the largest face by what the job says, else at 0 where the faces stand high
-/// enough above it for people to live there, else a storey below the lowest eave.
+/// The height of the ground: below the eave of the largest face by the job's eave height; otherwise 0 if the faces are high
+/// enough above it for a storey; otherwise a storey below the lowest eave.
 pub(crate) fn ground_height(job: &Resolved, layout: &Layout) -> f64 {
     let sound = || layout.roof.faces.iter().filter(|face| face.sound);
     let lowest_of = |face: &RoofFace| {
@@ -90,14 +90,14 @@ pub(crate) fn ground_height(job: &Resolved, layout: &Layout) -> f64 {
         None if lowest >= 1.5 => 0.0,
         None => lowest - STOREY,
     };
-    // A porch may lie low, but not in the ground.
+    // A porch may be low, but not in the ground.
     ground.min(lowest - 2.0 * THICK)
 }
 
-/// Corners of the ground's rim.
+/// Vertices of the ground's rim.
 const RIM: usize = 64;
 
-/// The ground, around the house as far as a picture needs it.
+/// The ground around the house, as far as a picture needs it.
 pub(crate) fn ground(build: &mut Build, height: f64) {
     let Some((least, most)) = build.bounds() else { return };
     let middle = (least + most).truncate() / 2.0;

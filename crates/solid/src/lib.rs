@@ -1,11 +1,11 @@
-//! The house in space: roof, walls, ground, modules and penetrations as triangles, worked out from a job and its layout.
+//! The house in 3D: roof, walls, ground, modules and penetrations as triangles, computed from a job and its layout.
 //!
-//! - [`solid`]: a pure, total function; a half-drawn roof gives the part of the house that it makes
-//! - [`Solid`]: surfaces (what they are, what of the job they show, where their own frame lies) and their triangles
+//! - [`solid`]: a pure, total function; a half-drawn roof gives a partial house
+//! - [`Solid`]: surfaces (material, what of the job they show, their own frame) and their triangles
 //!
-//! What people measured is true to size: faces, modules, outlines of penetrations. What nobody measures is drawn as is usual:
-//! the thickness of the roof's edge, how high a pipe stands up, where the walls stand while the job does not say. No count
-//! and no rule reads a solid. Metres, x east, y north, z up.
+//! What people measure is true to size: faces, modules, outlines of penetrations. The rest is drawn with usual dimensions: the
+//! thickness of the roof's edge, the height of a pipe, the position of the walls if the job does not give it. No count and no
+//! rule reads a solid. Metres, x east, y north, z up.
 
 mod array;
 mod build;
@@ -22,7 +22,7 @@ use chalkcourse_layout::Layout;
 pub enum Kind {
     /// Roofing.
     Roof,
-    /// The upright edge of a roof.
+    /// The vertical edge of a roof.
     Fascia,
     /// The underside of a roof.
     Soffit,
@@ -60,7 +60,7 @@ impl Kind {
         Self::Glass,
     ];
 
-    /// A plain word for it.
+    /// Its name, for files.
     pub fn name(self) -> &'static str {
         match self {
             Self::Roof => "roof",
@@ -95,19 +95,19 @@ pub enum Of {
     Module(BlockId, Cell),
 }
 
-/// Lines that a surface bears, in its own frame: for a picture near enough to see them.
+/// Line patterns on a surface, in its own frame, drawn when the picture is close enough to resolve them.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Marks {
     /// None.
     Plain,
     /// Courses of shingles: lines of equal v.
     Courses {
-        /// Height v of the first line.
+        /// Height v of the first course line.
         first: f64,
-        /// From one line to the next.
+        /// Distance between course lines.
         exposure: f64,
     },
-    /// A module: its frame is along the border of 0 ≤ u ≤ width, 0 ≤ v ≤ height.
+    /// A module: 0 ≤ u ≤ width, 0 ≤ v ≤ height in its frame.
     Module {
         /// Along u.
         width: f64,
@@ -116,26 +116,26 @@ pub enum Marks {
     },
 }
 
-/// A plane piece of the house.
+/// A planar piece of the house.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Surface {
     /// What it is made of.
     pub kind: Kind,
     /// What of the job it shows.
     pub of: Of,
-    /// Unit vector out of the house.
+    /// Outward unit normal.
     pub normal: DVec3,
-    /// Where its own frame begins.
+    /// Origin of its own frame.
     pub origin: DVec3,
     /// Unit vector of u in its frame; on roofs and modules along the eave.
     pub u: DVec3,
     /// Unit vector of v in its frame; on roofs and modules up the slope.
     pub v: DVec3,
-    /// Lines on it.
+    /// Its line pattern.
     pub marks: Marks,
 }
 
-/// A triangle of a surface; its corners run counter-clockwise for one who looks at it from outside.
+/// A triangle of a surface; counter-clockwise as seen from outside.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Triangle {
     /// Index in [`Solid::surfaces`].
@@ -145,21 +145,21 @@ pub struct Triangle {
 }
 
 impl Triangle {
-    /// In m².
+    /// Area in m².
     pub fn area(&self) -> f64 {
         let [a, b, c] = self.corners;
         (b - a).cross(c - a).length() / 2.0
     }
 }
 
-/// Everything that stands on the lot.
+/// Everything on the lot.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Solid {
     /// Surfaces.
     pub surfaces: Vec<Surface>,
-    /// Their triangles. All numbers in it are finite, and none is without area.
+    /// Their triangles. All coordinates are finite, and none is degenerate.
     pub triangles: Vec<Triangle>,
-    /// The least and the greatest corner of the house, the ground around it left out; `None` without a house.
+    /// Bounding box of the house without the ground, as least and greatest corner; `None` without a house.
     pub bounds: Option<(DVec3, DVec3)>,
 }
 
@@ -171,16 +171,16 @@ impl Solid {
             .filter(move |t| self.surfaces.get(t.surface as usize).is_some_and(|s| s.kind == kind))
     }
 
-    /// Area of all triangles of one kind, in m².
+    /// Total area of the triangles of one kind, in m².
     pub fn area_of(&self, kind: Kind) -> f64 {
         self.triangles_of(kind).map(Triangle::area).sum()
     }
 }
 
-/// What is to be seen.
+/// What to show.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Show {
-    /// Modules and their flashing: without them, the house as it was before.
+    /// Modules and their flashing; without them, the house before the array.
     pub array: bool,
 }
 
@@ -190,7 +190,7 @@ impl Default for Show {
     }
 }
 
-/// The corners of all sound faces, on the roof and down on the ground: what a picture of the house must show.
+/// The corners of all sound faces, on the roof and projected onto the ground: what a picture of the house must show.
 pub fn outline_points(job: &Resolved, layout: &Layout) -> Vec<DVec3> {
     let ground = house::ground_height(job, layout);
     let faces = layout.roof.faces.iter().filter(|face| face.sound);
@@ -201,7 +201,7 @@ pub fn outline_points(job: &Resolved, layout: &Layout) -> Vec<DVec3> {
         .collect()
 }
 
-/// The house of a job in space.
+/// The house of a job in 3D.
 pub fn solid(job: &Resolved, layout: &Layout, show: Show) -> Solid {
     let mut build = build::Build::default();
     let ground = house::ground_height(job, layout);

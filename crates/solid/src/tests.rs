@@ -20,7 +20,7 @@ fn face(job: &mut Resolved, corners: &[(f64, f64)], rise: f64, downslope: Azimut
     id
 }
 
-/// A gable of 60 × 30 ft at 6:12 with its eaves at 9 ft; the overhang as given.
+/// A gable of 60 × 30 ft at 6:12 with its eaves at 9 ft and a given overhang.
 fn gable(overhang: f64) -> Resolved {
     let mut job = empty();
     let (long, half, eave) = (60.0 * FOOT, 15.0 * FOOT, 9.0 * FOOT);
@@ -60,8 +60,8 @@ fn of(job: &Resolved) -> Solid {
     solid(job, &Layout::of(job), Show::default())
 }
 
-/// What a closed skin encloses above a level, by the divergence theorem: each triangle gives its plan area, with the sign
-/// of the way that it looks, times its mean height.
+/// The volume enclosed above a level by a closed surface, by the divergence theorem: each triangle contributes its signed plan
+/// area times its mean height.
 fn volume(solid: &Solid, kinds: &[Kind], level: f64) -> f64 {
     let all = kinds.iter().flat_map(|&kind| solid.triangles_of(kind));
     all.map(|t| {
@@ -72,7 +72,7 @@ fn volume(solid: &Solid, kinds: &[Kind], level: f64) -> f64 {
     .sum()
 }
 
-/// The closed skin's area seen from one side is that seen from the other: for upright walls no volume tells.
+/// Vector area: it vanishes for a closed surface. The volume says nothing about vertical walls.
 fn flux(solid: &Solid, kinds: &[Kind]) -> DVec3 {
     let all = kinds.iter().flat_map(|&kind| solid.triangles_of(kind));
     all.map(|t| (t.corners[1] - t.corners[0]).cross(t.corners[2] - t.corners[0]) / 2.0)
@@ -106,12 +106,12 @@ fn walls_stand_in_by_the_overhang_and_reach_the_ground() {
     let most = walls.iter().copied().reduce(DVec3::max).unwrap();
     assert!((least.x - 0.5).abs() < 1e-4 && (least.y - 0.5).abs() < 1e-4 && least.z.abs() < 1e-9, "{least}");
     assert!((most.x - (60.0 * FOOT - 0.5)).abs() < 1e-4, "{most}");
-    // the gable wall reaches the ridge, less what the roof is thick
+    // the gable wall ends at the ridge, less the thickness of the roof
     assert!((most.z - (16.5 * FOOT - house::THICK)).abs() < 1e-4, "{most}");
 }
 
 #[test]
-fn the_ground_follows_the_eave_height_or_stands_to_reason() {
+fn the_ground_follows_the_eave_height_or_a_default() {
     let mut job = gable(0.3);
     job.site.building.eave_height = Some(Length::from_metres(6.0));
     let ground = |job: &Resolved| house::ground_height(job, &Layout::of(job));
@@ -125,7 +125,7 @@ fn the_ground_follows_the_eave_height_or_stands_to_reason() {
 }
 
 #[test]
-fn modules_are_true_to_size_and_lie_by_their_thickness_over_the_deck() {
+fn modules_are_true_to_size_and_their_thickness_above_the_deck() {
     let job = with_block(gable(0.3), 3, 4);
     let solid = of(&job);
     assert_eq!(solid.triangles_of(Kind::Module).count(), 24);
@@ -152,7 +152,7 @@ fn without_the_array_the_house_is_as_before() {
 }
 
 #[test]
-fn every_triangle_looks_the_way_of_its_surface() {
+fn every_triangle_faces_along_its_normal() {
     let mut job = with_block(gable(0.4), 2, 3);
     for (number, kind) in PenetrationKind::ALL.into_iter().enumerate() {
         job.penetrations.push(Penetration {
@@ -178,7 +178,7 @@ fn every_triangle_looks_the_way_of_its_surface() {
 }
 
 #[test]
-fn a_chimney_stands_as_high_as_the_residential_code_wants() {
+fn a_chimney_is_as_high_as_the_residential_code_requires() {
     // International Residential Code R1003.9: 2 ft above anything within 10 ft, at least 3 ft above the roof
     let mut job = gable(0.3);
     let chimney = |y: f64| Penetration {
@@ -223,7 +223,7 @@ fn a_terrace_with_a_step_has_a_wall_between_and_none_within() {
 }
 
 #[test]
-fn a_roof_that_is_half_drawn_gives_what_there_is() {
+fn a_half_drawn_roof_gives_a_partial_house() {
     assert_eq!(of(&empty()), Solid::default());
     let mut job = gable(0.3);
     job.faces[0].outline.outer.swap(1, 2);
@@ -235,7 +235,7 @@ fn a_roof_that_is_half_drawn_gives_what_there_is() {
 }
 
 proptest! {
-    /// Any outlines, sound or not: numbers stay finite, and every triangle has a surface and an area.
+    /// Any outlines, sound or not: coordinates stay finite, and every triangle has a surface and an area.
     #[test]
     fn any_faces_give_a_sound_solid(
         corners in prop::collection::vec(prop::collection::vec((-20.0..20.0f64, -20.0..20.0f64), 0..6), 0..4),

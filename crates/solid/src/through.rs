@@ -1,4 +1,4 @@
-//! What comes through the roof.
+//! Penetrations.
 
 use crate::build::{Build, Lifted};
 use crate::{Kind, Marks, Of};
@@ -6,19 +6,19 @@ use chalkcourse_geometry::{Azimuth, DVec2, DVec3, Pitch, Plane, RoofFace, neares
 use chalkcourse_job::PenetrationKind;
 use chalkcourse_layout::{Layout, PlacedPenetration};
 
-/// How high a pipe stands above the deck, at its middle; a vent, a curb and anything else (common practice, no source).
+/// Height above the deck, at the centre, of a pipe; of a vent, a curb and anything else (common practice, no source).
 const PIPE: f64 = 0.35;
 const VENT: f64 = 0.18;
 const CURB: f64 = 0.12;
 const OTHER: f64 = 0.30;
 
-/// A chimney ends 2 ft above anything within 10 ft, and 3 ft above where it comes through (International Residential Code,
+/// A chimney ends 2 ft above anything within 10 ft, and 3 ft above where it penetrates the roof (International Residential Code,
 /// section R1003.9).
 const CHIMNEY_ABOVE_NEAR: f64 = 2.0 * 0.3048;
 const CHIMNEY_NEAR: f64 = 10.0 * 0.3048;
 const CHIMNEY_ABOVE_ROOF: f64 = 3.0 * 0.3048;
 
-/// All penetrations that stand on a sound face.
+/// All penetrations on a sound face.
 pub(crate) fn penetrations(build: &mut Build, layout: &Layout) {
     for penetration in &layout.penetrations {
         let home = penetration.home.and_then(|index| layout.roof.faces.get(index)).filter(|face| face.sound);
@@ -57,7 +57,7 @@ fn one(build: &mut Build, layout: &Layout, penetration: &PlacedPenetration, home
     build.lifted(cap, of, &plan, Lifted { plane: &top, up: 0.0, turned: false }, Marks::Plain);
 }
 
-/// Where a side meets the roof: on the lowest of the faces that it cuts, so that no gap shows over a ridge.
+/// The foot of a side on the roof: the lowest of the faces it intersects, so that no gap shows over a ridge.
 fn foot_height(layout: &Layout, penetration: &PlacedPenetration, home: &RoofFace, p: DVec2) -> f64 {
     penetration
         .on
@@ -70,7 +70,7 @@ fn foot_height(layout: &Layout, penetration: &PlacedPenetration, home: &RoofFace
 fn chimney_top(layout: &Layout, outline: &[DVec2], middle: DVec2, home: &RoofFace) -> f64 {
     let through = outline.iter().map(|&p| home.plane.height_at(p)).fold(f64::NEG_INFINITY, f64::max);
     let reach = outline.iter().map(|p| p.distance(middle)).fold(0.0, f64::max) + CHIMNEY_NEAR;
-    // A face is highest at a corner of what lies within reach: at a corner of its own, or on the rim.
+    // Within reach, a face is highest at a vertex of the clipped face: one of its own, or on the rim.
     let rim = (0..36).map(|step| middle + Azimuth::from_degrees(f64::from(step) * 10.0).unit() * reach);
     let around: Vec<DVec2> = rim.collect();
     let near = layout
@@ -91,7 +91,7 @@ fn chimney_top(layout: &Layout, outline: &[DVec2], middle: DVec2, home: &RoofFac
     (through + CHIMNEY_ABOVE_ROOF).max(near + CHIMNEY_ABOVE_NEAR)
 }
 
-/// The greatest height of a side of a face within reach.
+/// The greatest height within reach along a side of a face.
 fn nearest_highest(face: &RoofFace, a: DVec2, b: DVec2, middle: DVec2, reach: f64) -> Option<f64> {
     let nearest = nearest_on_segment(middle, a, b);
     if nearest.distance(middle) > reach {

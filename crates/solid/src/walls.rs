@@ -1,4 +1,4 @@
-//! Walls from the ground to the underside of the roof.
+//! Walls, from the ground to the underside of the roof.
 
 use crate::build::Build;
 use crate::house::THICK;
@@ -7,10 +7,10 @@ use chalkcourse_geometry::{DVec2, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// How far the roof reaches beyond the walls, in plan, where nobody said: 1 ft (common practice, no source).
+/// Overhang of the roof past the walls, in plan, if unknown: 1 ft (common practice, no source).
 const OVERHANG: f64 = 0.3048;
 
-/// Faces this near in plan are one roof: twice as much as the gap that a shared edge may have.
+/// Faces within this distance in plan are one roof: twice the gap that a shared edge may have.
 const CLOSE: f64 = 0.02;
 
 /// Outer walls, and walls under roofs that stand over others.
@@ -31,11 +31,11 @@ pub(crate) fn walls(build: &mut Build, job: &Resolved, layout: &Layout, ground: 
     }
 }
 
-/// Where the outer walls stand in plan: the roof's outline, moved in by the overhang.
+/// The outer wall lines in plan: the roof's outline offset inwards by the overhang.
 fn wall_lines(faces: &[&RoofFace], overhang: f64) -> Vec<Polygon> {
     let wide: Vec<Polygon> = faces.iter().flat_map(|face| face.plan.offset(CLOSE)).collect();
     let roofs = Polygon::union(&wide);
-    // A roof narrower than two overhangs is drawn over walls at its edge.
+    // A roof narrower than two overhangs gets its walls at its edge.
     roofs
         .iter()
         .flat_map(|roof| {
@@ -45,14 +45,14 @@ fn wall_lines(faces: &[&RoofFace], overhang: f64) -> Vec<Polygon> {
         .collect()
 }
 
-/// A stretch of wall, and the heights of its top at both ends.
+/// A segment of wall, and the heights of its top at both ends.
 #[derive(Clone, Copy)]
 struct Piece {
     from: (DVec2, f64),
     to: (DVec2, f64),
 }
 
-/// A wall line in pieces, each under one face. A sliver under none reaches over to its neighbours.
+/// A wall line split into segments, each under one face. A sliver under none is merged with its neighbours.
 fn under_roof(faces: &[&RoofFace], a: DVec2, b: DVec2) -> Vec<Piece> {
     let mut cuts = vec![0.0, 1.0];
     for face in faces {
@@ -86,8 +86,7 @@ fn under_roof(faces: &[&RoofFace], a: DVec2, b: DVec2) -> Vec<Piece> {
     pieces
 }
 
-/// Where a line from `a` to `b` meets the line from `c` to `d`, as a fraction of the former, inside both; a line that ends a
-/// millimetre short of the other meets it.
+/// Where segment `a`–`b` meets segment `c`–`d`, as a fraction of the former; a segment that ends a millimetre short still meets.
 fn crossing(a: DVec2, b: DVec2, c: DVec2, d: DVec2) -> Option<f64> {
     let (along, across) = (b - a, d - c);
     let turn = along.perp_dot(across);
@@ -99,7 +98,7 @@ fn crossing(a: DVec2, b: DVec2, c: DVec2, d: DVec2) -> Option<f64> {
     ((0.0..=1.0).contains(&t) && (-slack..=1.0 + slack).contains(&s)).then_some(t)
 }
 
-/// A wall with the house on the left of it as it runs, from the height that `foot` gives to its top.
+/// A wall with the house to its left, from the height given by `foot` to its top.
 fn wall(build: &mut Build, piece: Piece, foot: impl Fn(DVec2) -> f64) {
     let ((a, top_a), (b, top_b)) = (piece.from, piece.to);
     let (foot_a, foot_b) = (foot(a), foot(b));
@@ -110,7 +109,7 @@ fn wall(build: &mut Build, piece: Piece, foot: impl Fn(DVec2) -> f64) {
     }
 }
 
-/// The wall under a free edge that stands over another face: a dormer's, or an upper storey's over a porch.
+/// The wall under a free edge above another face: a dormer's, or an upper storey's over a porch.
 fn over_another(build: &mut Build, faces: &[&RoofFace], face: &RoofFace, span: &EdgeSpan, overhang: f64) {
     let (a, b) = span.plan;
     let inward = (b - a).perp().normalize_or_zero();

@@ -8,25 +8,25 @@ pub struct Date {
     day: u32,
 }
 
-/// A day and an hour by a clock.
+/// A date and a clock time.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Moment {
-    /// The day.
+    /// The date.
     pub date: Date,
-    /// Hours since midnight by the clock, 14.5 for half past two.
+    /// Clock time in hours since midnight, 14.5 for half past two.
     pub hour: f64,
-    /// How many hours the clock is ahead of UTC; −5 for New York in winter.
+    /// Offset of the clock from UTC in hours; −5 for New York in winter.
     pub utc_offset: f64,
 }
 
 impl Date {
-    /// A day by its numbers; `None` where the calendar has none such.
+    /// A date by its numbers; `None` if it is not in the calendar.
     pub fn new(year: i32, month: u32, day: u32) -> Option<Self> {
         let there = (1..=12).contains(&month) && (1..=days_of_month(year, month)).contains(&day);
         there.then_some(Self { year, month, day })
     }
 
-    /// The n-th day of a year, the first of January being 1; kept within the year.
+    /// The n-th day of a year, 1-based; clamped to the year.
     pub fn of_year(year: i32, nth: u32) -> Self {
         let mut left = nth.clamp(1, days_of_year(year));
         let mut month = 1;
@@ -37,7 +37,7 @@ impl Date {
         Self { year, month, day: left }
     }
 
-    /// Which day of its year it is, from 1.
+    /// The day of the year, 1-based.
     pub fn day_of_year(self) -> u32 {
         (1..self.month).map(|month| days_of_month(self.year, month)).sum::<u32>() + self.day
     }
@@ -46,16 +46,16 @@ impl Date {
     pub fn year(self) -> i32 {
         self.year
     }
-    /// The month, from 1.
+    /// The month, 1-based.
     pub fn month(self) -> u32 {
         self.month
     }
-    /// The day of the month, from 1.
+    /// The day of the month, 1-based.
     pub fn day(self) -> u32 {
         self.day
     }
 
-    /// Reads `2026-06-21`.
+    /// Parses `2026-06-21`.
     pub fn parse(text: &str) -> Option<Self> {
         let mut parts = text.trim().splitn(3, '-');
         let mut number = || parts.next()?.parse::<u32>().ok();
@@ -71,7 +71,7 @@ impl fmt::Display for Date {
     }
 }
 
-/// How many days a year has.
+/// Number of days in a year.
 fn days_of_year(year: i32) -> u32 {
     if is_leap(year) { 366 } else { 365 }
 }
@@ -94,7 +94,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn days_of_a_year_come_back() {
+    fn days_of_a_year_round_trip() {
         for year in [1900, 2000, 2024, 2026] {
             for nth in 1..=days_of_year(year) {
                 let date = Date::of_year(year, nth);
@@ -108,7 +108,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_day_is_refused() {
+    fn invalid_dates_are_refused() {
         assert_eq!(Date::parse("2026-06-21"), Date::new(2026, 6, 21));
         for wrong in ["", "2026", "2026-13-01", "2026-02-29", "2026-06-31", "-1-2-3", "a-b-c", "2026-06-21-9"]
         {

@@ -1,11 +1,11 @@
-//! Where the sun stands, and when it rises and sets.
+//! Position of the sun, sunrise and sunset.
 //!
 //! - [`sun_at`]: the sun over a place at a moment
 //! - [`sun_day`]: sunrise, noon and sunset of a day, or why there is none
-//! - [`Date`], [`Moment`]: a day and an hour by a clock that is so many hours ahead of UTC
+//! - [`Date`], [`Moment`]: a date, and a clock time at an offset from UTC
 //!
-//! The positions are those of the solar position algorithm of Reda and Andreas (NREL/TP-560-34302, 2003; Solar Energy 76
-//! (2004) 577–589), ± 0.0003°, for the years −2000 to 6000. No shade, no sky and no energy yet.
+//! Positions follow the solar position algorithm of Reda and Andreas (NREL/TP-560-34302, 2003; Solar Energy 76 (2004) 577–589), ±
+//! 0.0003°, for the years −2000 to 6000. No shade, no sky and no energy yet.
 
 mod date;
 
@@ -27,7 +27,7 @@ pub struct Spot {
     pub height: f64,
 }
 
-/// The air that bends the light of a low sun.
+/// Air conditions, for refraction.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Air {
     /// Pressure at the place, hectopascals.
@@ -48,12 +48,12 @@ impl Air {
     }
 }
 
-/// Where the sun stands.
+/// Position of the sun.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sun {
-    /// The way to it in plan.
+    /// Its direction in plan.
     pub azimuth: Azimuth,
-    /// Degrees above the horizon, as seen through the air; below 0 it is down.
+    /// Apparent elevation above the horizon, degrees, refraction included; negative if it is down.
     pub elevation: f64,
 }
 
@@ -64,38 +64,38 @@ impl Sun {
         (self.azimuth.unit() * cos).extend(sin)
     }
 
-    /// Whether its middle is above a level horizon.
+    /// Whether its centre is above a level horizon.
     pub fn is_up(&self) -> bool {
         self.elevation > 0.0
     }
 }
 
-/// What the sun does on a day. Hours are of the clock asked for; a rise before midnight is below 0.
+/// The sun over a day. Hours are by the requested clock; a rise before midnight is negative.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum SunDay {
-    /// It rises and sets. Upper edge on a level horizon: its middle 50′ below.
+    /// It rises and sets: the upper limb on a level horizon, the centre 50′ below.
     Rises {
         /// Sunrise.
         rise: f64,
-        /// When it stands on the meridian.
+        /// When it crosses the meridian.
         noon: f64,
         /// Sunset.
         set: f64,
     },
-    /// It stays up around the clock.
+    /// It is up all day.
     Up {
-        /// When it stands highest.
+        /// When it is highest.
         noon: f64,
     },
-    /// It stays down around the clock.
+    /// It is down all day.
     Down {
-        /// When it comes nearest to the horizon.
+        /// When it is nearest to the horizon.
         noon: f64,
     },
 }
 
 impl SunDay {
-    /// When the sun stands on the meridian, hours.
+    /// When the sun crosses the meridian, hours.
     pub fn noon(&self) -> f64 {
         match *self {
             Self::Rises { noon, .. } | Self::Up { noon } | Self::Down { noon } => noon,
@@ -103,7 +103,7 @@ impl SunDay {
     }
 }
 
-/// Why there is no answer.
+/// Why there is no result.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum SunError {
     /// The place is not on the globe.
@@ -114,19 +114,18 @@ pub enum SunError {
         /// As given.
         longitude: f64,
     },
-    /// The day is not in the calendar, or beyond the years of the algorithm.
+    /// The date is not in the calendar, or beyond the range of the algorithm.
     #[error("{}", words::solid::is_no_day_that_the(&_0))]
     NoSuchDay(String),
-    /// What the algorithm refuses beyond that.
+    /// The algorithm's own error.
     #[error("{}", words::solid::the_suns_place_cant_be(&_0))]
     Refused(String),
 }
 
-/// The sun over a place at a moment, through air that bends its light; through [`Air::standard_at`] the place where none
-/// was measured.
+/// The sun over a place at a moment, with refraction; in [`Air::standard_at`] the place if no air is given.
 ///
 /// # Errors
-/// [`SunError`] for a place off the globe or a day that there is not.
+/// [`SunError`] for a place off the globe or an invalid date.
 pub fn sun_at(spot: Spot, moment: Moment, air: Option<Air>) -> Result<Sun, SunError> {
     let location = location(spot)?;
     let air = air.unwrap_or_else(|| Air::standard_at(spot.height));
@@ -140,10 +139,10 @@ pub fn sun_at(spot: Spot, moment: Moment, air: Option<Air>) -> Result<Sun, SunEr
     Ok(Sun { azimuth: Azimuth::from_degrees(position.azimuth()), elevation: position.elevation_angle() })
 }
 
-/// What the sun does over a place on a day, by a clock that is `utc_offset` hours ahead of UTC.
+/// The sun over a place on a day, by a clock `utc_offset` hours ahead of UTC.
 ///
 /// # Errors
-/// [`SunError`] for a place off the globe or a day that there is not.
+/// [`SunError`] for a place off the globe or an invalid date.
 pub fn sun_day(spot: Spot, date: Date, utc_offset: f64) -> Result<SunDay, SunError> {
     let location = location(spot)?;
     let refused = |error: solar_positioning::Error| SunError::Refused(error.to_string());
@@ -151,14 +150,14 @@ pub fn sun_day(spot: Spot, date: Date, utc_offset: f64) -> Result<SunDay, SunErr
     let midnight = julian_midnight(date, delta_t)? - utc_offset / 24.0;
     let hours = |julian: f64| (julian - midnight) * 24.0;
     let events = SolarEvents::new();
-    // Just before the day begins, since a search leaves its start out.
+    // Just before the day starts, since the search excludes its start.
     let start = midnight - 1.0 / 86_400.0;
     let noon = events
         .next_transit_from_julian(start, start + 1.1, location.longitude, delta_t)
         .map_err(refused)?
         .ok_or_else(|| SunError::Refused(words::solid::NO_NOON_ON_THIS_DAY.now().to_owned()))?;
     let horizon = Horizon::SunriseSunset;
-    // The rise before this noon and the set after it belong together, on whichever day by the clock they fall.
+    // The rise before this noon and the set after it belong together, whichever day they fall on by the clock.
     let rise =
         events.next_rise_from_julian(noon - 0.55, noon, location, delta_t, horizon).map_err(refused)?;
     let set = events.next_set_from_julian(noon, noon + 0.55, location, delta_t, horizon).map_err(refused)?;
@@ -168,7 +167,7 @@ pub fn sun_day(spot: Spot, date: Date, utc_offset: f64) -> Result<SunDay, SunErr
         _ => {
             let moment = Moment { date, hour: noon_hour, utc_offset };
             let noon = sun_at(Spot { height: 0.0, ..spot }, moment, None)?;
-            // On the days on which a season of light begins or ends one of the two is missing: the longer part counts.
+            // At the start or end of midnight sun or polar night one of the two is missing: the longer part of the day decides.
             if noon.elevation > -0.25 {
                 Ok(SunDay::Up { noon: noon_hour })
             } else {
@@ -187,7 +186,7 @@ fn location(spot: Spot) -> Result<Location, SunError> {
     }
 }
 
-/// Seconds by which the clocks of astronomers are ahead of the turning earth.
+/// Delta T: seconds by which terrestrial time is ahead of universal time.
 fn delta_t_of(date: Date) -> Result<f64, SunError> {
     delta_t::estimate_from_date(date.year(), date.month()).map_err(|_| SunError::NoSuchDay(date.to_string()))
 }

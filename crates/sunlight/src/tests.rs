@@ -14,13 +14,13 @@ fn the_example_of_the_published_algorithm() {
     let moment = Moment { date, hour: 12.0 + 30.5 / 60.0, utc_offset: -7.0 };
     let sun = sun_at(spot, moment, Some(Air { pressure: 820.0, celsius: 11.0 })).unwrap();
     assert!((90.0 - sun.elevation - 50.11162).abs() < 2e-5, "{}", 90.0 - sun.elevation);
-    // The example takes 67 s for the clocks of astronomers, two more than were measured for that day.
+    // The example takes 67 s for delta T, two more than were measured for that day.
     assert!((sun.azimuth.degrees() - 194.34024).abs() < 5e-5, "{}", sun.azimuth.degrees());
     // The same example (these from memory): sunrise 6:12:43.46 and sunset 17:20:19.19 by the clock.
     let SunDay::Rises { rise, noon, set } = sun_day(spot, date, -7.0).unwrap() else { panic!("no day") };
     let clock = |h: f64, m: f64, s: f64| h + m / 60.0 + s / 3600.0;
     assert!((rise - clock(6.0, 12.0, 43.46)).abs() < 3.0 / 3600.0, "{rise}");
-    // Its sunset is of the day in UTC, which by this clock is that of the evening before: days get shorter by 88 s there.
+    // Its sunset is of the day in UTC, which by this clock is the evening before: days get shorter by 88 s there.
     let SunDay::Rises { set: before, .. } = sun_day(spot, Date::of_year(2003, 289), -7.0).unwrap() else {
         panic!("no day before")
     };
@@ -37,7 +37,7 @@ fn standard_air_thins_with_height() {
 }
 
 #[test]
-fn beyond_the_polar_circle_days_are_told_apart() {
+fn polar_day_and_polar_night_are_distinguished() {
     let tromso_like = at(69.65, 18.96);
     let day = |month, day| sun_day(tromso_like, Date::new(2026, month, day).unwrap(), 1.0).unwrap();
     assert!(matches!(day(6, 21), SunDay::Up { .. }), "{:?}", day(6, 21));
@@ -47,7 +47,7 @@ fn beyond_the_polar_circle_days_are_told_apart() {
 }
 
 #[test]
-fn what_is_not_on_the_globe_is_refused_with_words() {
+fn places_off_the_globe_are_refused_with_a_message() {
     let date = Date::new(2026, 6, 21).unwrap();
     let moment = Moment { date, hour: 12.0, utc_offset: 0.0 };
     for spot in [at(91.0, 0.0), at(0.0, 181.0), at(f64::NAN, 0.0)] {
@@ -60,7 +60,7 @@ fn what_is_not_on_the_globe_is_refused_with_words() {
 }
 
 proptest! {
-    /// At sunrise and sunset the sun's middle is 50′ below the horizon before the air lifts it, on either side of noon.
+    /// At sunrise and sunset the sun's centre is 50′ below the horizon before refraction, on either side of noon.
     #[test]
     fn rise_and_set_are_where_the_sun_crosses(
         latitude in -89.0..89.0f64, longitude in -180.0..180.0f64, nth in 1u32..366, offset in -12i32..14,

@@ -1,4 +1,4 @@
-//! Cutting problems from standard input, answers to standard output, both JSON: for the comparison with other solvers.
+//! Solves cutting problems from standard input and prints the answers, both as JSON, for comparison with other solvers.
 
 #![allow(clippy::print_stdout, reason = "an example program prints")]
 
@@ -22,7 +22,7 @@ struct Solved {
     seconds: f64,
 }
 
-/// Far beyond what a drag waits for.
+/// Far more than a drag can wait for.
 const STEPS: u64 = 50_000_000;
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

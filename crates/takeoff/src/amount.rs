@@ -1,16 +1,16 @@
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Amount, Holds, Unit};
 
-/// Part of a piece or of a package that is never bought: a millionth. Sums of lengths carry float dust of a billionth
+/// Tolerance when rounding up, as a part of a piece or of a package: a millionth. Sums of lengths carry float dust of a billionth
 /// or less, and a cut on a roof is good to a millimetre in a stick of some metres, so nothing real is this small.
 pub const DUST: f64 = 1e-6;
 
-/// The least whole number that is not below `amount` by more than [`DUST`].
+/// `amount` rounded up to a whole number, ignoring an excess of up to [`DUST`].
 pub(crate) fn whole(amount: f64) -> f64 {
     (amount - DUST).ceil().max(0.0)
 }
 
-/// What one place asks for, in a part's unit: `measured` is the place's own amount, in `of`.
+/// What one place needs, in the part's unit; `measured` is the place's own amount, in `of`.
 pub(crate) fn share(each: &Amount, of: Unit, measured: f64) -> f64 {
     if measured.is_nan() || measured <= 0.0 {
         return 0.0;
@@ -27,12 +27,12 @@ pub(crate) fn share(each: &Amount, of: Unit, measured: f64) -> f64 {
         Amount::Spaced(spacing) => whole(measured / spacing.metres()).max(1.0) + 1.0,
         Amount::Rate { take, of } => take.amount() * measured / of.amount(),
         Amount::Width(width) => measured * width.metres(),
-        // Over all places together: a cut list and rolls know the share of each.
+        // Calculated over all places together: the cut list and the rolls know the share of each.
         Amount::Cut(_) | Amount::Laid(_) => 0.0,
     }
 }
 
-/// A quantity as a person reads it: `58`, `22' 7 9/16"`, `253.04 sq ft`.
+/// A quantity as text: `58`, `22' 7 9/16"`, `253.04 sq ft`.
 pub fn show_amount(amount: f64, unit: Unit, units: Units) -> String {
     match unit {
         Unit::Each => number(amount),
@@ -43,7 +43,7 @@ pub fn show_amount(amount: f64, unit: Unit, units: Units) -> String {
     }
 }
 
-/// With at most three decimals, and none that say nothing.
+/// With at most three decimals and no trailing zeros.
 pub fn number(value: f64) -> String {
     let rounded = (value * 1000.0).round() / 1000.0;
     format!("{rounded}")

@@ -1,17 +1,17 @@
-//! Areas made of upright rectangles, cut into level bands. Exact, and fast enough for every mouse move.
+//! Areas made of axis-aligned rectangles, sliced into horizontal bands. Exact, and fast enough for every mouse move.
 
 use chalkcourse_geometry::{Rect, dvec2};
 
-/// Bands and stretches below this, in metres, are crumbs of float arithmetic.
+/// Bands and stretches narrower than this, in metres, are float dust.
 const CRUMB: f64 = 1e-9;
 
-/// What `outer` covers and `inner` does not, as rectangles that do not overlap one another.
+/// `outer` minus `inner`, as non-overlapping rectangles.
 pub(crate) fn without(outer: &[Rect], inner: &[Rect]) -> Vec<Rect> {
     let mut levels: Vec<f64> = outer.iter().chain(inner).flat_map(|rect| [rect.min.y, rect.max.y]).collect();
     levels.sort_by(f64::total_cmp);
     levels.dedup_by(|a, b| *a - *b <= CRUMB);
     let mut pieces: Vec<Rect> = Vec::new();
-    // Pieces that end at the level reached so far, so that equal stretches grow upwards instead of piling up.
+    // Rectangles that end at the current level, so that equal stretches extend upwards instead of piling up.
     let mut open: Vec<usize> = Vec::new();
     for (from, to) in levels.iter().zip(levels.iter().skip(1)) {
         let middle = (from + to) / 2.0;
@@ -39,7 +39,7 @@ pub(crate) fn without(outer: &[Rect], inner: &[Rect]) -> Vec<Rect> {
     pieces
 }
 
-/// The stretches that some rectangles cover at a height, merged, from the left.
+/// The merged stretches that some rectangles cover at a height, left to right.
 fn spans_at(rects: &[Rect], height: f64) -> Vec<(f64, f64)> {
     let mut spans: Vec<(f64, f64)> = rects
         .iter()

@@ -1,9 +1,9 @@
-//! Rectangles cut to the outline of a face. Exact for any outline, and cheap: the window is a rectangle.
+//! Rectangles clipped to the outline of a face. Exact for any outline, and cheap: the clip window is a rectangle.
 
 use crate::MeasuredShape;
 use chalkcourse_geometry::{DVec2, Polygon, Rect, signed_area};
 
-/// What of rectangles lies on a face: the area, and the shape.
+/// The part of some rectangles that lies on a face: its area and its shape.
 pub(crate) fn to_face(rects: &[Rect], face: &Polygon) -> (f64, MeasuredShape) {
     let mut area = 0.0;
     let mut whole = true;
@@ -27,8 +27,8 @@ pub(crate) fn to_face(rects: &[Rect], face: &Polygon) -> (f64, MeasuredShape) {
     (area, shape)
 }
 
-/// An outline cut to a rectangle, ring by ring, side by side of the rectangle (Sutherland and Hodgman, 1974). Where the
-/// outline leaves and comes back, the ring runs along the side of the rectangle and back: no area.
+/// An outline clipped to a rectangle, ring by ring and side by side (Sutherland and Hodgman, 1974). Where the outline leaves and
+/// re-enters, the ring runs along the side of the rectangle and back, which encloses no area.
 pub(crate) fn clipped(rect: &Rect, outline: &Polygon) -> Polygon {
     let cut = |ring: &[DVec2]| {
         let mut ring = ring.to_vec();

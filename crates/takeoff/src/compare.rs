@@ -1,4 +1,4 @@
-//! Two orders beside each other: what is more, what is less, what it costs.
+//! The differences between two orders, and what they cost.
 
 use crate::line::PackageName;
 use crate::{Line, Takeoff, show_amount};
@@ -9,28 +9,28 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
-/// What another order has more or less.
+/// The differences of one order from another.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Comparison {
-    /// Parts of which need, packages, price or cost differ, in the order of the one and then of the other.
+    /// Parts whose need, packages, price or cost differ, in the order of the first and then of the second.
     pub changes: Vec<Change>,
-    /// What amounts of money are in.
+    /// Currency of the amounts.
     pub currency: String,
-    /// Total of the one.
+    /// Total of the first.
     #[schemars(with = "String")]
     pub before: Decimal,
-    /// Total of the other.
+    /// Total of the second.
     #[schemars(with = "String")]
     pub after: Decimal,
-    /// What the other costs more.
+    /// Extra cost of the second.
     #[schemars(with = "String")]
     pub more: Decimal,
-    /// Why the two amounts can't be compared; `None` where they can.
+    /// Why the two totals can't be compared; `None` if they can.
     #[schemars(with = "Option<String>")]
     pub money_apart: Option<Said>,
 }
 
-/// One part in two orders. What an order does not have is none of it.
+/// One part in two orders. A part missing from an order counts as zero.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Change {
     /// Its number.
@@ -38,21 +38,21 @@ pub struct Change {
     /// What it is.
     #[schemars(with = "String")]
     pub name: Said,
-    /// What is needed, before and after, in what the part is counted in: pieces, metres, square metres, hours, kilograms.
+    /// The need before and after, in the unit of the part: pieces, metres, square metres, hours, kilograms.
     pub need: [f64; 2],
-    /// The need in words.
+    /// The need as text.
     pub need_words: [String; 2],
     /// Packages to order, before and after.
     pub packages: [u64; 2],
     /// What a package is called.
     #[schemars(with = "String")]
     pub package: PackageName,
-    /// What it costs more; none where one of the two has no price.
+    /// Extra cost; `None` if it has no price in one of the two.
     #[schemars(with = "Option<String>")]
     pub more: Option<Decimal>,
 }
 
-/// What the other order has more or less than the one. An order beside itself gives nothing.
+/// The differences of `other` from `one`. An order compared with itself gives none.
 pub fn compare(one: &Takeoff, other: &Takeoff) -> Comparison {
     let index = |takeoff: &'_ Takeoff| -> BTreeMap<String, usize> {
         takeoff.lines.iter().enumerate().map(|(at, line)| (line.number.clone(), at)).collect()
@@ -86,7 +86,7 @@ fn change(before: Option<&Line>, after: Option<&Line>, units: Units) -> Option<C
     let packages = [before, after].map(|line| line.map_or(0, |line| line.packages));
     let cost = |line: Option<&Line>| line.map_or(Some(Decimal::ZERO), |line| line.cost);
     let (old, new) = (cost(before), cost(after));
-    // What sums of lengths differ in by float dust is no change.
+    // Differences of float dust in sums of lengths are not changes.
     let same = (need[0] - need[1]).abs() <= 1e-6 && packages[0] == packages[1] && old == new;
     (!same).then(|| Change {
         number: either.number.clone(),
@@ -100,7 +100,7 @@ fn change(before: Option<&Line>, after: Option<&Line>, units: Units) -> Option<C
 }
 
 impl Comparison {
-    /// Whether the two orders are alike.
+    /// Whether the two orders are the same.
     pub fn is_empty(&self) -> bool {
         self.changes.is_empty() && self.more.is_zero() && self.money_apart.is_none()
     }

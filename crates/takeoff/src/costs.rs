@@ -1,11 +1,11 @@
-//! From lines to what the job is sold for, each step to the cent.
+//! From line costs to the price of the job, each step rounded to the cent.
 
 use crate::line::{Line, Takeoff};
 use crate::totals::{Totals, cents, share, sum};
 use chalkcourse_job::{Group, Profit, Resolved, Stage};
 use rust_decimal::Decimal;
 
-/// What some lines cost together, those without a price left out.
+/// Total cost of some lines; lines without a price are left out.
 pub fn cost_of<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Decimal {
     sum(lines.into_iter().filter_map(|line| line.cost))
 }
@@ -16,7 +16,7 @@ impl Totals {
         let goods = costs(&|line| line.group != Group::Labour);
         let labour = costs(&|line| line.group == Group::Labour);
         let tax = job.prices.tax_percent.map(|percent| share(costs(&|line| line.taxed), percent));
-        // No order, no truck.
+        // Without anything to order there is no delivery.
         let delivery = job.prices.delivery.map(|d| if lines.is_empty() { Decimal::ZERO } else { cents(d) });
         let cost = sum([goods, labour, tax.unwrap_or_default(), delivery.unwrap_or_default()]);
         let pricing = &job.order.pricing;
@@ -25,7 +25,7 @@ impl Totals {
         let profit = match pricing.profit {
             Profit::None => Decimal::ZERO,
             Profit::Markup { percent } => share(base, percent),
-            // Sold for s with a margin of m of it: s = base / (1 − m), and the profit is s × m.
+            // With a margin m of the price s: s = base / (1 − m), and the profit is s × m.
             Profit::Margin { percent } => {
                 let rest = Decimal::ONE_HUNDRED - percent;
                 let times = percent.checked_div(rest).unwrap_or_default();
@@ -37,12 +37,12 @@ impl Totals {
 }
 
 impl Takeoff {
-    /// What each stage of work costs, stages without a line left out.
+    /// Cost by stage of work; stages without lines are left out.
     pub fn cost_by_stage(&self) -> Vec<(Stage, Decimal)> {
         self.cost_by(&Stage::ALL, |line| line.stage)
     }
 
-    /// What each group of the order costs, groups without a line left out.
+    /// Cost by group of the order; groups without lines are left out.
     pub fn cost_by_group(&self) -> Vec<(Group, Decimal)> {
         self.cost_by(&Group::ALL, |line| line.group)
     }

@@ -1,10 +1,10 @@
-//! What a measure of a job came to.
+//! The result of a measure.
 
 use crate::MeasuredPlace;
 use chalkcourse_job::Unit;
 use std::sync::Arc;
 
-/// A measure of the whole job: where, and how much in all.
+/// A measure over the whole job: its places and its total.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Counted {
     pub(crate) unit: Unit,

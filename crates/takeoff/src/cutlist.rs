@@ -1,14 +1,14 @@
-//! Runs of a roof as pieces of stock, and the cut list for them.
+//! Runs of a roof as pieces to cut, and the cut list for them.
 
 use crate::MeasuredPlace;
 use crate::cutting::{self, Cutting, USUAL_STEPS};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::Sticks;
 
-/// Units of the cutting in a metre: tenths of a millimetre, finer than any saw.
+/// Cutting units per metre: tenths of a millimetre, finer than any saw.
 const FINE: f64 = 1e4;
 
-/// What to cut from sticks. Two runs of one length are one problem wherever they lie.
+/// A cutting problem. Runs of the same length are the same problem wherever they lie.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) struct CutProblem {
     runs: Vec<u32>,
@@ -20,42 +20,41 @@ pub(crate) struct CutProblem {
 
 /// The cut list of one part, over all its runs.
 ///
-/// A run that is longer than the longest stick is made of whole ones of those and a last piece for the rest, each lapping
-/// the one before; no last piece is shorter than the kit allows. For these pieces no way of cutting buys less than
-/// [`least`](Self::least).
+/// A run longer than the longest stick is made of whole sticks of that length and a last piece for the rest, each lapping the one
+/// before; no last piece is shorter than the kit allows. For these pieces, no cutting plan buys less than [`least`](Self::least).
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct CutList {
     /// All sticks.
     pub sticks: Vec<CutStick>,
-    /// Length of all sticks, in metres.
+    /// Total length of the sticks, in metres.
     pub bought: f64,
-    /// What any way of cutting has to buy at least, in metres.
+    /// Lower bound on the length that any cutting plan has to buy, in metres.
     pub least: f64,
-    /// Whether nothing less could be bought.
+    /// Whether the plan is proved optimal.
     pub proved: bool,
-    /// Runs that are longer than a stick although they may not be spliced, by their index.
+    /// Indices of runs that are longer than a stick although they may not be spliced.
     pub too_long: Vec<usize>,
     pub(crate) shares: Vec<f64>,
     pieces_by_run: Vec<u32>,
 }
 
-/// One stick and what is cut from it.
+/// One stick and the pieces cut from it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct CutStick {
-    /// Which length of stock: 0 is the part's own, n the n-th other one.
+    /// Index of the stock length: 0 is the part's own, n the n-th other one.
     pub stock: usize,
     /// In metres.
     pub length: f64,
     /// Pieces, longest first.
     pub pieces: Vec<CutPiece>,
-    /// What is left over, in metres; cuts are taken off.
+    /// The offcut, in metres, after saw cuts.
     pub left: f64,
 }
 
 /// One piece.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CutPiece {
-    /// The run that it goes to: the index of its place.
+    /// The run it is for: index of its place.
     pub run: usize,
     /// In metres.
     pub length: f64,
@@ -63,7 +62,7 @@ pub struct CutPiece {
 
 impl CutProblem {
     pub(crate) fn of(sticks: &Sticks, places: &[MeasuredPlace]) -> Self {
-        // A piece may be a hair longer than drawn, a stick a hair shorter: never the other way.
+        // Round pieces up and sticks down, by a hair: never the other way.
         let up = |length: f64| (length * FINE - 1e-3).ceil().clamp(0.0, 1e9) as u32;
         let down = |length: Length| (length.metres() * FINE + 1e-3).floor().clamp(0.0, 1e9) as u32;
         let stocks = std::iter::once(sticks.length).chain(sticks.also.iter().map(|other| other.length));
@@ -103,13 +102,13 @@ impl CutProblem {
         let metres = |length: u32| f64::from(length) / FINE;
         let whole_stock = self.stocks.iter().position(|&stock| stock == longest).unwrap_or(0);
         let mut list = CutList { pieces_by_run: vec![0; self.runs.len()], ..CutList::default() };
-        // Lengths that are cut, each with the runs that need one.
+        // The lengths to cut, each with the runs that need one.
         let mut cut: Vec<(u32, Vec<usize>)> = Vec::new();
         for (run, &length) in self.runs.iter().enumerate() {
             for piece in self.pieces(length, longest) {
                 list.pieces_by_run[run] += 1;
                 if piece == longest {
-                    // A whole stick: there is nothing to decide.
+                    // A whole stick: nothing to optimise.
                     let pieces = vec![CutPiece { run, length: metres(piece) }];
                     let length = metres(longest);
                     list.sticks.push(CutStick { stock: whole_stock, length, pieces, left: 0.0 });
@@ -122,7 +121,7 @@ impl CutProblem {
             }
         }
         cut.sort_by_key(|&(stick, _)| std::cmp::Reverse(stick));
-        // A stock length that is written twice is one.
+        // Merge duplicate stock lengths.
         let mut stocks: Vec<u32> = Vec::new();
         stocks.extend(self.stocks.iter().filter(|stock| **stock > 0));
         let first_of: Vec<usize> =
@@ -158,14 +157,14 @@ impl CutProblem {
 }
 
 impl CutList {
-    /// The list of sticks that may not be spliced, with the runs that are longer than one; `None` where there is none.
+    /// The cut list of sticks that may not be spliced, with the runs that are too long for one; `None` if there are none.
     pub(crate) fn with_too_long(&self) -> Option<Self> {
         let pieces = self.pieces_by_run.iter().enumerate();
         let too_long: Vec<usize> = pieces.filter(|(_, pieces)| **pieces > 1).map(|(run, _)| run).collect();
         (!too_long.is_empty()).then(|| Self { too_long, ..self.clone() })
     }
 
-    /// How much of the sticks of one stock goes to each run: a stick is shared by the lengths of its pieces.
+    /// How much of the sticks of one stock length goes to each run: a stick is divided in proportion to its pieces.
     fn shares_of(&self, stock: usize, runs: usize) -> Vec<f64> {
         let mut shares = vec![0.0; runs];
         for stick in self.sticks.iter().filter(|stick| stick.stock == stock) {
@@ -177,14 +176,14 @@ impl CutList {
         shares
     }
 
-    /// Sticks of one length of stock, as places of the runs.
+    /// Sticks of one stock length, as places on the runs.
     pub(crate) fn sticks_by_run(&self, stock: usize, runs: &[MeasuredPlace]) -> Vec<MeasuredPlace> {
         let shares = self.shares_of(stock, runs.len());
         let used = runs.iter().zip(shares).filter(|(_, share)| *share > 0.0);
         used.map(|(place, amount)| MeasuredPlace { amount, ..place.clone() }).collect()
     }
 
-    /// Joints between two pieces, as places of the runs that have some.
+    /// Splices, as places on the runs that have any.
     pub(crate) fn joints(&self, runs: &[MeasuredPlace]) -> Vec<MeasuredPlace> {
         let joined = runs.iter().zip(&self.pieces_by_run).filter(|(_, pieces)| **pieces > 1);
         joined
@@ -192,7 +191,7 @@ impl CutList {
             .collect()
     }
 
-    /// Sticks that are cut alike: how many, and one of them.
+    /// Groups of identical sticks: how many, and one of them.
     pub fn alike(&self) -> Vec<(usize, &CutStick)> {
         let same = |a: &CutStick, b: &CutStick| {
             a.stock == b.stock
@@ -253,13 +252,13 @@ mod tests {
 
     /// 97 in from sticks of 96: a last piece of 1 in is too short, so 85 and 12.
     #[test]
-    fn no_last_piece_is_a_crumb() {
+    fn last_pieces_have_a_minimum_length() {
         let list = solve(&sticks(96.0, 0.0, 0.0, 12.0), &[97.0]);
         let mut pieces: Vec<f64> =
             list.sticks.iter().flat_map(|s| &s.pieces).map(|p| (p.length / 0.0254).round()).collect();
         pieces.sort_by(f64::total_cmp);
         assert_eq!(pieces, [12.0, 85.0]);
-        // both from one stick but for the cut: 97 of 96
+        // both would fit one stick but for the kerf: 97 of 96
         assert_eq!(list.sticks.len(), 2);
     }
 

@@ -1,56 +1,55 @@
-//! Cutting sticks so that least is bought, with the proof: one-dimensional cutting stock with saw kerf and several lengths
-//! of stock. Whole numbers throughout, so that an answer is exact; knows no roof.
+//! Cuts sticks so that the least length is bought, with a proof: one-dimensional cutting stock with saw kerf and several stock
+//! lengths. Integers throughout, so the answer is exact; knows nothing of roofs.
 //!
-//! A piece and the cut behind it take `length + kerf` of a stick; the last cut of a stick may fall away, so that a stick
-//! holds `stock + kerf`. Three steps:
+//! A piece and its cut take `length + kerf` of a stick; the last cut may fall away, so a stick holds `stock + kerf`. Three steps:
 //!
-//! 1. `lp`: the relaxation over all cutting patterns by column generation (Gilmore and Gomory, 1961) gives a bound that
-//!    is made exact in whole numbers (Farley, 1990), and patterns to round.
-//! 2. `greedy`: good answers: first fit by length, best fill, and what is left of the rounded relaxation.
-//! 3. `search`: where bound and answer differ, a search stick by stick in which the relaxation's prices cut off what can't
-//!    reach the bound. It ends with an answer, with a higher bound, or out of steps: then the gap is told.
+//! 1. `lp`: the LP relaxation over all cutting patterns by column generation (Gilmore and Gomory, 1961) gives a lower bound that
+//!   is made exact in integers (Farley, 1990), and patterns to round.
+//! 2. `greedy`: heuristics: first fit decreasing, best fill, and completions of the rounded relaxation.
+//! 3. `search`: where bound and answer differ, a branch-and-bound search stick by stick, pruned by the dual prices. It ends with
+//!   an answer, with a higher bound, or out of steps: then the gap is reported.
 
 mod greedy;
 mod knapsack;
 mod lp;
 mod search;
 
-/// What to cut, in whole units. The caller sees to it that every piece fits in the longest stick.
+/// A cutting problem in integer units. The caller ensures that every piece fits in the longest stick.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Cutting {
-    /// Lengths and how many of each, longest first, no length twice.
+    /// Lengths and quantities, longest first, each length once.
     pub pieces: Vec<(u32, u32)>,
-    /// Lengths of stock, as many of each as it takes; no length twice.
+    /// Stock lengths, unlimited quantity of each; each length once.
     pub stocks: Vec<u32>,
-    /// What a cut takes away.
+    /// Saw kerf.
     pub kerf: u32,
 }
 
-/// How to cut it.
+/// A cutting plan.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Answer {
-    /// Each stick: index of its stock, and for each of its pieces the index of the length, longest first.
+    /// Each stick: index of its stock, and the length index of each piece, longest first.
     pub sticks: Vec<(usize, Vec<usize>)>,
-    /// Length of all sticks together.
+    /// Total length of the sticks.
     pub bought: u64,
-    /// No way of cutting buys less.
+    /// Lower bound: no plan buys less.
     pub least: u64,
 }
 
 impl Answer {
-    /// Whether nothing better can be.
+    /// Whether the plan is proved optimal.
     pub fn is_proved(&self) -> bool {
         self.bought == self.least
     }
 }
 
-/// Steps that the relaxation may take in any case.
+/// Minimum steps granted to the relaxation.
 const LEAST_STEPS: u64 = 200_000;
 
-/// Steps that a search may take: some milliseconds, since a drag waits for it.
+/// Default step limit of a search: some milliseconds, since a drag waits for it.
 pub const USUAL_STEPS: u64 = 60_000;
 
-/// Cuts for the least length bought. `steps` bounds the search for a proof; the answer without it is good all the same.
+/// Minimises the length bought. `steps` bounds the search for a proof; without one the plan is still valid.
 pub fn cut(problem: &Cutting, steps: u64) -> Answer {
     let Some(shop) = Shop::of(problem) else { return Answer::default() };
     let mut best = greedy::best(&shop, &shop.demand);
@@ -78,17 +77,17 @@ pub fn cut(problem: &Cutting, steps: u64) -> Answer {
     Answer { sticks, bought: best.cost, least: least.min(best.cost) }
 }
 
-/// A problem with the cut taken into lengths: pieces `size`, sticks that hold `room` and cost their length.
+/// The problem with the kerf folded into the lengths: pieces of `size`, sticks that hold `room` and cost their length.
 struct Shop {
     size: Vec<u64>,
     demand: Vec<u32>,
     room: Vec<u64>,
     cost: Vec<u64>,
-    /// Every sum of stock is a multiple of this.
+    /// Every sum of stock lengths is a multiple of this.
     grain: u64,
 }
 
-/// A way of cutting everything that was asked for.
+/// A cutting plan for the whole demand.
 #[derive(Clone, Debug, Default)]
 struct Way {
     sticks: Vec<(usize, Vec<usize>)>,
@@ -119,7 +118,7 @@ impl Shop {
         })
     }
 
-    /// What the pieces would take if they could be cut anywhere.
+    /// Material bound: the length of all pieces, as if they could be cut anywhere.
     fn material_bound(&self) -> u64 {
         let all: u128 =
             self.size.iter().zip(&self.demand).map(|(&s, &d)| u128::from(s) * u128::from(d)).sum();
@@ -131,12 +130,12 @@ impl Shop {
         u64::try_from(by_stock.min().unwrap_or(0)).unwrap_or(u64::MAX)
     }
 
-    /// The least sum of stock lengths that is not below an amount; on the safe side where that is far to look for.
+    /// The least sum of stock lengths not below an amount; a lower bound on it if the search would be too long.
     fn next_sum(&self, amount: u64) -> u64 {
         let first = amount.div_ceil(self.grain);
         let steps: Vec<u64> = self.cost.iter().map(|cost| cost / self.grain).collect();
         let most = first + steps.iter().copied().max().unwrap_or(0);
-        // Beyond the product of two steps without a common divisor every multiple is a sum.
+        // Past the product of two steps with no common divisor, every multiple is a sum.
         if most > 100_000 {
             return first * self.grain;
         }

@@ -1,16 +1,16 @@
-//! Hours of work: each line as reckoned, and whole hours once a crew.
+//! Hours of work: calculated by line, rounded up by crew.
 
 use crate::amount::{DUST, whole};
 use crate::{CrewTime, Line, LineState, totals};
 use chalkcourse_job::{Crew, Group, Kit, Unit};
 use chalkcourse_words::Said;
 
-/// Rounds the hours of each crew up once, over all its lines together, and gives the whole hours out to the lines: each gets its own
-/// whole hours, and those that are left go to the lines that miss most of one. So the column adds up, and no task brings an
-/// hour of its own with it. What a person put in stays.
+/// Rounds up the hours of each crew once, over all its lines together, and distributes the whole hours over the lines: each gets
+/// its own whole hours, and the rest go to the lines with the largest fractions. So the column adds up, and no task costs a
+/// rounding hour of its own. Hours a person entered are kept.
 pub(crate) fn in_whole_hours(lines: &mut [Line], kit: &Kit) {
     for crew in &kit.crews {
-        // Hours and days are not rounded together.
+        // Hours and days are rounded separately.
         let mut sizes: Vec<f64> =
             lines.iter().filter(|line| is_counted(line, crew)).map(|l| l.holds).collect();
         sizes.sort_by(f64::total_cmp);
@@ -35,7 +35,7 @@ fn give_out(mut lines: Vec<&mut Line>) {
     let own = |line: &Line| (exact(line) + DUST).floor();
     let all = whole(lines.iter().map(|line| exact(line)).sum());
     let left = all - lines.iter().map(|line| own(line)).sum::<f64>();
-    // What is missing most comes first; of equals, to a millionth, the one that is listed first.
+    // Largest fraction first; ties, to a millionth, in the order listed.
     lines.sort_by_key(|line| std::cmp::Reverse(((exact(line) - own(line)) / DUST).round() as i64));
     for (nth, line) in lines.into_iter().enumerate() {
         let hours = own(line) + f64::from(u8::from((nth as f64) < left - DUST));
@@ -46,7 +46,7 @@ fn give_out(mut lines: Vec<&mut Line>) {
     }
 }
 
-/// The work of each crew that has some.
+/// The hours of each crew that has work.
 pub(crate) fn crews(lines: &[Line], kit: &Kit) -> Vec<CrewTime> {
     let time = |crew: &Crew| {
         let of_crew = lines.iter().filter(|line| is_work_of(line, crew));
@@ -70,7 +70,7 @@ mod tests {
 
     /// Half an hour here and half an hour there are one hour: common practice, no source.
     #[test]
-    fn hours_are_rounded_once_a_crew() {
+    fn hours_are_rounded_once_per_crew() {
         let takeoff = takeoff(&job(vec![block(3, 4)]));
         for crew in ["Roof crew", "Ground crew", "Electrician"] {
             let (need, whole) = hours(&takeoff, crew);
@@ -78,14 +78,14 @@ mod tests {
             let told = takeoff.crews.iter().find(|time| time.crew.now() == crew).unwrap();
             assert_eq!(told.person_hours, whole);
         }
-        // No line is an hour or more beside what it was reckoned at.
+        // No line is off by an hour or more from its calculated hours.
         for line in takeoff.lines.iter().filter(|line| line.crew.is_some()) {
             assert!((line.packages as f64 - line.need).abs() < 1.0, "{line:?}");
         }
     }
 
     #[test]
-    fn what_a_person_put_in_stays_and_the_rest_is_rounded_without_it() {
+    fn entered_hours_stay_and_the_rest_is_rounded() {
         let plain = job(vec![block(3, 4)]);
         let own = chalkcourse_job::Override { packages: 30, why: "steep".into() };
         let edit = Edit::order(&plain, |order| drop(order.overrides.insert("FH-401".into(), own)));

@@ -1,16 +1,17 @@
 //! Takeoff: what to order for the roof and the blocks as placed, and where each quantity comes from.
 //!
-//! need → waste → stock in hand → packages → order → price → total. Every count is driven by the kit file and by what the
-//! job decides about its order; every line can show its places.
+//! need → waste → stock in hand → packages → order → price → total. Every count is driven by the kit file and by the job's
+//! decisions about its order; every line can show its places.
 //!
-//! - [`take_off`]: a job as laid out gives a [`Takeoff`]; [`take_off_with`] the same, with a [`Memo`] for a drag
-//! - [`Line`], [`LineTerm`], [`MeasuredPlace`]: one part, how its need came about, and where on the roof
-//! - [`CutList`], [`LaidOut`]: how sticks are cut and rolls laid; [`cutting`] is the solver, which knows no roof
-//! - [`Totals`]: from lines to what the job is sold for, to the cent
-//! - [`compare`]: what is more and what is less between two orders; [`compare_prices`]: two suppliers
+//! - [`take_off`]: the [`Takeoff`] of a job as laid out; [`take_off_with`] the same, with a [`Memo`] for a drag
+//! - [`Line`], [`LineTerm`], [`MeasuredPlace`]: one part, how its need was counted, and where on the roof
+//! - [`CutList`], [`LaidOut`]: how sticks are cut and rolls laid; [`cutting`] is the solver, which knows nothing of roofs
+//! - [`Totals`]: from line costs to the price of the job, to the cent
+//! - [`compare`]: the differences between two orders; [`compare_prices`]: suppliers
 //! - [`pallet`], [`stages_ready`]: what arrived, what can start
 //!
-//! This crate judges nothing, makes no sentence and knows no screen: crate `telling` puts an order into words. A count never depends on prices.
+//! This crate judges nothing, writes no sentences and has no user interface: crate `telling` puts an order into words. A count
+//! never depends on prices.
 
 mod amount;
 mod band;
@@ -50,12 +51,12 @@ use measure::Measures;
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 
-/// The takeoff of a job as laid out. Lines are in the order of the kit's parts, and only of parts that are ordered.
+/// The takeoff of a job as laid out. Lines are in the order of the kit's parts; only parts that are ordered have one.
 pub fn take_off(job: &Resolved, layout: &Layout) -> Takeoff {
     take_off_with(job, layout, &mut Memo::default())
 }
 
-/// The same takeoff, with a memory of what did not change since the last one.
+/// The same takeoff, reusing what has not changed since the last one.
 pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeoff {
     let mut measures = Measures::of(job, layout);
     memo.look_at(job, layout, &measures.covered);
@@ -83,7 +84,7 @@ pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeof
     labour::in_whole_hours(&mut takeoff.lines, &job.kit);
     let unpriced = takeoff.lines.iter().filter(|line| line.cost.is_none() && line.packages > 0);
     takeoff.unpriced = unpriced.map(|line| line.number.clone()).collect();
-    // Beyond what a decimal holds there is no order; the largest number says so louder than a zero would.
+    // An overflow shows the largest decimal, which stands out more than a zero would.
     takeoff.priced_total = totals::sum(takeoff.lines.iter().filter_map(|line| line.cost));
     takeoff.totals = Totals::of(&takeoff.lines, job);
     takeoff.crews = labour::crews(&takeoff.lines, &job.kit);
@@ -147,8 +148,8 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
     let from_stock = in_stock.min(with_waste) + 0.0;
     let holds = part.package.holds.amount();
     let to_buy = with_waste - from_stock;
-    // The cast of a number that is out of bounds or none saturates; a kit file with such numbers is refused. What is
-    // needed at all is a package at least, however little.
+    // Casts of out-of-range or NaN values saturate; a kit file with such numbers is refused. A need above zero, however small,
+    // takes at least one package.
     let least = if to_buy > 0.0 && need > 0.0 && from_stock <= 0.0 { 1.0 } else { 0.0 };
     let counted = amount::whole(to_buy / holds).max(least) as u64;
     let (packages, state) = match (choices.off.get(&part.number), choices.overrides.get(&part.number)) {
@@ -186,7 +187,7 @@ fn line_of(job: &Resolved, part: &Part, terms: Vec<LineTerm>, measures: &Measure
     }
 }
 
-/// The price of a part, or of the alternate that is taken in its place, with whether it is taxed.
+/// The price of a part or of the alternate taken in its place, and whether it is taxed.
 fn price_of(job: &Resolved, number: &str) -> (Option<Decimal>, bool, Option<(String, String)>) {
     let Some(price) = job.prices.prices.get(number) else { return (None, true, None) };
     let wanted = job.order.alternates.get(number);
@@ -198,7 +199,7 @@ fn price_of(job: &Resolved, number: &str) -> (Option<Decimal>, bool, Option<(Str
     }
 }
 
-/// A line that a person put on the order.
+/// A line that a person added to the order.
 fn added_line(job: &Resolved, added: &AddedLine) -> Line {
     let (listed, taxed, alternate) = price_of(job, &added.number);
     let price = added.price.or(listed);
@@ -237,7 +238,7 @@ fn added_line(job: &Resolved, added: &AddedLine) -> Line {
     }
 }
 
-/// What could not be cut as the kit says.
+/// Notes on what could not be cut as the kit says.
 fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<Said>) {
     for term in terms {
         let Some(cuts) = &term.cuts else { continue };
@@ -253,7 +254,7 @@ fn notes_on(part: &Part, terms: &[LineTerm], notes: &mut Vec<Said>) {
     }
 }
 
-/// What the count had to assume.
+/// Notes on what the count had to assume.
 fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
     let barrier =
         takeoff.lines.iter().flat_map(|line| &line.terms).any(|term| term.of == Measure::LeakBarrier);
@@ -287,7 +288,7 @@ fn notes_on_job(job: &Resolved, measures: &Measures, takeoff: &mut Takeoff) {
     }
 }
 
-/// Where wind asks more fasteners, by block and zone.
+/// Notes on blocks and zones where wind calls for more fasteners.
 fn wind_notes(job: &Resolved, asked: &[MoreFasteners]) -> Vec<Said> {
     let mut zones: BTreeMap<(BlockId, &str), (u32, usize)> = BTreeMap::new();
     for more in asked {

@@ -10,97 +10,96 @@ use schemars::JsonSchema;
 use serde::{Serialize, Serializer};
 use std::sync::Arc;
 
-/// What to order, line by line.
+/// An order, line by line.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Takeoff {
-    /// One for each part that is ordered, in the order of the kit, then what a person added.
+    /// One for each part that is ordered, in the order of the kit, then those a person added.
     pub lines: Vec<Line>,
-    /// Lines that a person switched off: what they would have been, with nothing ordered.
+    /// Lines that a person switched off: as counted, but with nothing ordered.
     pub off: Vec<Line>,
-    /// What amounts of money are in.
+    /// Currency of the amounts.
     pub currency: String,
     /// The job's units.
     pub units: Units,
-    /// The sum of the lines that have a price.
+    /// Sum of the lines that have a price.
     pub priced_total: Decimal,
-    /// From the lines to what the job is sold for.
+    /// From line costs to the price of the job.
     pub totals: Totals,
-    /// Numbers of the parts that are needed and have no price: the total is without them.
+    /// Numbers of the parts that are needed and have no price; the total excludes them.
     pub unpriced: Vec<String>,
-    /// Work by crew.
+    /// Hours by crew.
     pub crews: Vec<CrewTime>,
     /// What the count had to assume or could not do.
     pub notes: Vec<Said>,
 }
 
-/// The work of one crew.
+/// The hours of one crew.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct CrewTime {
     /// The crew.
     #[schemars(with = "String")]
     pub crew: Said,
-    /// How many they are.
+    /// Crew size.
     pub people: u32,
-    /// Hours of all of them together.
+    /// Person-hours of all of them together.
     pub person_hours: f64,
-    /// Hours on the clock.
+    /// Elapsed hours.
     pub hours: f64,
 }
 
-/// One part on the order.
+/// One line of the order.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Line {
     /// The maker's number.
     pub number: String,
     /// What it is.
     pub name: Said,
-    /// Where it stands on the order.
+    /// Its group on the order.
     pub group: Group,
-    /// The first stage of work at which some of it is needed.
+    /// The first stage of work that needs some of it.
     pub stage: Stage,
-    /// Who does it, where it is work.
+    /// The crew, for labour.
     pub crew: Option<String>,
-    /// What it is counted in.
+    /// Unit of the quantities.
     pub unit: Unit,
-    /// What the layout asks for: pieces, metres, square metres, hours or kilograms. It is the sum of the terms; pieces
-    /// are whole.
+    /// What the layout needs: pieces, metres, square metres, hours or kilograms. It is the sum of the terms; pieces are whole.
     pub need: f64,
-    /// Share that is lost: 0.05 is 5 %.
+    /// Waste share: 0.05 is 5 %.
     pub waste: f64,
-    /// By whose word that is.
+    /// Source of the waste share.
     pub waste_from: WasteFrom,
-    /// The share that the faces as drawn make waste of, by their own cuts, where that can be worked out: to be seen, never
-    /// ordered by, since breakage and what a crew cuts amiss are not in it.
+    /// Waste share from cuts at the edges of the faces as drawn, if it can be calculated. For information, never used for the
+    /// order, since breakage and miscuts are not in it.
     pub waste_by_geometry: Option<f64>,
-    /// Need and waste; pieces are whole.
+    /// Need plus waste; pieces are whole.
     pub with_waste: f64,
     /// How much of that is taken from stock in hand.
     pub from_stock: f64,
-    /// Whether that is the office's own gear, which comes back.
+    /// Whether the stock is the office's own gear, which comes back.
     pub own: bool,
     /// What a package is called.
     pub package: PackageName,
-    /// How much is in a package.
+    /// Quantity in a package.
     pub holds: f64,
-    /// Packages as counted.
+    /// Packages as calculated.
     pub counted: u64,
     /// Packages to order.
     pub packages: u64,
-    /// How much is in all of them.
+    /// Quantity in all packages ordered.
     pub ordered: f64,
-    /// Whether a person changed it.
+    /// Whether a person changed the line.
     pub state: LineState,
-    /// The alternate that is taken in its place: number and name.
+    /// The alternate taken in its place: number and name.
     pub alternate: Option<(String, String)>,
-    /// For one package; none where the price list has none.
+    /// Price of one package; `None` if the price list has none.
     pub price: Option<Decimal>,
-    /// Whether sales tax is on it.
+    /// Whether sales tax applies.
     pub taxed: bool,
-    /// For all of them, to the cent.
+    /// Cost of all packages, to the cent.
     pub cost: Option<Decimal>,
-    /// How the need came about.
+    /// How the need was counted.
     pub terms: Vec<LineTerm>,
-    /// By whose word the count is.
+    /// Source of the count.
     pub source: Said,
 }
 
@@ -112,22 +111,22 @@ pub struct PackageName {
 }
 
 impl PackageName {
-    /// One that a kit names: languages know it.
+    /// A name from a kit, which has translations.
     pub fn of_kit(name: impl Into<String>) -> Self {
         Self { name: name.into(), by_person: false }
     }
 
-    /// One that a person named.
+    /// A name that a person gave.
     pub fn own(name: impl Into<String>) -> Self {
         Self { name: name.into(), by_person: true }
     }
 
-    /// One of it.
+    /// The singular.
     pub fn name(&self) -> Said {
         if self.by_person { Said::own(&self.name) } else { Said::of_data(&self.name) }
     }
 
-    /// So many: what a person wrote takes no plural.
+    /// With a count; a person's own name takes no plural.
     pub fn counted(&self, count: impl Into<Count>) -> Said {
         if self.by_person {
             Said::own(count.into().times(&self.name))
@@ -143,40 +142,40 @@ impl Serialize for PackageName {
     }
 }
 
-/// By whose word a share of waste is.
+/// Source of a waste share.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", tag = "is")]
 pub enum WasteFrom {
-    /// The kit's, on every roof.
+    /// The kit's, the same on every roof.
     #[default]
     Kit,
-    /// The kit's, by kind of roof.
+    /// The kit's, by type of roof.
     Roof {
-        /// As which kind.
+        /// The type of roof.
         kind: RoofKind,
-        /// Whether a person chose it; else it is as drawn.
+        /// Whether a person chose the type; otherwise it is derived from the drawing.
         chosen: bool,
     },
     /// The office's own.
     Office {
-        /// By whose word.
+        /// The office's reason.
         why: String,
     },
 }
 
-/// Whether a line is as counted.
+/// Whether and how a person changed a line.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", tag = "is")]
 pub enum LineState {
-    /// As counted.
+    /// Unchanged.
     #[default]
     Counted,
-    /// A person put another number of packages.
+    /// A person changed the number of packages.
     Overridden {
         /// Why.
         why: String,
     },
-    /// A person put the line on the order.
+    /// A person added the line.
     Added {
         /// Why.
         why: String,
@@ -188,35 +187,35 @@ pub enum LineState {
     },
 }
 
-/// One term of a need, with the places that it comes from.
+/// One term of a need, with the places it comes from.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LineTerm {
-    /// Of what.
+    /// What is measured.
     pub of: Measure,
-    /// What that is measured in.
+    /// Unit of the measure.
     pub of_unit: Unit,
-    /// How much is measured in all places together.
+    /// Amount measured in all places together.
     pub measured: f64,
-    /// How much for each.
+    /// Amount per unit measured.
     pub each: Amount,
-    /// At which stage of work it is needed.
+    /// The stage of work that needs it.
     pub stage: Stage,
-    /// Whether it is to have one in hand: nothing waits for it.
+    /// Whether it is only a spare, which nothing waits for.
     pub spare: bool,
-    /// What the part is counted in.
+    /// Unit of the part.
     pub unit: Unit,
-    /// What the term adds to the need: the sum of the [shares](Self::shares) of its places.
+    /// Contribution to the need: the sum of the [shares](Self::shares) of its places.
     pub need: f64,
-    /// Where on the roof. Shared between all parts that count the same thing.
+    /// Places on the roof. Shared between all parts that count the same thing.
     pub places: Arc<Vec<MeasuredPlace>>,
-    /// How sticks are cut, where the term is a cut list.
+    /// The cut list, if the term is one.
     pub cuts: Option<Arc<CutList>>,
-    /// How rolls are laid, where the term is of roll goods.
+    /// The strips, for roll goods.
     pub laid: Option<Arc<LaidOut>>,
 }
 
 impl LineTerm {
-    /// How much of the need comes from each of the places: in the part's unit, in the order of the places.
+    /// Share of the need from each place, in the part's unit and the order of the places.
     pub fn shares(&self) -> impl Iterator<Item = f64> + '_ {
         let pooled = match (&self.cuts, &self.laid) {
             (Some(cuts), _) => Some(cuts.shares.as_slice()),
@@ -231,13 +230,13 @@ impl LineTerm {
 }
 
 impl Line {
-    /// Stages at which some of it is needed, first to last, each with packages that must be there by then: what all terms up to it
-    /// need, without waste, less what is taken from stock; no more than a person ordered.
+    /// Stages that need some of it, in order, each with the packages that must be on site by then: the cumulative need of all
+    /// terms so far, without waste, less stock; no more than a person ordered.
     pub fn needed_by_stage(&self) -> Vec<(Stage, u64)> {
         let built_in = || self.terms.iter().filter(|term| term.need > 0.0 && !term.spare);
         let mut stages: Vec<Stage> = built_in().map(|term| term.stage).collect();
         if stages.is_empty() {
-            // Put on by hand, or work without a term: all of it is needed.
+            // Added by hand, or work without a term: all of it is needed.
             return if self.packages > 0 { vec![(self.stage, self.packages)] } else { Vec::new() };
         }
         stages.sort_unstable();

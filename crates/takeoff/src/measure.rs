@@ -14,19 +14,19 @@ mod chimney;
 mod membrane;
 mod roof;
 
-/// Head flashing over less of a module than this, in metres, is a crumb.
+/// Head flashing that overlaps a module by less than this, in metres, does not count for it.
 const CRUMB: f64 = 5e-4;
-/// Ends of lines of a roof within this, in metres, are one corner; what is as near to a chimney's walls is on them.
+/// Ends of roof lines within this distance, in metres, are one corner; anything this near a chimney's walls is on them.
 const NEAR: f64 = 0.01;
 
-/// Measures of a job as laid out. Each is taken once, when a part first asks for it, and then shared.
+/// The measures of a job as laid out. Each is taken once, when a part first needs it, and then shared.
 pub(crate) struct Measures<'a> {
     pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
     kit: &'a Kit,
-    /// Which faces are covered anew.
+    /// Which faces are re-roofed.
     pub(crate) covered: Vec<bool>,
-    /// Which faces are those of a cricket, which metal covers.
+    /// Which faces belong to a cricket, which is covered in metal.
     crickets: Vec<bool>,
     known: BTreeMap<Measure, Counted>,
     parts: BTreeMap<&'a str, Counted>,
@@ -34,7 +34,7 @@ pub(crate) struct Measures<'a> {
     wind: OnceCell<Vec<MoreFasteners>>,
 }
 
-/// A block with the number of its face.
+/// A block with the index of its face.
 struct On<'a> {
     block: &'a PlacedBlock,
     face: Option<FaceId>,
@@ -68,7 +68,8 @@ impl<'a> Measures<'a> {
     pub(crate) fn counted(&mut self, measure: &Measure, memo: &mut Memo) -> Counted {
         let none = || Counted::new(measure.unit(self.kit), Vec::new());
         match measure {
-            // A part below, or none at all: a kit file that says so is refused, and nothing is counted twice.
+            // A part listed later or unknown gives none: kit files with such a reference are refused, and nothing is counted
+            // twice.
             Measure::Part(number) => return self.parts.get(number.as_str()).cloned().unwrap_or_else(none),
             Measure::Joints(number) => {
                 return self
@@ -76,7 +77,7 @@ impl<'a> Measures<'a> {
                     .get(number.as_str())
                     .map_or_else(none, |(runs, list)| Counted::new(Unit::Each, list.joints(runs)));
             }
-            // The own number of a part is that of its sticks; `take_off` asks for those of others by `sticks`.
+            // A part's own sticks; `take_off` asks for those of other parts through `sticks`.
             Measure::Sticks(_) => return none(),
             _ => {}
         }
@@ -108,12 +109,12 @@ impl<'a> Measures<'a> {
         counted
     }
 
-    /// The modules that wind asks more fasteners of, once somebody asked.
+    /// The modules where wind calls for more fasteners; calculated on first use.
     pub(crate) fn more_fasteners(&self) -> &[MoreFasteners] {
         self.wind.get_or_init(|| more_fasteners(self.job, self.layout))
     }
 
-    /// Sticks of a part in the cut list of another.
+    /// The sticks of a part in another part's cut list.
     pub(crate) fn sticks(&self, of: &str, part: &str) -> Option<Counted> {
         let (runs, list) = self.cuts.get(of)?;
         let other = self.kit.part(of)?.needs.iter().find_map(|term| match &term.each {
@@ -123,7 +124,7 @@ impl<'a> Measures<'a> {
         Some(Counted::new(Unit::Each, list.sticks_by_run(other + 1, runs)))
     }
 
-    /// Keeps what a part needs, and where, if a part below counts it.
+    /// Stores the need of a part, with its places, if a later part counts it.
     pub(crate) fn remember(&mut self, part: &'a Part, terms: &[LineTerm]) {
         for term in terms {
             if let Some(cuts) = &term.cuts {
@@ -136,7 +137,7 @@ impl<'a> Measures<'a> {
         }
         let same = |term: &LineTerm| matches!(term.each, Amount::Count(count) if count == 1.0);
         let counted = match terms {
-            // Most parts are one for one with what they count: no need to copy its places.
+            // Most parts map one to one to what they count: no need to copy the places.
             [term] if same(term) => {
                 Counted { unit: part.unit, places: Arc::clone(&term.places), total: term.need }
             }
@@ -149,7 +150,7 @@ impl<'a> Measures<'a> {
                         .collect()
                 };
                 let mut places: Vec<MeasuredPlace> = terms.iter().flat_map(shared).collect();
-                // Half a sheet here and half a sheet there are one sheet, and its nails are those of a whole one.
+                // Half a sheet in each of two places makes one sheet, with the nails of a whole one.
                 let all: f64 = places.iter().map(|place| place.amount).sum();
                 if part.unit == Unit::Each && all > 0.0 {
                     let up = crate::amount::whole(all) / all;
@@ -200,7 +201,7 @@ impl<'a> Measures<'a> {
                     places.push(one(Spot::HeadLeftEnd(run.row), MeasuredShape::Point(run.from)));
                     places.push(one(Spot::HeadRightEnd(run.row), MeasuredShape::Point(run.to)));
                 }
-                // A run that ends at a seam has its support there already.
+                // A run that ends at a seam already has its support there.
                 let ends = |at: DVec2| {
                     block.runs_of(RunKind::Head).any(|run| {
                         run.from.distance(at) <= block.reveal + CRUMB
@@ -228,13 +229,13 @@ impl<'a> Measures<'a> {
                 let amount = path.iter().zip(path.iter().skip(1)).map(|(a, b)| a.distance(*b)).sum();
                 places.push(on.place(Spot::BondingPath, amount, MeasuredShape::Path(path)));
             }
-            // Of the roof, or of another part: not block by block.
+            // Measures of the roof or of another part: not per block.
             _ => {}
         }
     }
 }
 
-/// A run as a place, its length the amount.
+/// A run as a place whose amount is its length.
 fn along(on: &On, run: &Run) -> MeasuredPlace {
     let spot = match run.kind {
         RunKind::Row => Spot::Row(run.row),
@@ -259,7 +260,7 @@ fn corners<'a>(on: &'a On, kind: CornerKind) -> impl Iterator<Item = MeasuredPla
     of_kind.map(move |corner| on.one(Spot::Corner(kind), MeasuredShape::Point(corner.at)))
 }
 
-/// The seams of a block, or those with head flashing over them, each with where it is.
+/// The seams of a block, or only those with head flashing over them, with their positions.
 fn seams<'a>(on: &'a On, under_head: bool) -> impl Iterator<Item = (DVec2, MeasuredPlace)> + use<'a> {
     let mut last = (u32::MAX, 0);
     on.block.seams.iter().filter_map(move |seam| {
@@ -269,7 +270,7 @@ fn seams<'a>(on: &'a On, under_head: bool) -> impl Iterator<Item = (DVec2, Measu
     })
 }
 
-/// Modules with a head run above them, over their whole width or a part.
+/// Modules with a head run above them, over their full width or part of it.
 fn under_head(block: &PlacedBlock) -> impl Iterator<Item = (chalkcourse_job::Cell, Rect)> + use<'_> {
     let heads: Vec<&Run> = block.runs_of(RunKind::Head).collect();
     block.modules.iter().filter_map(move |module| {
@@ -281,13 +282,13 @@ fn under_head(block: &PlacedBlock) -> impl Iterator<Item = (chalkcourse_job::Cel
     })
 }
 
-/// The deck under the modules and the reveals between them, as rectangles. The reveal between two rows belongs to the
-/// array where a module is on both sides of it.
+/// The deck under the modules and their reveals, as rectangles. The reveal between two rows belongs to the array where there is a
+/// module on both sides.
 fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
     let Some(height) = block.modules.first().map(|module| module.rect.size().y) else { return Vec::new() };
     let mut rects: Vec<Rect> = Vec::new();
     let mut add = |rect: Rect| match rects.last_mut() {
-        // Rows that are flush with one another are one rectangle: less to draw, and less to work out around it.
+        // Merge flush rows into one rectangle: less to draw, and less to compute around it.
         Some(last) if last.max.y == rect.min.y && last.min.x == rect.min.x && last.max.x == rect.max.x => {
             last.max.y = rect.max.y;
         }
@@ -309,17 +310,17 @@ fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
     rects
 }
 
-/// The way of the bare conductor, the shortest one: from an end of the lowest row past every device, row by row and back
-/// and forth, then straight up to the upper edge of the highest row. A device sits at the middle of its module; the
-/// conductor runs along the eave and up the slope, not across.
+/// The shortest route of the bare conductor: from an end of the lowest row past every device, row by row, back and forth, then
+/// straight up to the upper edge of the highest row. A device sits at the centre of its module; the conductor runs along the eave
+/// and up the slope, not diagonally.
 fn bonding_path(block: &PlacedBlock) -> Vec<DVec2> {
     let rows: Vec<(DVec2, DVec2)> = block
         .modules
         .chunk_by(|a, b| a.cell.row == b.cell.row)
         .filter_map(|row| Some((row.first()?.rect.centre(), row.last()?.rect.centre())))
         .collect();
-    // For each row the shortest way so far that leaves it at its right end, and at its left end, and whether that way left
-    // the row below at its right end. Going by the nearer end row by row would depend on float dust where both are as near.
+    // For each row, the shortest route so far that leaves it at its right end and at its left end, and whether it left the row
+    // below at the right. Always taking the nearer end would depend on float dust where both are equally near.
     let mut ways: Vec<[(f64, bool); 2]> = Vec::new();
     for (index, &(left, right)) in rows.iter().enumerate() {
         let to = |enter: f64| match index.checked_sub(1) {
@@ -334,7 +335,7 @@ fn bonding_path(block: &PlacedBlock) -> Vec<DVec2> {
     }
     let mut at_right = ways.last().is_none_or(|way| way[0].0 <= way[1].0);
     let mut path: Vec<DVec2> = Vec::new();
-    // From the top down, then turned: each row is left at one end and entered at the other.
+    // Trace back from the top, then reverse: each row is left at one end and entered at the other.
     for (&(left, right), way) in rows.iter().zip(&ways).rev() {
         let (leave, enter) = if at_right { (right, left) } else { (left, right) };
         if let Some(&above) = path.last() {

@@ -8,8 +8,8 @@ use chalkcourse_layout::{Layout, PlacedFace};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// What stays the same from one order to the next while a block is dragged: measures of the roof itself, rolls laid on
-/// it, and cut lists. An order is the same with it and without.
+/// Cache of what stays the same from one order to the next while a block is dragged: measures of the roof itself, rolls laid on
+/// it, and cut lists. It does not change the result.
 #[derive(Debug, Default)]
 pub struct Memo {
     roof: Option<OfRoof>,
@@ -18,12 +18,12 @@ pub struct Memo {
     problems_solved: u64,
 }
 
-/// More than a kit has cut lists, times the steps of a drag that are worth remembering.
+/// More than the cut lists of a kit times the drag steps worth caching.
 const MOST_CUTS: usize = 256;
-/// More than a kit has roll goods.
+/// More than the roll goods of a kit.
 const MOST_LAID: usize = 32;
 
-/// Measures of a roof, and all that they follow from.
+/// Measures of a roof, with everything they depend on.
 #[derive(Debug)]
 struct OfRoof {
     roof: Arc<Roof>,
@@ -54,7 +54,7 @@ impl OfRoof {
 }
 
 impl Memo {
-    /// Makes sure that what is kept is of this roof; `covered` says which faces are covered anew.
+    /// Invalidates what is cached for another roof; `covered` says which faces are re-roofed.
     pub(crate) fn look_at(&mut self, job: &Resolved, layout: &Layout, covered: &[bool]) {
         if self.roof.as_ref().is_some_and(|kept| kept.is_of(job, layout, covered)) {
             return;
@@ -85,7 +85,7 @@ impl Memo {
         }
     }
 
-    /// The share of shingles that the faces' own cuts make waste of, as worked out before or now.
+    /// Share of shingles lost to the faces' own cuts, cached.
     pub(crate) fn shingles_cut_off(&mut self, work_out: impl FnOnce() -> f64) -> f64 {
         match &mut self.roof {
             Some(roof) => *roof.shingles_cut_off.get_or_insert_with(work_out),
@@ -93,14 +93,14 @@ impl Memo {
         }
     }
 
-    /// Rolls laid on the same places before, or laid now.
+    /// The rolls laid on these places, cached.
     pub(crate) fn laid(
         &mut self,
         places: &Arc<Vec<MeasuredPlace>>,
         roll: &Roll,
         lay: impl FnOnce() -> LaidOut,
     ) -> Arc<LaidOut> {
-        // The places are kept here, so that one address is one list.
+        // The cache keeps the places alive, so that equal addresses mean the same list.
         let known = self.laid.iter().find(|(kept, of, _)| Arc::ptr_eq(kept, places) && of == roll);
         if let Some((_, _, laid)) = known {
             return Arc::clone(laid);
@@ -113,7 +113,7 @@ impl Memo {
         laid
     }
 
-    /// The cut list of sticks over some runs, as worked out before or now.
+    /// The cut list of sticks for some runs, cached.
     pub(crate) fn cut(&mut self, sticks: &Sticks, places: &[MeasuredPlace]) -> Arc<CutList> {
         let list = self.solved(CutProblem::of(sticks, places));
         if sticks.splice {
@@ -135,7 +135,7 @@ impl Memo {
         list
     }
 
-    /// How many cutting problems were worked out: for a test of what was not.
+    /// How many cutting problems were solved, so that tests can check the cache.
     pub fn problems_solved(&self) -> u64 {
         self.problems_solved
     }

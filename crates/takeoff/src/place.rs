@@ -4,42 +4,42 @@ use chalkcourse_layout::CornerKind;
 use chalkcourse_words::{Said, later as words};
 use std::sync::Arc;
 
-/// One place that a quantity comes from.
+/// One place where a quantity arises.
 #[derive(Clone, Debug, PartialEq)]
 pub struct MeasuredPlace {
-    /// The face; `None` where a quantity is for the job as a whole.
+    /// The face; `None` for a quantity of the job as a whole.
     pub face: Option<FaceId>,
-    /// The block, where it is one that a quantity comes from.
+    /// The block, if the quantity comes from one.
     pub block: Option<BlockId>,
-    /// What the face or the penetration is called, where no block is.
+    /// Name of the face or penetration, if there is no block.
     pub name: Option<Arc<str>>,
     /// Which of its kind.
     pub spot: Spot,
-    /// How much is measured here: pieces, metres or square metres. What a part takes of it is told by
-    /// [`LineTerm::shares`](crate::LineTerm::shares).
+    /// Amount measured here: pieces, metres or square metres. [`LineTerm::shares`](crate::LineTerm::shares) says how much of the
+    /// part that makes.
     pub amount: f64,
     /// Where on the face, in its frame, metres.
     pub shape: MeasuredShape,
 }
 
-/// Which thing on a block a place is. Rows and columns count from 0.
+/// What a place is, on a block or the roof. Rows and columns are 0-based.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Spot {
     /// A module.
     Module(Cell),
     /// The block.
     Block,
-    /// Modules of a row without a break.
+    /// A contiguous run of modules in a row.
     Row(u32),
-    /// A seam: its row, and which of that row's seams.
+    /// A seam: its row, and its index in that row.
     Seam(u32, u32),
-    /// Base rail under a row.
+    /// The base rail under a row.
     BaseRail(u32),
-    /// Left side from this row up.
+    /// The left side from this row up.
     LeftSide(u32),
-    /// Right side from this row up.
+    /// The right side from this row up.
     RightSide(u32),
-    /// Head flashing over a row.
+    /// The head flashing over a row.
     Head(u32),
     /// The left end of the head flashing over a row.
     HeadLeftEnd(u32),
@@ -53,11 +53,11 @@ pub enum Spot {
     Around,
     /// The deck under the block and the strip around it.
     UnderAndAround,
-    /// The way of the bonding conductor.
+    /// The route of the bonding conductor.
     BondingPath,
     /// A face.
     Face,
-    /// A line of the roof.
+    /// A roof line.
     Edge(EdgeKind),
     /// A wall line up the slope.
     SideWall,
@@ -65,7 +65,7 @@ pub enum Spot {
     HeadWall,
     /// A strip along an eave.
     LeakBarrier,
-    /// Something that comes through the roof.
+    /// A penetration.
     Through,
     /// Its left side.
     ThroughLeft,
@@ -75,36 +75,36 @@ pub enum Spot {
     ThroughLow,
     /// Its upper side.
     ThroughHigh,
-    /// The deck around it.
+    /// The deck around a penetration.
     AroundThrough,
-    /// The cricket behind it.
+    /// The cricket behind a penetration.
     Cricket,
     /// The lower end of a wall line at an eave.
     KickOut,
-    /// The job as a whole.
+    /// The whole job.
     Job,
 }
 
-/// Where a place is, in the frame of the block's face, metres.
+/// Geometry of a place, in the frame of the face, metres.
 #[derive(Clone, Debug, PartialEq)]
 pub enum MeasuredShape {
-    /// A spot.
+    /// A point.
     Point(DVec2),
-    /// A way.
+    /// A polyline.
     Path(Vec<DVec2>),
     /// A rectangle.
     Rect(Rect),
-    /// An area, as rectangles that do not overlap one another.
+    /// An area, as non-overlapping rectangles.
     Area(Vec<Rect>),
-    /// Areas of any outline that do not overlap one another.
+    /// Non-overlapping areas of arbitrary outline.
     Outlines(Vec<Polygon>),
-    /// No one place: the job as a whole.
+    /// The whole job, no particular place.
     Whole,
 }
 
 impl MeasuredPlace {
-    /// Which of its kind, for people: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the
-    /// left, both from 1.
+    /// Which of its kind, as a label: "row 2, column 3", "head of row 3". Rows count from the eave, columns from the left, both
+    /// from 1.
     pub fn label(&self) -> Said {
         match (&self.name, self.spot) {
             (Some(name), Spot::Face | Spot::Through) => Said::own(&**name),
@@ -159,7 +159,7 @@ impl Spot {
 
 #[cfg(test)]
 impl MeasuredPlace {
-    /// A run of some length, for tests.
+    /// A run of the given length, for tests.
     pub(crate) fn test_run(length: f64) -> Self {
         Self {
             face: None,

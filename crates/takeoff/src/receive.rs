@@ -1,4 +1,4 @@
-//! What arrived: the pallet list, what can start with it, and the claim to the supplier.
+//! Deliveries: the pallet list, what can start with what arrived, and the claim to the supplier.
 
 use crate::Takeoff;
 use crate::line::PackageName;
@@ -16,55 +16,54 @@ pub struct PalletRow {
     /// What it is.
     #[schemars(with = "String")]
     pub name: Said,
-    /// The first stage of work at which some of it is needed.
+    /// The first stage of work that needs some of it.
     pub stage: Stage,
     /// What a package is called.
     #[schemars(with = "String")]
     pub package: PackageName,
-    /// Packages that were ordered.
+    /// Packages ordered.
     pub ordered: u64,
-    /// Stages at which some of it is needed, first to last, each with the packages that must be there by then: waste is not in
-    /// them, and neither is what comes from stock.
+    /// Stages that need some of it, in order, each with the packages that must be on site by then, excluding waste and stock.
     pub needed: Vec<NeededBy>,
-    /// Packages that came; `None` where nobody counted yet.
+    /// Packages delivered; `None` if not counted yet.
     pub counted: Option<u64>,
-    /// Of those, packages that can't be used.
+    /// Of those, packages that are unusable.
     pub damaged: u64,
-    /// What to tell the supplier.
+    /// Note to the supplier.
     pub note: String,
 }
 
-/// Packages that must be there before a stage can be done.
+/// Packages that must be on site before a stage can be done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct NeededBy {
     /// The stage.
     pub stage: Stage,
-    /// All that it and the stages before it need.
+    /// Cumulative: what this stage and all before it need.
     pub packages: u64,
 }
 
 impl PalletRow {
-    /// Packages that can be used.
+    /// Usable packages.
     pub fn good(&self) -> u64 {
         self.counted.unwrap_or(0).saturating_sub(self.damaged)
     }
 
-    /// Packages that did not come.
+    /// Packages missing from the delivery.
     pub fn short(&self) -> u64 {
         self.counted.map_or(0, |counted| self.ordered.saturating_sub(counted))
     }
 
-    /// Packages beyond the order.
+    /// Packages delivered beyond the order.
     pub fn over(&self) -> u64 {
         self.counted.map_or(0, |counted| counted.saturating_sub(self.ordered))
     }
 
-    /// Packages that are still wanted: short ones and damaged ones that no other makes up for.
+    /// Packages still to come: short or damaged, and not made up for by surplus.
     pub fn wanting(&self) -> u64 {
         self.ordered.saturating_sub(self.good())
     }
 
-    /// Whether it was counted and all is there.
+    /// Whether it was counted and is complete.
     pub fn is_complete(&self) -> bool {
         self.counted.is_some() && self.wanting() == 0
     }
@@ -75,14 +74,14 @@ impl PalletRow {
 pub struct StageReady {
     /// The stage.
     pub stage: Stage,
-    /// Whether all that it needs was counted and is good.
+    /// Whether everything it needs was counted and is usable.
     pub can_start: bool,
-    /// What it waits for, a part each.
+    /// What it waits for, one entry per part.
     #[schemars(with = "Vec<String>")]
     pub waits_for: Vec<Said>,
 }
 
-/// The pallet list: every package that comes on a truck, with what was counted. Work is no package.
+/// The pallet list: every package delivered by truck, with its count. Labour is left out.
 pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
     let row = |number: &str, name: Said, stage: Stage, package: PackageName| {
         let count = delivery.counts.get(number);
@@ -112,7 +111,7 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
             row
         })
         .collect();
-    // What came and was not ordered, or is no longer: it goes back.
+    // Delivered but not ordered, or no longer ordered: it goes back.
     let known = |number: &str| rows.iter().any(|row| row.number == number);
     let strays: Vec<PalletRow> = delivery
         .counts
@@ -131,8 +130,8 @@ pub fn pallet(takeoff: &Takeoff, delivery: &Delivery) -> Vec<PalletRow> {
     rows
 }
 
-/// For each stage that needs something from the truck whether it can start: what came must cover what it *needs*, not what was
-/// ordered beyond it, and the stages that it stands on must be able to start too.
+/// For each stage that needs something from the truck, whether it can start: the delivery must cover what the stage *needs*, not
+/// the surplus ordered, and the stages it depends on must be able to start too.
 pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
     let mut ready: Vec<StageReady> = Vec::new();
     for stage in Stage::ALL {
@@ -152,7 +151,7 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
             })
             .collect();
         let can_not = |on: &Stage| ready.iter().any(|before| before.stage == *on && !before.can_start);
-        for on in stands_on(stage, rows).into_iter().filter(can_not) {
+        for on in depends_on(stage, rows).into_iter().filter(can_not) {
             waits_for.push(words::takeoff::cant_start(&on.name()));
         }
         ready.push(StageReady { stage, can_start: waits_for.is_empty(), waits_for });
@@ -160,8 +159,9 @@ pub fn stages_ready(rows: &[PalletRow]) -> Vec<StageReady> {
     ready
 }
 
-/// The stages that a stage stands on, of those that need something: one that needs nothing is passed over to what it stands on.
-fn stands_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
+/// The stages that a stage depends on, among those that need something; one that needs nothing is replaced by its own
+/// dependencies.
+fn depends_on(stage: Stage, rows: &[PalletRow]) -> BTreeSet<Stage> {
     let needs = |stage: Stage| rows.iter().any(|row| row.needed.iter().any(|at| at.stage == stage));
     let mut on = BTreeSet::new();
     let mut open = stage.stands_on().to_vec();

@@ -1,31 +1,31 @@
-//! Roll goods laid in level courses from the eave up, and what courses of shingles lose at sloped edges.
+//! Roll goods laid in level courses from the eave up, and shingle courses lost at sloped edges.
 
 use crate::{MeasuredPlace, MeasuredShape};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_job::Roll;
 use chalkcourse_layout::CourseLines;
 
-/// How rolls are laid on all places of a term.
+/// How rolls are laid over all places of a term.
 ///
-/// Courses run level from the lowest point of each place, as far as the place reaches anywhere in the course: what is cut
-/// off along a hip or a valley is lost. Rolls are used up one after the other; one that begins within a course laps the one
-/// that ended there.
+/// Courses run level from the lowest point of each place, as far as the place extends anywhere within the course: what is cut off
+/// along a hip or a valley is waste. Rolls are used one after the other; a new roll within a course laps the end of the previous
+/// one.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LaidOut {
-    /// All strips, in the order in which they are laid.
+    /// All strips, in the order they are laid.
     pub strips: Vec<Strip>,
-    /// Rolls that were begun.
+    /// Rolls started.
     pub rolls: u64,
-    /// Length that comes off the rolls, laps and what is too short to use among it, in metres.
+    /// Length used off the rolls, including laps and remnants too short to use, in metres.
     pub length: f64,
-    /// Area that comes off the rolls, by place, in square metres.
+    /// Area used off the rolls, by place, in square metres.
     pub(crate) shares: Vec<f64>,
 }
 
 /// One strip as laid, in the frame of its face, metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Strip {
-    /// The index of its place.
+    /// Index of its place.
     pub place: usize,
     /// Its lower edge.
     pub low: f64,
@@ -35,12 +35,12 @@ pub struct Strip {
     pub to: f64,
 }
 
-/// Courses of one place beyond this are a roll of a hair's width.
+/// A place with more courses than this means a hair-thin roll width.
 const MOST_COURSES: f64 = 5_000.0;
-/// A piece of roll that is shorter than this is not laid: common practice, no source.
+/// A remnant shorter than this is not laid: common practice, no source.
 const SHORTEST: f64 = 0.3;
 
-/// Lays rolls on the places of a term.
+/// Lays rolls over the places of a term.
 pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
     let (width, step) = (roll.width.metres(), (roll.width - roll.side_lap).metres());
     let mut laid = LaidOut { shares: vec![0.0; places.len()], ..LaidOut::default() };
@@ -50,7 +50,7 @@ pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
         let (Some(bottom), Some(top)) = (shape.level(f64::min), shape.level(f64::max)) else { continue };
         let mut off_roll = 0.0;
         if roll.starter {
-            // A strip of the lap's width comes off along the roll: its part of a roll is counted.
+            // A strip as wide as the lap comes off along the roll; it is charged as a fraction of a roll.
             let lap = roll.side_lap.metres();
             off_roll +=
                 shape.spans(bottom, bottom + lap).iter().map(|(a, b)| b - a).sum::<f64>() * lap / width;
@@ -58,7 +58,7 @@ pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
         let courses = (((top - bottom) / step) - 1e-6).ceil().clamp(1.0, MOST_COURSES) as usize;
         for course in 0..courses {
             let low = bottom + step * course as f64;
-            // What the course below reaches with its lap needs no course of its own.
+            // What the course below covers with its lap needs no course of its own.
             if course > 0 && low + (width - step) >= top - 1e-6 {
                 break;
             }
@@ -74,17 +74,17 @@ pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
 }
 
 impl LaidOut {
-    /// Takes a strip off the rolls; how much roll that uses.
+    /// Takes a strip off the rolls; returns the length of roll used.
     fn take(&mut self, left: &mut f64, strip: f64, roll: &Roll) -> f64 {
         let (mut need, mut used) = (strip, 0.0);
         let lap = roll.end_lap.metres();
-        // An end: a strip of a kilometre is some dozen rolls.
+        // A bound on the loop: even a strip of a kilometre is only dozens of rolls.
         for _ in 0..10_000 {
             if need <= *left + 1e-9 {
                 *left = (*left - need).max(0.0);
                 return used + need;
             }
-            // The rest of the roll is laid, and what follows laps it; a rest too short to lay is lost.
+            // The rest of the roll is laid and lapped by the next one; a remnant too short to lay is waste.
             if *left > lap + SHORTEST {
                 need -= *left - lap;
             }
@@ -96,8 +96,8 @@ impl LaidOut {
     }
 }
 
-/// Area of shingles that courses take on a face: each course as far as the face reaches in it. What a rake cuts off begins
-/// the next course, so that a rectangle loses nothing; what a hip or a valley cuts off is lost.
+/// Area of shingles that courses take on a face: each course as far as the face extends within it. What a rake cuts off starts
+/// the next course, so a rectangle has no waste; what a hip or a valley cuts off is waste.
 pub(crate) fn coursed_area(face: &Polygon, courses: &CourseLines) -> f64 {
     let shape = Outlines(vec![face]);
     let (Some(bottom), Some(top)) = (shape.level(f64::min), shape.level(f64::max)) else { return 0.0 };
@@ -110,7 +110,7 @@ pub(crate) fn coursed_area(face: &Polygon, courses: &CourseLines) -> f64 {
         .sum()
 }
 
-/// Outlines that are laid over together.
+/// Outlines that are covered together.
 struct Outlines<'a>(Vec<&'a Polygon>);
 
 impl<'a> Outlines<'a> {
@@ -130,7 +130,7 @@ impl<'a> Outlines<'a> {
         self.0.iter().flat_map(|outline| &outline.outer).map(|corner| corner.y).reduce(pick)
     }
 
-    /// Stretches, from the left, that some outline reaches anywhere between two heights.
+    /// The stretches, left to right, that some outline covers anywhere between two heights.
     fn spans(&self, low: f64, high: f64) -> Vec<(f64, f64)> {
         let mut spans = Vec::new();
         for outline in &self.0 {
@@ -148,7 +148,7 @@ impl<'a> Outlines<'a> {
     }
 }
 
-/// Outlines of a shape, or made for it.
+/// The outlines of a shape, borrowed or built.
 enum OwnedOutlines<'a> {
     Kept(Outlines<'a>),
     Made(Vec<Polygon>),
@@ -171,7 +171,7 @@ impl OwnedOutlines<'_> {
     }
 }
 
-/// Between two neighbouring heights of corners an outline is a row of trapezoids; each reaches as far as its wider ends.
+/// Between two adjacent vertex heights an outline is a row of trapezoids; each extends as far as its wider ends.
 fn spans_of(outline: &Polygon, low: f64, high: f64, spans: &mut Vec<(f64, f64)>) {
     let mut levels: Vec<f64> =
         outline.rings().flatten().map(|p| p.y).filter(|y| *y > low && *y < high).collect();
@@ -264,7 +264,7 @@ mod tests {
         face.holes.push(vec![dvec2(4.0, 0.5), dvec2(4.0, 3.5), dvec2(6.0, 3.5), dvec2(6.0, 0.5)]);
         let shape = Outlines(vec![&face]);
         assert_eq!(shape.spans(1.0, 2.0), [(0.0, 4.0), (6.0, 10.0)]);
-        // a course that reaches below the hole is laid through
+        // a course that extends below the hole is laid through
         assert_eq!(shape.spans(0.0, 2.0), [(0.0, 10.0)]);
     }
 }

@@ -1,4 +1,4 @@
-//! One order at the prices of two suppliers.
+//! One order at the prices of several suppliers.
 
 use crate::Takeoff;
 use crate::totals::{cents, sum};
@@ -8,48 +8,48 @@ use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// One order at the prices of some suppliers.
+/// One order at the prices of several suppliers.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct PriceComparison {
-    /// What each supplier asks in all, in the order given.
+    /// The total of each supplier, in the order given.
     pub offers: Vec<Offer>,
     /// Line by line.
     pub rows: Vec<PriceRow>,
-    /// Each line where it is cheapest, lines that nobody has left out; without tax and delivery.
+    /// Sum of each line at its cheapest; lines that nobody has are left out; excludes tax and delivery.
     #[schemars(with = "String")]
     pub cheapest: Decimal,
-    /// Lines that nobody has a price for.
+    /// Lines that no supplier has a price for.
     pub nobody_has: Vec<String>,
-    /// Why amounts can't be compared; `None` where they can.
+    /// Why the amounts can't be compared; `None` if they can.
     #[schemars(with = "Option<String>")]
     pub money_apart: Option<Said>,
 }
 
-/// What one supplier asks.
+/// One supplier's offer.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Offer {
-    /// The price list.
+    /// Name of the price list.
     pub list: String,
     /// Its date.
     pub date: String,
-    /// What its amounts are in.
+    /// Currency of its amounts.
     pub currency: String,
-    /// The lines that it has a price for.
+    /// Sum of the lines it has a price for.
     #[schemars(with = "String")]
     pub lines: Decimal,
-    /// Of that, the lines that every supplier has: what can be compared.
+    /// Of that, the lines that every supplier has, for a fair comparison.
     #[schemars(with = "String")]
     pub in_common: Decimal,
-    /// Sales tax; none where the list does not say.
+    /// Sales tax; `None` if the list gives none.
     #[schemars(with = "Option<String>")]
     pub tax: Option<Decimal>,
-    /// Delivery; none where the list does not say.
+    /// Delivery; `None` if the list gives none.
     #[schemars(with = "Option<String>")]
     pub delivery: Option<Decimal>,
-    /// Lines, tax and delivery as far as they are known.
+    /// Lines, tax and delivery as far as known.
     #[schemars(with = "String")]
     pub total: Decimal,
-    /// Lines that it has no price for: the total is without them.
+    /// Lines it has no price for; the total excludes them.
     pub missing: Vec<String>,
 }
 
@@ -63,14 +63,14 @@ pub struct PriceRow {
     pub name: Said,
     /// Packages.
     pub packages: u64,
-    /// The cost at each supplier; none where it has no price.
+    /// The cost at each supplier; `None` if it has no price.
     #[schemars(with = "Vec<Option<String>>")]
     pub costs: Vec<Option<Decimal>>,
-    /// Which of them is cheapest; none where nobody has a price.
+    /// Index of the cheapest; `None` if nobody has a price.
     pub cheapest: Option<usize>,
 }
 
-/// What an order costs at the prices of some suppliers. Lines with a price of their own are left out.
+/// The cost of an order at the prices of several suppliers. Lines with a price of their own are left out.
 pub fn compare_prices(takeoff: &Takeoff, lists: &[&PriceList]) -> PriceComparison {
     let rows: Vec<PriceRow> = takeoff
         .lines

@@ -1,4 +1,4 @@
-//! Measures by hand, properties, and outputs.
+//! Measures checked by hand, and properties.
 
 use super::*;
 use crate::measure::Measures;
@@ -19,7 +19,7 @@ pub(crate) fn line<'a>(takeoff: &'a Takeoff, number: &str) -> &'a Line {
     takeoff.lines.iter().find(|line| line.number == number).unwrap()
 }
 
-/// Places and total of a measure.
+/// Checks the number of places and the total of a measure.
 fn check(block: Block, measure: &Measure, places: usize, total: f64) {
     let job = job(vec![block]);
     let layout = Layout::of(&job);
@@ -46,7 +46,7 @@ fn measures_of_a_full_block_by_hand() {
     check(full(), &Measure::Seam, 9, 9.0);
     check(full(), &Measure::BaseRail, 1, WIDE);
     check(full(), &Measure::Side, 2, 2.0 * HIGH);
-    // the side runs from 0.5, a course line, to 3.908: 27.3 courses of 0.125, so 28 are touched, and one more
+    // the side runs from 0.5, a course line, to 3.908: 27.3 courses of 0.125, so 28 are touched, plus one
     check(full(), &Measure::SideCourse, 2, 2.0 * 29.0);
     check(full(), &Measure::Head, 1, WIDE);
     check(full(), &Measure::HeadModule, 4, 4.0);
@@ -76,12 +76,12 @@ fn a_notch_at_the_top_left() {
     check(notched(), &Measure::HeadCornerLeft, 2, 2.0);
     check(notched(), &Measure::HeadCornerRight, 1, 1.0);
     check(notched(), &Measure::Under, 1, WIDE * HIGH - 1.725 * 1.137);
-    // Row 1 from the right, row 2 back, row 3 from its right end, where row 2 ended: three seams, three, two. From the
-    // left it would be one module more.
+    // Row 1 from the right, row 2 back, row 3 from its right end, where row 2 ended: three seams, three, two. Starting from the
+    // left would take one module more.
     check(notched(), &Measure::BondingPath, 1, (3.0 + 3.0 + 2.0) * 1.725 + 2.0 * 1.137 + 0.567);
 }
 
-/// A row that hangs open is a finding; where it is waived the rail is ordered all the same.
+/// A row left open is a finding; if that is waived, the rail is ordered all the same.
 #[test]
 fn an_open_row_gets_a_rail_of_its_own() {
     check(without(2, 3, &[(0, 1)]), &Measure::BaseRail, 3, 2.0 * 1.722 + 1.728);
@@ -144,7 +144,7 @@ fn labels_count_from_one() {
     assert_eq!((labels[0].as_str(), labels[11].as_str()), ("row 1, column 1", "row 3, column 4"));
 }
 
-/// A membrane strip stays on its face, and two blocks side by side share what lies between them.
+/// A membrane strip stays on its face, and the overlap of two adjacent blocks is counted once.
 #[test]
 fn the_strip_around_is_on_the_face_and_counted_once() {
     let around = |job: &Resolved| {
@@ -153,24 +153,24 @@ fn the_strip_around_is_on_the_face_and_counted_once() {
     };
     let one = array_alone(block(1, 1));
     let alone = around(&one);
-    // The next block stands half a metre to the right: strips of 18 in overlap by 2 × 0.4572 − 0.5 m, and the strip of each
-    // does not reach under the other; in height the overlap is a module and two strips.
+    // The next block is half a metre to the right: the 18 in strips overlap by 2 × 0.4572 − 0.5 m, and neither extends under the
+    // other block; the overlap is as high as a module and two strips.
     let mut two = one.clone();
     let mut next = two.blocks[0].clone();
     (next.id, next.at.x) = (BlockId(3), next.at.x + 1.722 + 0.5);
     two.blocks.push(next);
     let overlap = (2.0 * 0.4572 - 0.5) * (1.134 + 2.0 * 0.4572);
     assert!((around(&two) - (2.0 * alone - overlap)).abs() < 1e-9);
-    // At the eave a strip below the array is as high as the deck there.
+    // At the eave the strip below the array is only as high as the deck there.
     let mut low = one;
     low.blocks[0].at.y = 0.1;
     let lost = (0.4572 - 0.1) * (1.722 + 2.0 * 0.4572);
     assert!((around(&low) - (alone - lost)).abs() < 1e-9);
 }
 
-/// Parts whose count hangs on where the course lines run: step flashing and its nails.
+/// Parts whose count depends on the course lines: step flashing and its nails.
 const BY_COURSE: [&str; 2] = ["FH-121", "FH-215"];
-/// Parts that follow modules alone.
+/// Parts that depend on the modules alone.
 const BY_MODULE: [&str; 7] = ["FH-101", "FH-102", "FH-103", "FH-104", "FH-105", "FH-107", "FH-161"];
 
 proptest! {
@@ -181,7 +181,7 @@ proptest! {
         for line in &takeoff.lines {
             let dust = DUST * line.holds;
             prop_assert!(line.with_waste >= line.need);
-            // Hours are rounded once a crew: a line may miss part of one that another has.
+            // Hours are rounded once per crew: a line may lack a fraction that another has.
             let work = if line.crew.is_some() { line.holds } else { 0.0 };
             prop_assert!(line.ordered + dust + work >= line.with_waste, "{line:?}");
             prop_assert!(line.packages <= 1 || line.ordered - line.holds < line.with_waste, "{line:?}");
@@ -206,9 +206,9 @@ proptest! {
         }
     }
 
-    /// A module that fills a notch may spare a corner or a piece of flashing; what modules carry only grows.
+    /// A module that fills a notch may save a corner or a piece of flashing; what is counted per module only grows.
     #[test]
-    fn one_more_module_never_orders_less_of_what_modules_carry(block in any_block()) {
+    fn one_more_module_never_orders_less_of_what_is_counted_per_module(block in any_block()) {
         let Some(&cell) = block.off.iter().next() else { return Ok(()) };
         let before = takeoff(&job(vec![block.clone()]));
         let after = takeoff(&job(vec![block.with_switched(cell)]));
@@ -219,7 +219,7 @@ proptest! {
     }
 
     #[test]
-    fn need_does_not_hang_on_where_the_block_stands(block in any_block(), u in -5.0f64..20.0, v in -1.0f64..3.0) {
+    fn need_does_not_depend_on_the_blocks_position(block in any_block(), u in -5.0f64..20.0, v in -1.0f64..3.0) {
         let here = takeoff(&array_alone(block.clone()));
         let there = takeoff(&array_alone(Block { at: block.at + dvec2(u, v), ..block.clone() }));
         prop_assert_eq!(here.lines.len(), there.lines.len());
@@ -229,16 +229,16 @@ proptest! {
                 prop_assert!((old.need - new.need).abs() < 1e-6 && old.packages == new.packages, "{old:?} {new:?}");
             }
         }
-        // One course up everything is the same.
+        // Moving up by one course changes nothing.
         let up = takeoff(&array_alone(Block { at: block.at + dvec2(u, 0.125), ..block }));
         for (old, new) in here.lines.iter().zip(&up.lines) {
             prop_assert!((old.need - new.need).abs() < 1e-6 && old.packages == new.packages, "{old:?} {new:?}");
         }
     }
 
-    /// While a block is dragged the memory gives the same order, and cuts nothing anew.
+    /// During a drag, the memo gives the same order and solves no cutting problem again.
     #[test]
-    fn an_order_with_a_memory_is_the_same(block in any_block(), steps in 1usize..5) {
+    fn an_order_with_a_memo_is_the_same(block in any_block(), steps in 1usize..5) {
         let mut memo = Memo::default();
         let mut moved = job(vec![block]);
         let layout = Layout::of(&moved);

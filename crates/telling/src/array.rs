@@ -1,4 +1,4 @@
-//! Whether blocks may lie where they lie.
+//! Findings about where blocks are placed.
 
 use crate::names::{Names, asked, at_least, at_most, measured, number, the_edge};
 use crate::why_not::unknown_name;
@@ -183,7 +183,7 @@ pub(crate) fn overlap_within(names: &Names<'_>, finding: &Finding, count: usize)
     }
 }
 
-/// Of a limit that has no words of its own: its code stands for what it is.
+/// For a limit without a message of its own; its code stands in for a title.
 pub(crate) fn too_near(names: &Names<'_>, finding: &Finding, against: Against) -> Told {
     let (near, required) = (names.too_short(measured(finding)), names.length(asked(finding)));
     let from = match against {
@@ -269,7 +269,7 @@ pub(crate) fn ridge_course(names: &Names<'_>, finding: &Finding, courses: u32, e
         &names.length(asked(finding)),
     );
     let (left, measured) = if room > 0.0 {
-        // What is over above the last course line is part of what is asked, and of no course.
+        // The remainder above the last course line is part of the requirement but belongs to no course.
         let over = asked(finding) - f64::from(courses) * exposure.metres();
         let whole = ((room - over) / exposure.metres() + 1e-6).floor().max(0.0);
         let measured = match whole {
@@ -332,7 +332,7 @@ pub(crate) fn rail_too_long(names: &Names<'_>, finding: &Finding) -> Told {
     }
 }
 
-/// The sheathing is, spans or is made of what the kit does not take.
+/// A deck whose material, thickness or span the kit does not allow.
 fn deck(what: &str, measured: String, required: String) -> Told {
     let message = words::rules::the_sheathing_the_kit_asks(&what, &measured, &required);
     Told { message, measured, required }

@@ -1,5 +1,5 @@
-//! What a crew goes through before and during the work, to print with a job: the book's cautions, and what the roof
-//! as drawn asks for. Nothing here is wrong with the job, so none of it is a finding.
+//! The checklist that a crew works through before and during the work, for printing: the book's cautions, and what the roof as
+//! drawn calls for. None of it is wrong with the job, so none of it is a finding.
 
 use crate::names::length;
 use chalkcourse_job::{Caution, Resolved, Source};
@@ -7,7 +7,7 @@ use chalkcourse_layout::Layout;
 use chalkcourse_rules::{IceBarrier, ice_barrier};
 use chalkcourse_words::{self as words, of_data};
 
-/// The lines of the checklist, those of the roof first.
+/// The lines of the checklist, those about the roof first.
 pub fn checklist(job: &Resolved, layout: &Layout) -> Vec<Caution> {
     let mut lines = Vec::new();
     if let Some(roofing) = &job.rule_book.roofing {

@@ -1,4 +1,4 @@
-//! Room for the fire service.
+//! Findings about fire-service access: pathways and setbacks.
 
 use crate::names::{Names, asked, limit, measured, the_edge};
 use crate::{RuleWords, Told};
@@ -92,7 +92,7 @@ pub(crate) fn escape(names: &Names<'_>, finding: &Finding) -> Told {
     }
 }
 
-/// How wide pathways are to be.
+/// The required pathway width.
 fn width(names: &Names<'_>, finding: &Finding) -> String {
     match limit(&finding.required) {
         Quantity::Pathways { width, .. } => names.length(width.metres()),

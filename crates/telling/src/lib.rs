@@ -1,13 +1,13 @@
-//! What the rules found, in sentences: a finding is facts, and here they are put into words, in the language that is spoken now.
+//! Findings in words: a finding is facts, and this crate turns them into sentences in the current language.
 //!
-//! - [`told`]: a finding's sentence, what was measured and what is asked
-//! - [`title`], [`reason`]: what a rule looks at, and why there is such a rule
-//! - [`source`], [`why_not`]: by whose word, and why a rule is not checked
-//! - [`waiver_words`]: what became of a finding's waiver
-//! - [`order`]: an order, its lines and what arrived
-//! - [`report`], [`checked`], [`checklist`]: for other programs and for paper
+//! - [`told`]: the sentence of a finding, what was measured and what is required
+//! - [`title`], [`reason`]: what a rule checks, and why
+//! - [`source`], [`why_not`]: the source of a rule, and why a rule is not checked
+//! - [`waiver_words`]: the state of a finding's waiver
+//! - [`order`]: an order, its lines and its delivery
+//! - [`report`], [`checked`], [`checklist`]: reports for JSON and paper
 //!
-//! One file a group of rules, as in crate `rules`. Names of blocks, faces and penetrations come from the job, by their numbers.
+//! One file per group of rules, as in crate `rules`. Blocks, faces and penetrations are named as in the job, or by number.
 
 mod array;
 mod checklist;
@@ -36,20 +36,20 @@ use chalkcourse_words::Say;
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Told {
-    /// What was measured and what is asked, as a sentence.
+    /// The sentence, with what was measured and what is required.
     pub message: String,
     /// What was measured, with its unit.
     pub measured: String,
-    /// What is asked, with its unit.
+    /// What is required, with its unit.
     pub required: String,
 }
 
-/// What a rule is about.
+/// The fixed texts of a rule.
 struct RuleWords {
     code: &'static str,
     title: Say,
     reason: Say,
-    /// Why geometry asks it, for a rule that follows from that alone.
+    /// Why the geometry requires it, for a rule that follows from geometry alone.
     geometry: Option<Say>,
 }
 
@@ -58,12 +58,12 @@ fn words(code: &str) -> Option<&'static RuleWords> {
     groups.into_iter().flatten().find(|words| words.code == code)
 }
 
-/// What a rule looks at, in a few words; its code for the rule of a limit that has no words of its own.
+/// What a rule checks, in a few words; for the rule of a limit without a title of its own, its code.
 pub fn title(rule: &Rule) -> &'static str {
     words(rule.code).map_or(rule.code, |words| words.title.now())
 }
 
-/// Why there is such a rule.
+/// Why the rule exists.
 pub fn reason(rule: &Rule) -> &'static str {
     words(rule.code).map_or("", |words| words.reason.now())
 }
@@ -138,7 +138,7 @@ mod tests {
     use chalkcourse_rules::RULES;
 
     #[test]
-    fn every_rule_has_its_words_and_no_words_are_left_over() {
+    fn every_rule_has_its_texts_and_no_text_is_unused() {
         for rule in RULES.iter() {
             let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
             assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());

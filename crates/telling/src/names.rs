@@ -1,11 +1,11 @@
-//! Things by their names, and lengths as a person on the roof says them.
+//! Names of things, and lengths as people on the roof say them.
 
 use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{self as words, Said, later};
 
-/// The names of a job's things, and lengths in its units.
+/// Names the things of a job, and formats lengths in its units.
 pub struct Names<'j> {
     /// The job.
     pub job: &'j Resolved,
@@ -30,7 +30,7 @@ impl Names<'_> {
         finding.place.block.map_or_else(|| words::rules::A_BLOCK.into(), |id| self.block(id))
     }
 
-    /// `face South`, or its number when it has no name.
+    /// `face South`, or its number if it has no name.
     pub fn face(&self, id: FaceId) -> Said {
         match self.job.face(id) {
             Some(face) if !face.name.trim().is_empty() => later::common::face_3(&face.name),
@@ -57,12 +57,12 @@ impl Names<'_> {
         length(metres, self.units())
     }
 
-    /// What was measured and is too short: rounded down, so that it never reads like what is required.
+    /// A measurement below its minimum: rounded down, so that it never reads the same as the requirement.
     pub(crate) fn too_short(&self, metres: f64) -> String {
         self.length(self.units().down(metres).max(0.0))
     }
 
-    /// What was measured and is too much: rounded up.
+    /// A measurement above its maximum: rounded up.
     pub(crate) fn too_much(&self, metres: f64) -> String {
         self.length(self.units().up(metres))
     }
@@ -74,7 +74,7 @@ pub(crate) fn length(metres: f64, units: Units) -> String {
     if metres.abs() < 0.915 { length.show_small(units) } else { length.show(units) }
 }
 
-/// The number in an amount: metres, a part of one, a count, pounds, square metres; 0 where there is none.
+/// The bare number of a quantity: metres, a ratio, a count, pounds, square metres; 0 if it has none.
 pub(crate) fn number(quantity: Quantity) -> f64 {
     match quantity {
         Quantity::Length(length) | Quantity::InPlan(length) => length.metres(),
@@ -85,7 +85,7 @@ pub(crate) fn number(quantity: Quantity) -> f64 {
     }
 }
 
-/// The amount that a limit names; the lesser of two.
+/// The quantity of a limit; of a range, the lower end.
 pub(crate) fn limit(required: &Required) -> Quantity {
     match required {
         Required::AtLeast(it) | Required::AtMost(it) | Required::Between(it, _) | Required::Free(it) => *it,
@@ -98,7 +98,7 @@ pub(crate) fn measured(finding: &Finding) -> f64 {
     number(finding.measured)
 }
 
-/// What it asks, as a number.
+/// What a finding requires, as a number.
 pub(crate) fn asked(finding: &Finding) -> f64 {
     number(limit(&finding.required))
 }
@@ -111,7 +111,7 @@ pub(crate) fn at_most(required: &str) -> String {
     words::rules::at_most(&required)
 }
 
-/// An edge as the middle of a sentence has it: in Spanish with its article, in English without.
+/// An edge in mid-sentence: with its article in Spanish, without one in English.
 pub(crate) fn the_edge(kind: EdgeKind) -> &'static str {
     match kind {
         EdgeKind::Eave => words::rules::EAVE.now(),

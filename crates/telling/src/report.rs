@@ -4,14 +4,14 @@ use chalkcourse_rules::{Facts, Finding, Location, RULES, Severity};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// A finding for other programs: the facts, and the words for them.
+/// A finding as JSON: facts and words.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct FindingReport<'a> {
     /// The rule, such as "setback".
     pub code: &'static str,
-    /// How much it weighs.
+    /// Its severity.
     pub severity: Severity,
-    /// What was measured and what is required, in the job's units.
+    /// The sentence, in the job's units.
     pub message: String,
     /// Where.
     pub place: &'a Location,
@@ -19,36 +19,36 @@ pub struct FindingReport<'a> {
     pub measured: String,
     /// What is required, in words with its unit.
     pub required: String,
-    /// By whose word: a section, a listing, or "common practice, no source".
+    /// Source: a section, a listing, or "common practice, no source".
     pub source: String,
-    /// How far that word can be relied on.
+    /// How reliable that source is.
     pub standing: Option<Standing>,
-    /// The same from run to run for the same trouble between the same things.
+    /// Stable from run to run for the same trouble between the same things.
     pub key: &'a FindingKey,
-    /// The same as amounts and facts.
+    /// The same as quantities and facts.
     pub facts: FactsReport<'a>,
-    /// What clears it, tried, in words; or that nothing was found. Nothing where it was not looked for.
+    /// The fix, tried and in words, or that none was found. `None` if none was searched for.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub fix: Option<String>,
-    /// The waiver of a person who accepted it.
+    /// The waiver, if a person accepted the finding.
     pub waived: Option<&'a Waiver>,
-    /// Why a waiver that was given for it no longer covers it.
+    /// Why a waiver given for it no longer covers it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub lapsed: Option<String>,
 }
 
-/// What a finding's words were made of.
+/// The facts behind a finding's words.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct FactsReport<'a> {
     /// What was measured.
     pub measured: Quantity,
     /// What is required.
     pub required: &'a Required,
-    /// What else there is to it.
+    /// Other facts.
     pub about: &'a Facts,
 }
 
-/// A finding for other programs.
+/// The report of a finding.
 pub fn report<'a>(job: &Resolved, finding: &'a Finding) -> FindingReport<'a> {
     let Told { message, measured, required } = told(job, finding);
     FindingReport {
@@ -73,19 +73,19 @@ pub fn report<'a>(job: &Resolved, finding: &'a Finding) -> FindingReport<'a> {
 pub struct CheckedReport {
     /// The rule.
     pub code: &'static str,
-    /// What it looks at.
+    /// What it checks.
     pub title: &'static str,
-    /// By whose word.
+    /// Source.
     pub source: String,
     /// The book that it was checked against, with its date.
     pub book: String,
     /// Whether it was checked.
     pub on: bool,
-    /// Why it was not.
+    /// Why not, if it was not.
     pub why_not: Option<String>,
 }
 
-/// What is checked for a job, against which book, and what is not.
+/// What is checked for a job and against which book, and what is not.
 pub fn checked(job: &Resolved) -> Vec<CheckedReport> {
     let book = format!("{}, {}", job.rule_book.name, job.rule_book.date);
     let line = |rule: &&chalkcourse_rules::Rule| {

@@ -1,4 +1,4 @@
-//! Whether the roof as drawn holds together.
+//! Findings about the roof as drawn.
 
 use crate::names::{Names, length, measured, the_edge};
 use crate::{RuleWords, Told};
@@ -180,7 +180,7 @@ pub(crate) fn counted_twice(names: &Names<'_>, finding: &Finding, face: FaceId, 
     }
 }
 
-/// What comes through the roof, told apart from others without a name.
+/// A penetration, distinguished from other unnamed ones.
 fn through(names: &Names<'_>, finding: &Finding) -> String {
     match finding.place.penetration.and_then(|id| names.job.penetration(id)) {
         Some(it) if it.name.trim().is_empty() => format!("{} {}", it.kind.name(), it.id),

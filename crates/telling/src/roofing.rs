@@ -1,4 +1,4 @@
-//! The roofing itself.
+//! Findings about the roofing.
 
 use crate::names::{Names, asked, limit, measured};
 use crate::{RuleWords, Told};

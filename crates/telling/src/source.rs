@@ -2,7 +2,7 @@ use crate::{wind, words};
 use chalkcourse_job::Resolved;
 use chalkcourse_rules::Authority;
 
-/// By whose word a rule asks something of a job.
+/// The source of a rule for a job.
 pub fn source(job: &Resolved, rule: &str, authority: &Authority) -> String {
     let book = &job.rule_book.name;
     match authority {

@@ -1,4 +1,4 @@
-//! What became of waivers.
+//! Waivers in words.
 
 use crate::{Names, Told, told};
 use chalkcourse_geometry::SideId;
@@ -6,7 +6,7 @@ use chalkcourse_job::{Accepted, FaceId, FindingKey, Lapse, Missing, Quantity, Re
 use chalkcourse_rules::{Finding, RULES};
 use chalkcourse_words::{self as words, Said, later};
 
-/// What became of the waiver of a finding; `None` where none was given for it.
+/// The state of a finding's waiver; `None` if it has none.
 pub fn waiver_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let waived = finding.waived.as_ref().map(waived_words);
     waived.or_else(|| lapse_words(job, finding))
@@ -17,7 +17,7 @@ pub fn waived_words(waiver: &Waiver) -> String {
     words::rules::waived_by_on(&waiver.by, &waiver.date, &waiver.reason)
 }
 
-/// Why the waiver that was given for a finding no longer covers it, with what was accepted and what is now.
+/// Why a finding's waiver no longer covers it, with what was accepted and what is the case now.
 pub fn lapse_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let (waiver, lapse) = finding.lapsed.as_ref()?;
     let by = words::rules::the_waiver_by_on(&waiver.by, &waiver.date, &waiver.reason);
@@ -32,7 +32,7 @@ pub fn lapse_words(job: &Resolved, finding: &Finding) -> Option<String> {
     })
 }
 
-/// A finding as it was accepted and as it is now; where both read alike, to a tenth of a millimetre.
+/// A finding as it was accepted and as it is now; to a tenth of a millimetre if both would read alike.
 fn both(job: &Resolved, finding: &Finding, accepted: &Accepted) -> (Told, Told) {
     let then =
         Finding { measured: accepted.measured, required: accepted.required.clone(), ..finding.clone() };
@@ -51,7 +51,7 @@ fn both(job: &Resolved, finding: &Finding, accepted: &Accepted) -> (Told, Told) 
     (one, other)
 }
 
-/// A waiver whose finding is not there.
+/// A waiver whose finding no longer exists.
 pub(crate) fn idle(names: &Names, waiver: &Waiver, missing: Option<Missing>) -> Told {
     let (by, date, reason) = (&waiver.by, &waiver.date, &waiver.reason);
     let what = key_words(names, &waiver.key);
@@ -63,7 +63,7 @@ pub(crate) fn idle(names: &Names, waiver: &Waiver, missing: Option<Missing>) -> 
     Told { message, measured: words::rules::NO_SUCH_FINDING.now().into(), required: what }
 }
 
-/// What a finding was about: the rule in a few words, and the things that it names. A key that can't be read stays as it is written.
+/// What a finding was about: the rule in a few words and the things it names. An unreadable key is shown as written.
 fn key_words(names: &Names, key: &FindingKey) -> String {
     if let Subject::Unread(text) = &key.subject {
         return text.clone();

@@ -55,7 +55,7 @@ pub(crate) fn not_known(unknown: &[Unknown]) -> String {
     whole.to_owned()
 }
 
-/// What a job does not say, in a list.
+/// Something a job leaves unstated, as an item of a list.
 pub(crate) fn unknown_name(unknown: Unknown) -> &'static str {
     match unknown {
         Unknown::SheathingThickness => words::rules::HOW_THICK_THE_SHEATHING_IS_2.now(),

@@ -1,4 +1,4 @@
-//! Wind suction, a screening: findings, zones and figures in words.
+//! Wind-uplift screening: findings, zones and figures in words.
 
 use crate::names::{Names, asked, measured};
 use crate::{RuleWords, Told};
@@ -23,7 +23,7 @@ pub fn figure(figure: Figure) -> String {
     }
 }
 
-/// Why a case is not worked out.
+/// Why a case is not calculated.
 pub fn refused(refused: Refused) -> String {
     match refused {
         Refused::Slope(degrees) => words::rules::a_slope_of_is_outside(&format_args!("{degrees:.1}")),
@@ -42,7 +42,7 @@ pub fn refused(refused: Refused) -> String {
     }
 }
 
-/// What the pressures of drawn zones follow from.
+/// The inputs of the drawn zones' pressures.
 pub fn about(drawn: &Drawn) -> String {
     let Ok((conditions, square_feet)) = &drawn.from else { return words::rules::WIND.now().into() };
     words::rules::mean_roof_height_ft_qh(
@@ -64,8 +64,8 @@ pub fn not_drawn(drawn: &Drawn) -> Vec<String> {
     whole.into_iter().chain(drawn.refused.iter().map(|it| refused(*it))).collect()
 }
 
-/// The way of uplift from a module into the deck, part by part: what the kit's listing says that it carries, or that it says nothing, and
-/// what follows. `None` for a kit that says nothing of what holds its modules down.
+/// The load path of uplift from a module into the deck, part by part: the capacity in the kit's listing, or that it gives none,
+/// and what follows. `None` for a kit that says nothing about how its modules are held down.
 pub fn load_path(kit: &Kit) -> Option<String> {
     let hold = kit.hold_down.as_ref()?;
     let screw = kit.part(&hold.part).map_or_else(|| hold.part.clone(), |part| of_data(&part.name));

@@ -1,4 +1,4 @@
-//! What a language's file holds.
+//! Reads and checks a language file.
 
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, VariantKey};
 use fluent_syntax::parser;
@@ -6,26 +6,26 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
-/// What a language may call within a message: see the languages' guide.
+/// Functions that a message may call: see the languages' guide.
 const FUNCTIONS: [&str; 2] = ["DE", "A"];
 
-/// What a variable may be.
+/// The type of a variable.
 #[derive(Clone, Copy, PartialEq)]
 pub(crate) enum Kind {
-    /// Put in as it is.
+    /// Inserted as it is.
     Text,
-    /// A phrase of the program's own, which may begin with an article that a language draws together with what is before it.
+    /// A phrase of the program's own, whose leading article a language may contract with the preceding word.
     Phrase,
-    /// Picks the plural, and is put in as it is shown.
+    /// Selects the plural, and is inserted as formatted.
     Number,
 }
 
 pub(crate) struct Message {
     pub(crate) id: String,
     pub(crate) line: usize,
-    /// As it stands in the file.
+    /// Its source text.
     pub(crate) text: String,
-    /// Variables by their notes, in that order.
+    /// Variables in the order of their notes.
     pub(crate) noted: Vec<(String, Kind)>,
     used: BTreeSet<String>,
     selecting: BTreeSet<String>,
@@ -110,7 +110,7 @@ impl Uses {
     }
 }
 
-/// The line, from 1, on which a message or term is defined.
+/// The 1-based line where a message or term is defined.
 fn line_of(text: &str, id: &str) -> usize {
     let defines = |line: &str| line.strip_prefix(id).is_some_and(|rest| rest.trim_start().starts_with('='));
     text.lines().position(defines).map_or(1, |at| at + 1)
@@ -219,7 +219,7 @@ pub(crate) fn language(path: &Path) -> Result<Language, Vec<String>> {
     if faults.is_empty() { Ok(Language { path: shown, code, name, messages }) } else { Err(faults) }
 }
 
-/// A pattern that is one plain text.
+/// The text of a pattern that is a single plain text.
 fn plain(pattern: &Pattern<&str>) -> Option<String> {
     match pattern.elements.as_slice() {
         [PatternElement::TextElement { value }] => Some((*value).to_owned()),
@@ -238,7 +238,7 @@ impl Language {
         format!("{}:{}: `{}`", self.path, message.line, message.id)
     }
 
-    /// What is wrong in the language that the others follow.
+    /// Errors in the reference language.
     pub(crate) fn faults_of_first(&self) -> Vec<String> {
         let mut faults = Vec::new();
         for message in &self.messages {
@@ -257,7 +257,7 @@ impl Language {
         faults
     }
 
-    /// What is wrong beside the first language.
+    /// Errors of a language against the reference language.
     pub(crate) fn faults_beside(&self, first: &Self) -> Vec<String> {
         let theirs: BTreeMap<_, _> = first.messages.iter().map(|message| (&message.id, message)).collect();
         let mut faults = Vec::new();

@@ -1,12 +1,12 @@
-//! The code that is made of the messages.
+//! Generates code from the messages.
 
 use crate::read::{Kind, Language, Message};
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-/// The texts of data files, looked up by their English: these have no items of their own.
+/// Texts of data files, looked up by their English: they have no items of their own.
 const DATA: &str = "data";
-/// What data files call packages, counted: looked up by the English of one.
+/// Package names of data files, counted: looked up by their English singular.
 const PACKAGES: &str = "packages";
 
 fn named(id: &str) -> (&str, String) {
@@ -14,7 +14,7 @@ fn named(id: &str) -> (&str, String) {
     (area, rest.replace('-', "_"))
 }
 
-/// A function of a message with variables: of one that is put into words at once, or of one to be said later.
+/// The function of a message with variables: formatted at once, or deferred.
 fn function(out: &mut String, message: &Message, name: &str, nth: usize, at_once: bool) {
     let (mut taken, mut given) = (Vec::new(), Vec::new());
     for (variable, kind) in &message.noted {
@@ -46,7 +46,7 @@ fn function(out: &mut String, message: &Message, name: &str, nth: usize, at_once
     );
 }
 
-/// The message as it stands in the file.
+/// The message source as a doc comment.
 fn doc(message: &Message) -> String {
     format!("```text\n{}\n```", message.text)
 }

@@ -1,5 +1,4 @@
-//! Lists for each language the messages that it lacks and that are told in English; with the path of a language's file, those
-//! of that file, read as it is now.
+//! Lists for each language the messages it lacks, which fall back to English; with a path, those of that file as it is now.
 
 use chalkcourse_words::Language;
 use std::io::{self, Write};

@@ -1,6 +1,6 @@
-//! Something counted.
+//! Counted things.
 
-/// A number of things: it picks the plural, and is shown as a text.
+/// A number that selects a plural, with its text form.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Count {
     pub(crate) number: f64,
@@ -8,17 +8,17 @@ pub struct Count {
 }
 
 impl Count {
-    /// A number that is written in some way of its own, such as 0.5 as "1/2" or 1,000,000 with its commas.
+    /// A number with its own notation, such as 0.5 as "1/2" or 1,000,000 with its commas.
     pub fn shown(number: f64, shown: impl Into<String>) -> Self {
         Self { number, shown: shown.into() }
     }
 
-    /// So many of what takes no plural: "3 × crate".
+    /// A count of something without a plural: "3 × crate".
     pub fn times(&self, thing: &str) -> String {
         format!("{} × {thing}", self.shown)
     }
 
-    /// As it is shown.
+    /// Its text form.
     pub fn as_text(&self) -> &str {
         &self.shown
     }

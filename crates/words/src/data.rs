@@ -1,4 +1,4 @@
-//! The words of data files.
+//! Texts of data files.
 
 use crate::say::Say;
 use crate::told::number;
@@ -6,20 +6,20 @@ use crate::{Count, DATA, Language, PACKAGES, Said, later, spoken};
 use std::collections::HashMap;
 use std::sync::OnceLock;
 
-/// A text of a data file, such as the name of a part, in the language that is spoken now, where the program knows it by its
-/// English (messages `data-…`); else as it stands in the file. Sources are quoted as they are.
+/// A text of a data file, such as the name of a part, in the current language if the program knows it by its English (messages
+/// `data-…`); otherwise unchanged. Sources are quoted unchanged.
 pub fn of_data(text: &str) -> String {
     within(text, spoken()).to_owned()
 }
 
-/// [`of_data`] in a language.
+/// [`of_data`] in a given language.
 pub(crate) fn within(text: &str, language: Language) -> &str {
     static KNOWN: OnceLock<HashMap<&'static str, Say>> = OnceLock::new();
     let known = KNOWN.get_or_init(|| DATA.iter().map(|say| (say.within(Language::ENGLISH), *say)).collect());
     known.get(text).map_or(text, |say| say.within(language))
 }
 
-/// So many packages that a data file names in English. What the program does not know has no plural: "3 × crate".
+/// A count of packages that a data file names in English. An unknown name has no plural: "3 × crate".
 pub(crate) fn packages(name: &str, count: &Count, language: Language) -> String {
     static KNOWN: OnceLock<HashMap<String, usize>> = OnceLock::new();
     let counted = |nth: usize, count: Count, language: Language| {
@@ -35,12 +35,12 @@ pub(crate) fn packages(name: &str, count: &Count, language: Language) -> String 
     }
 }
 
-/// "Face South"; a name that says so itself, in whatever language, is not told twice: "Face 1".
+/// "Face South"; a name that already says so, in any language, is not prefixed again: "Face 1".
 pub fn face_heading(name: &str) -> Said {
     heading(name, crate::common::FACE, || later::common::face_4(&name))
 }
 
-/// "Block A", and "Block 2" for a block that is called so.
+/// "Block A"; "Block 2" for a block named that.
 pub fn block_heading(name: &str) -> Said {
     heading(name, crate::common::BLOCK, || later::canvas::block(&name))
 }
@@ -51,7 +51,7 @@ fn heading(name: &str, kind: Say, with_kind: impl FnOnce() -> Said) -> Said {
     if says { Said::own(name) } else { with_kind() }
 }
 
-/// The text as one looks for it: small letters, and without the accents that keyboards may lack.
+/// The text folded for search: lower case, without the accents that keyboards may lack.
 pub fn plain(text: &str) -> String {
     let bare = |c: char| match c {
         'á' => 'a',

@@ -1,4 +1,4 @@
-//! The languages, and which of them a thread speaks.
+//! The languages, and the current one of a thread.
 
 use crate::told::Tongue;
 use crate::{CODES, IDS, TONGUES};
@@ -6,17 +6,17 @@ use fluent_bundle::FluentResource;
 use std::cell::Cell;
 use std::fmt;
 
-/// A language that the program speaks: one file in `assets/words`.
+/// A language of the program: one file in `assets/words`.
 #[derive(Clone, Copy)]
 pub struct Language(pub(crate) &'static Tongue);
 
 impl Language {
-    /// The first language of the program, and of all its files.
+    /// The default language of the program, and of all its files.
     pub const ENGLISH: Self = Self::built_in("en");
-    /// As crews speak it in the United States.
+    /// As spoken by crews in the United States.
     pub const SPANISH: Self = Self::built_in("es");
 
-    /// All that are built in, as a menu lists them.
+    /// All built-in languages, in menu order.
     pub const ALL: [Self; CODES.len()] = {
         let mut all = [Self(&TONGUES[0]); CODES.len()];
         let mut nth = 0;
@@ -27,7 +27,7 @@ impl Language {
         all
     };
 
-    /// Does not compile for a code that no file has.
+    /// Fails to compile for a code without a file.
     const fn built_in(code: &str) -> Self {
         let mut nth = 0;
         while !same(CODES[nth].as_bytes(), code.as_bytes()) {
@@ -36,11 +36,11 @@ impl Language {
         Self(&TONGUES[nth])
     }
 
-    /// A language of a text as its file would hold it, such as a translator's while it grows.
+    /// A language from the text of its file, such as a translator's work in progress.
     ///
     /// # Errors
     ///
-    /// The first thing that is wrong with the text, in English.
+    /// The first error in the text, in English.
     pub fn read(text: &str) -> Result<Self, String> {
         let resource = FluentResource::try_new(text.to_owned()).map_err(|(_, faults)| {
             faults.first().map_or_else(String::new, |fault| {
@@ -57,24 +57,24 @@ impl Language {
         Ok(Self(Box::leak(Box::new(Tongue::new(code.leak(), name.leak(), text.to_owned().leak())))))
     }
 
-    /// What it calls itself.
+    /// Its name in the language itself.
     pub fn name(self) -> &'static str {
         self.0.name
     }
 
-    /// Its two letters by ISO 639.
+    /// Its two-letter code (ISO 639).
     pub fn code(self) -> &'static str {
         self.0.code
     }
 
-    /// The language of a tag such as "es", "es-MX" or "es_US.UTF-8"; none where the program does not speak it.
+    /// The language of a tag such as "es", "es-MX" or "es_US.UTF-8"; `None` if the program does not have it.
     pub fn from_tag(tag: &str) -> Option<Self> {
         let letters = tag.split(['-', '_', '.', '@']).next().unwrap_or_default();
         Self::ALL.into_iter().find(|language| language.code().eq_ignore_ascii_case(letters))
     }
 
-    /// The language that the desk asks for: the first of LC_ALL, LC_MESSAGES and LANG that is set and not empty, by
-    /// POSIX (IEEE Std 1003.1, "Internationalization variables"); English where that is none that is spoken.
+    /// The language of the desktop: the first of LC_ALL, LC_MESSAGES and LANG that is set and not empty, by POSIX (IEEE Std
+    /// 1003.1, "Internationalization variables"); English if the program does not have it.
     pub fn of_desk(variable: impl Fn(&str) -> Option<String>) -> Self {
         ["LC_ALL", "LC_MESSAGES", "LANG"]
             .into_iter()
@@ -83,7 +83,7 @@ impl Language {
             .unwrap_or_default()
     }
 
-    /// Ids of the messages that it does not have, and that are told in English.
+    /// Ids of the messages it lacks, which fall back to English.
     pub fn missing(self) -> impl Iterator<Item = &'static str> {
         IDS.iter().copied().enumerate().filter(move |(nth, _)| !self.0.has(*nth)).map(|(_, id)| id)
     }
@@ -127,17 +127,17 @@ thread_local! {
     static SPOKEN: Cell<Language> = const { Cell::new(Language::ENGLISH) };
 }
 
-/// What this thread speaks.
+/// The current language of this thread.
 pub fn spoken() -> Language {
     SPOKEN.get()
 }
 
-/// From here on this thread speaks `language`.
+/// Sets the current language of this thread.
 pub fn speak(language: Language) {
     SPOKEN.set(language);
 }
 
-/// Does `work` in `language`, and speaks what was spoken before afterwards.
+/// Runs `work` in `language`, then restores the current language.
 pub fn speaking<T>(language: Language, work: impl FnOnce() -> T) -> T {
     struct Back(Language);
     impl Drop for Back {

@@ -1,9 +1,9 @@
-//! The languages that the program speaks, and how a sentence is looked up in them.
+//! The languages of the program, and message lookup.
 //!
-//! A language is one file of Project Fluent, `assets/words/<code>.ftl`; `assets/words/README.md` is the guide of those who
-//! translate. The build script makes an item of each message in `en.ftl`, in a module by the first part of its id: a
-//! constant of a fixed message, a function of one with variables. A wrong id or argument does not compile; a message
-//! that a language lacks is told in English.
+//! A language is one file of Project Fluent, `assets/words/<code>.ftl`; `assets/words/README.md` is the guide for translators.
+//! The build script generates an item for each message in `en.ftl`, in a module named by the first part of its id: a constant for
+//! a fixed message, a function for one with variables. A wrong id or argument does not compile; a message that a language lacks
+//! falls back to English.
 //!
 //! ```
 //! use chalkcourse_words::{self as words, Language, speaking};
@@ -17,18 +17,18 @@
 //! chalkcourse_words::common::modules("three");
 //! ```
 //!
-//! What works numbers and facts out makes no words: it gives a message with what is in it ([`Said`], by the same names in
-//! [`later`]), and whoever shows it has it told.
+//! Code that computes numbers and facts does not format text: it returns a message with its arguments ([`Said`], by the same
+//! names in [`later`]), which is formatted when it is shown.
 //!
-//! A text that is put in stays as it is, whatever it holds. A `(number)` picks the plural and is shown as its [`Count`]
-//! says; measures come as finished text.
+//! An inserted text stays as it is, whatever it contains. A `(number)` selects the plural and is shown as its [`Count`] says;
+//! measures come as finished text.
 //!
-//! The language belongs to a thread: what works in the background is told it when it starts ([`speaking`]). Files are
-//! the same in every language: keys, numbers and the words of their formats never pass through here.
+//! The language is per thread: background work is given it when it starts ([`speaking`]). Files are the same in every language:
+//! keys, numbers and the keywords of their formats never pass through here.
 //!
-//! Numbers keep a decimal point in both languages: lengths and amounts of the trade are read that way by crews in the
-//! United States, where the maker's sheets and tapes have it (the "es-US" and "es-MX" data of the Unicode Common Locale
-//! Data Repository, from memory).
+//! Numbers keep a decimal point in both languages: crews in the United States read the lengths and amounts of the trade that way,
+//! as on the makers' sheets and on tapes (the "es-US" and "es-MX" data of the Unicode Common Locale Data Repository, from
+//! memory).
 
 mod count;
 mod data;

@@ -1,4 +1,4 @@
-//! Something to be said, before it is put into a language.
+//! Deferred messages.
 
 use crate::told::{number, text};
 use crate::{Count, Language, Say, data, spoken};
@@ -8,13 +8,13 @@ use std::borrow::Cow;
 use std::fmt;
 use std::path;
 
-/// Which message is to be said, and with what in it. It is put into a language when it is shown: what works numbers and
-/// facts out keeps these, so that it is the same in every language.
+/// A message with its arguments, formatted when it is shown: code that computes numbers and facts keeps these, so that its
+/// results are the same in every language.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Said(What);
 
 impl Default for Said {
-    /// No words at all.
+    /// Empty text.
     fn default() -> Self {
         Self::own("")
     }
@@ -24,74 +24,74 @@ impl Default for Said {
 enum What {
     /// A fixed message.
     Fixed(Say),
-    /// A message with values in it.
+    /// A message with arguments.
     Message { nth: usize, values: Vec<(&'static str, Value)> },
-    /// A text of a data file, which the languages may know.
+    /// A text of a data file, translated if known.
     Data(String),
-    /// So many packages that a data file names.
+    /// A count of packages named by a data file.
     Packages(Count, String),
-    /// Words that are nobody's to translate.
+    /// Text that is not translated.
     Own(String),
-    /// One after the other.
+    /// A concatenation.
     Joined(Vec<Said>),
-    /// With a large first letter.
+    /// With an initial capital.
     Capital(Box<Said>),
-    /// In small letters.
+    /// In lower case.
     Small(Box<Said>),
 }
 
-/// What is put into a message.
+/// An argument of a message.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Value {
     /// A finished text: a name, a measure.
     Text(String),
-    /// A number that picks the plural.
+    /// A number that selects the plural.
     Number(Count),
     /// Another message.
     Said(Said),
 }
 
 impl Said {
-    /// Words that are nobody's to translate: what a person wrote, what another program says.
+    /// Text that is not translated: a person's own, or that of another program.
     pub fn own(words: impl Into<String>) -> Self {
         Self(What::Own(words.into()))
     }
 
-    /// A text of a data file, as [`of_data`](crate::of_data) tells it.
+    /// A text of a data file, as by [`of_data`](crate::of_data).
     pub fn of_data(text: impl Into<String>) -> Self {
         Self(What::Data(text.into()))
     }
 
-    /// So many packages, by the name that a data file has for one: "3 boxes", and "3 × crate" for what no language knows.
+    /// A count of packages, by a data file's name for one: "3 boxes", and "3 × crate" for an unknown name.
     pub fn packages(count: impl Into<Count>, name: impl Into<String>) -> Self {
         Self(What::Packages(count.into(), name.into()))
     }
 
-    /// Several, one right after the other.
+    /// Concatenates parts.
     pub fn joined(parts: impl IntoIterator<Item = Self>) -> Self {
         Self(What::Joined(parts.into_iter().collect()))
     }
 
-    /// Several, with `between` between them.
+    /// Joins parts with `between`.
     pub fn listed(parts: impl IntoIterator<Item = Self>, between: impl Into<Self>) -> Self {
         let between = between.into();
         let with = |(nth, part)| if nth == 0 { vec![part] } else { vec![between.clone(), part] };
         Self::joined(parts.into_iter().enumerate().flat_map(with))
     }
 
-    /// Behind words that are nobody's to translate, such as a place in a file.
+    /// Prefixed with untranslated text, such as a position in a file.
     #[must_use]
     pub fn after(self, place: impl Into<String>) -> Self {
         Self::joined([Self::own(place), self])
     }
 
-    /// With its first letter large, as at the head of a sentence.
+    /// With an initial capital, as at the start of a sentence.
     #[must_use]
     pub fn with_capital(self) -> Self {
         Self(What::Capital(Box::new(self)))
     }
 
-    /// In small letters, as in the middle of a sentence.
+    /// In lower case, as in mid-sentence.
     #[must_use]
     pub fn in_small_letters(self) -> Self {
         Self(What::Small(Box::new(self)))
@@ -101,12 +101,12 @@ impl Said {
         Self(What::Message { nth, values: values.into() })
     }
 
-    /// In the language that is spoken now.
+    /// In the current language.
     pub fn now(&self) -> Cow<'_, str> {
         self.within(spoken())
     }
 
-    /// In a language.
+    /// In a given language.
     pub fn within(&self, language: Language) -> Cow<'_, str> {
         match &self.0 {
             What::Fixed(say) => say.within(language).into(),
@@ -125,7 +125,7 @@ impl Said {
     }
 }
 
-/// The first letter large.
+/// Capitalizes the first letter.
 pub fn sentence(text: &(impl fmt::Display + ?Sized)) -> String {
     let text = text.to_string();
     let mut letters = text.chars();
@@ -149,7 +149,7 @@ impl fmt::Display for Said {
 }
 
 impl Serialize for Said {
-    /// In the language that is spoken now: a report is told to its reader.
+    /// In the current language: a report is in its reader's language.
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         to.serialize_str(&self.now())
     }
@@ -162,14 +162,14 @@ impl From<Said> for String {
 }
 
 impl From<String> for Said {
-    /// Words that are nobody's to translate.
+    /// Text that is not translated.
     fn from(words: String) -> Self {
         Self::own(words)
     }
 }
 
 impl From<&str> for Said {
-    /// Words that are nobody's to translate.
+    /// Text that is not translated.
     fn from(words: &str) -> Self {
         Self::own(words)
     }
@@ -181,9 +181,9 @@ impl From<Say> for Said {
     }
 }
 
-/// What can be put into a message.
+/// Types that can be arguments of a message.
 pub trait Put {
-    /// As a value of it.
+    /// As an argument.
     fn put(&self) -> Value;
 }
 
@@ -206,7 +206,7 @@ impl<T: Put + ?Sized> Put for &T {
 }
 
 impl<T: Put> Put for Option<T> {
-    /// Nothing leaves its place empty.
+    /// `None` inserts nothing.
     fn put(&self) -> Value {
         self.as_ref().map_or(Value::Text(String::new()), Put::put)
     }

@@ -1,20 +1,20 @@
-//! A fixed message.
+//! Fixed messages.
 
 use crate::{Language, spoken};
 use serde::{Serialize, Serializer};
 use std::fmt;
 
-/// A message without variables, in all languages: see the areas of this crate.
+/// A message without variables, in all languages: see the modules of this crate.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Say(pub(crate) usize);
 
 impl Say {
-    /// In the language that is spoken now: resolved once a language, and remembered.
+    /// In the current language; resolved once per language and cached.
     pub fn now(self) -> &'static str {
         self.within(spoken())
     }
 
-    /// In a language.
+    /// In a given language.
     pub fn within(self, language: Language) -> &'static str {
         language.0.fixed(self.0)
     }
@@ -33,7 +33,7 @@ impl From<Say> for String {
 }
 
 impl Serialize for Say {
-    /// In the language that is spoken now: a report is told to its reader.
+    /// In the current language: a report is in its reader's language.
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         to.serialize_str(self.now())
     }

@@ -1,4 +1,4 @@
-//! How a message becomes words.
+//! Formatting of messages.
 
 use crate::{Count, IDS, Language, spoken};
 use fluent_bundle::concurrent::FluentBundle;
@@ -8,7 +8,7 @@ use std::cell::Cell;
 use std::fmt::Display;
 use std::sync::OnceLock;
 
-/// The words of one language.
+/// The messages of one language.
 pub(crate) struct Tongue {
     pub(crate) code: &'static str,
     pub(crate) name: &'static str,
@@ -18,7 +18,7 @@ pub(crate) struct Tongue {
 
 struct Ready {
     bundle: FluentBundle<FluentResource>,
-    /// Of each message that the language has itself: whole, where nothing is put in.
+    /// Cached texts of the messages without variables that the language has itself.
     fixed: Box<[&'static str]>,
 }
 
@@ -30,18 +30,18 @@ pub(crate) fn text(value: &dyn Display) -> FluentValue<'static> {
 
 pub(crate) fn number(value: impl Into<Count>) -> FluentValue<'static> {
     let Count { number, shown } = value.into();
-    // The choice of a plural takes finite numbers only.
+    // Plural selection requires finite numbers.
     if !number.is_finite() {
         return FluentValue::String(shown.into());
     }
-    // A number of Fluent has room for one text, which nothing here uses otherwise: how it is shown.
+    // A Fluent number has one free text option, otherwise unused here: it carries the text form.
     FluentValue::Number(FluentNumber::new(
         number,
         FluentNumberOptions { currency: Some(shown), ..FluentNumberOptions::default() },
     ))
 }
 
-/// A number as its [`Count`] shows it.
+/// A number in the text form of its [`Count`].
 fn as_shown<M>(value: &FluentValue<'_>, _: &M) -> Option<String> {
     match value {
         FluentValue::Number(number) => number.options.currency.clone(),
@@ -49,7 +49,7 @@ fn as_shown<M>(value: &FluentValue<'_>, _: &M) -> Option<String> {
     }
 }
 
-/// Spanish "de" or "a" before a phrase: drawn together with the article "el" as it always is, but not with "él" nor with
+/// Spanish "de" or "a" before a phrase: contracted with the article "el", which is always contracted, but not with "él" nor with
 /// the "El" of a name (Real Academia Española, Diccionario panhispánico de dudas, "el", from memory).
 fn before<'a>(word: &str, drawn: &str, values: &[FluentValue<'a>]) -> FluentValue<'a> {
     match values {
@@ -72,7 +72,7 @@ impl Tongue {
 
     fn ready(&'static self) -> &'static Ready {
         self.ready.get_or_init(|| {
-            // Files that are built in have been read once already; one of run time is refused before it comes here.
+            // Built-in files are checked at build time; one read at run time is refused before it gets here.
             let resource = FluentResource::try_new(self.text.to_owned()).unwrap_or_else(|(some, _)| some);
             let mut bundle = FluentBundle::new_concurrent(vec![self.code.parse().unwrap_or_default()]);
             bundle.set_use_isolating(false);
@@ -94,7 +94,7 @@ impl Tongue {
         })
     }
 
-    /// A message without variables; English where this language does not have it.
+    /// A message without variables; falls back to English.
     pub(crate) fn fixed(&'static self, nth: usize) -> &'static str {
         heard(nth);
         self.ready().fixed.get(nth).copied().unwrap_or_default()
@@ -105,7 +105,7 @@ impl Tongue {
         IDS.get(nth).is_some_and(|id| self.ready().bundle.has_message(id))
     }
 
-    /// A message with values in it; English where this language does not have it or stumbles over it.
+    /// A message with arguments; falls back to English if the language lacks it or formatting fails.
     pub(crate) fn told(&'static self, nth: usize, values: &FluentArgs<'_>) -> String {
         heard(nth);
         let own = self.ready().told(nth, Some(values));
@@ -114,7 +114,7 @@ impl Tongue {
 }
 
 impl Ready {
-    /// `None` where the language does not have the message, or something in it can't be said.
+    /// `None` if the language lacks the message, or part of it can't be formatted.
     fn told(&self, nth: usize, values: Option<&FluentArgs<'_>>) -> Option<String> {
         let pattern = self.bundle.get_message(IDS.get(nth)?)?.value()?;
         let mut faults = Vec::new();
@@ -123,13 +123,13 @@ impl Ready {
     }
 }
 
-/// A message in the language that is spoken now.
+/// A message in the current language.
 pub(crate) fn now<const N: usize>(nth: usize, values: Values<'_, N>) -> String {
     spoken().0.told(nth, &values.into_iter().collect())
 }
 
 thread_local! {
-    /// The last message that was put into words.
+    /// The last message formatted.
     static HEARD: Cell<Option<usize>> = const { Cell::new(None) };
 }
 
@@ -137,8 +137,8 @@ fn heard(nth: usize) {
     HEARD.set(Some(nth));
 }
 
-/// Does `work`, and tells with what it gives the id of the last message that it put into words: none, where it gives facts
-/// alone. For tests.
+/// Runs `work`, and returns with its result the id of the last message it formatted: `None` if it returned facts alone. For
+/// tests.
 pub fn silent<T>(work: impl FnOnce() -> T) -> (T, Option<&'static str>) {
     HEARD.set(None);
     let done = work();

@@ -1,28 +1,28 @@
-//! What the limits ask, written a second time from the words of book and kit, edge by edge and without a keep-out: so that a
-//! limit that all readers take wrongly from one place is seen too.
+//! A second implementation of the limits from the words of book and kit, edge by edge and without keep-outs: it catches a limit
+//! that all users get wrong from the same place.
 
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{BlockId, PenetrationKind, Resolved};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 use chalkcourse_limits::TOLERANCE;
 
-/// One module on a face, of the lowest row of its block.
+/// One module on a face, in the lowest row of its block.
 pub(crate) struct Tried<'a> {
     pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
-    /// The face, by its index.
+    /// Index of the face.
     pub(crate) index: usize,
     pub(crate) face: &'a RoofFace,
     pub(crate) module: Rect,
-    /// The block that it is.
+    /// Its block.
     pub(crate) own: BlockId,
 }
 
-/// What lies on something by more than the tolerance, where how deep says little.
+/// The value for an overlap beyond the tolerance, where the depth says little.
 const ON_IT: f64 = 1.0;
 
 impl Tried<'_> {
-    /// How much is missing to what each limit asks, metres, with the code of its rule; below 0 there is room left.
+    /// The shortfall against each limit, metres, with the code of its rule; negative is room left.
     pub(crate) fn missing(&self) -> Vec<(&'static str, f64)> {
         let mut all = vec![("off-face", over(&self.module, &self.face.frame))];
         all.extend(self.face.edges.iter().flat_map(|span| self.beside(span)));
@@ -69,7 +69,7 @@ impl Tried<'_> {
         all
     }
 
-    /// Straight up the slope from the end of the head flashing to the lowest point of a ridge over the module, with whole courses
+    /// Straight up the slope from the end of the head flashing to the lowest point of a ridge over the module, with full courses
     /// on the lines between.
     fn courses(&self, span: &EdgeSpan) -> Option<f64> {
         let (a, b) = span.frame;
@@ -82,8 +82,8 @@ impl Tried<'_> {
         }
         let at = |u: f64| a.y + (b.y - a.y) * (u - a.x) / (b.x - a.x);
         let (low, high) = (at(from).min(at(to)), at(from).max(at(to)));
-        // Lines are a course apart from the first on, also down; one within 1/32 in of the ridge counts as on it. What is over
-        // above the last line is part of no whole course.
+        // Lines are a course apart from the first on, downwards too; one within 1/32 in of the ridge counts as on it. The
+        // remainder above the last line is not part of a full course.
         let (mut line, ridge) = (courses.first, a.y.min(b.y));
         while line > ridge + 0.000_79 {
             line -= exposure;
@@ -95,11 +95,11 @@ impl Tried<'_> {
         let over = if whole > 0 { (ridge - line).max(0.0) } else { 0.0 };
         let asked = over + f64::from(whole) * exposure;
         let room = low - max.y - self.job.kit.flashing.head.metres();
-        // What lies beyond the ridge has no deck, and no courses above it.
+        // Past the ridge there is no deck, and no courses.
         Some((asked - room).min(high - min.y))
     }
 
-    /// The book's fire access, on a face that it looks at.
+    /// The book's fire access, on a face where it applies.
     fn fire(&self) -> Option<&chalkcourse_job::FireAccess> {
         let fire = self.job.rule_book.fire_access.as_ref()?;
         (self.face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5).then_some(fire)
@@ -142,7 +142,7 @@ impl Tried<'_> {
     fn around(&self, through: &PlacedPenetration, on: &OnFace) -> Vec<(&'static str, f64)> {
         let module = &self.module;
         let mut all = vec![("clearance", through.clearance - to_shape(module, &on.outline))];
-        // How deep a module lies on it is told by how much smaller it may be and still does.
+        // The depth of an overlap is how much the module can shrink and still overlap.
         let on_it = |smaller: f64| to_shape(&module.grown(-smaller), &on.outline) == 0.0;
         for (smaller, missing) in [(TOLERANCE / 2.0, 2.0 * TOLERANCE), (3.0 * TOLERANCE, ON_IT)] {
             if on_it(smaller) {
@@ -173,7 +173,7 @@ impl Tried<'_> {
         let apart = self.job.kit.clearances.between_blocks.metres();
         let others = self.layout.blocks.iter();
         let others = others.filter(|block| block.face == self.index && block.id != self.own);
-        // Between two modules of a row there is a reveal, narrower than any module.
+        // Modules of a row are separated by a reveal, narrower than any module.
         let rows = others.flat_map(|block| block.stretches()).map(|(_, row)| row);
         let mut all = Vec::new();
         for row in rows {
@@ -186,12 +186,12 @@ impl Tried<'_> {
     }
 }
 
-/// How far a rectangle reaches beyond a shape.
+/// How far a rectangle extends beyond a shape.
 fn over(rect: &Rect, shape: &Polygon) -> f64 {
     if rect.overhang(shape, TOLERANCE) > TOLERANCE { ON_IT } else { -ON_IT }
 }
 
-/// Distance to a shape; 0 where they have ground in common.
+/// Distance to a shape; 0 if they overlap.
 fn to_shape(rect: &Rect, shape: &Polygon) -> f64 {
     if shape.contains(rect.centre()) {
         return 0.0;

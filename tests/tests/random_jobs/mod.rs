@@ -1,4 +1,4 @@
-//! Random jobs that hold together, or not quite.
+//! Random jobs, consistent or nearly so.
 
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
@@ -8,7 +8,7 @@ use chalkcourse_job::{
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 
-/// Two faces that meet at a ridge or not quite, one of them with a corner anywhere and perhaps a hole.
+/// Two faces that meet at a ridge or nearly so, one of them with a random corner and perhaps a hole.
 fn faces() -> impl Strategy<Value = Vec<Face>> {
     let corner = (-3.0..14.0f64, -3.0..9.0f64);
     let lift = prop_oneof![Just(0.0), Just(0.0), 0.0..0.5f64];

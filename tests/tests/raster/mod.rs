@@ -1,5 +1,5 @@
-//! What the tests of pathways share: roofs of a few faces, and an independent search that pushes a disc over a fine raster
-//! with plain arithmetic of its own.
+//! Shared by the pathway tests: roofs of a few faces, and an independent search that pushes a disc over a fine raster with plain
+//! arithmetic of its own.
 #![allow(clippy::unwrap_used, dead_code, reason = "a helper of a test may stop it; not every test needs all")]
 
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, dvec2};
@@ -10,12 +10,12 @@ use chalkcourse_job::{
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
 
-/// The raster's step, metres.
+/// Raster step, metres.
 pub(crate) const STEP: f64 = 0.02;
-/// What a raster can miss or take too much: a step to each side, a little for its corners, and 8 mm by which a round of 24
-/// sides that goes around a circle is wider than it.
+/// Tolerance of the raster: a step to each side, a little for its corners, and the 8 mm by which a circumscribed 24-gon is wider
+/// than its circle.
 pub(crate) const BLUR: f64 = 3.0 * STEP + 0.01;
-/// The width that the codes ask for, metres.
+/// The width required by the codes, metres.
 pub(crate) const ASKED: f64 = 0.9144;
 
 pub(crate) fn empty_job() -> Resolved {
@@ -33,7 +33,7 @@ pub(crate) fn face(id: u32, corners: &[(f64, f64)], rise: f64, way: f64) -> Face
         Azimuth::from_degrees(way),
         Length::from_metres(3.0),
     );
-    // Heights from the datum's own corner.
+    // Heights relative to the datum corner.
     face.height = Length::from_metres(3.0);
     face
 }
@@ -65,20 +65,20 @@ pub(crate) fn hip(long: f64, deep: f64, rise: f64) -> Vec<Face> {
     ]
 }
 
-/// Something that nobody walks over, or a vent, at a place in plan.
+/// A penetration that can't be walked over, or a vent, at a point in plan.
 pub(crate) fn penetration(id: u32, kind: PenetrationKind, at: (f64, f64)) -> Penetration {
     let id = PenetrationId(id);
     Penetration { id, name: String::new(), kind, at: at.into(), shape: kind.usual_shape(), clearance: None }
 }
 
-/// The book's pathway made so wide.
+/// The job with the book's pathway of the given width.
 pub(crate) fn asking(job: &Resolved, width: f64) -> Resolved {
     let mut book = (*job.rule_book).clone();
     book.fire_access.as_mut().unwrap().path_width.value = Length::from_metres(width);
     apply(job, &Edit::SetRuleBook(Arc::new(book))).unwrap()
 }
 
-// The independent part: no function of the program's geometry but the places of corners.
+// The independent part: it uses only the coordinates from the program's geometry.
 
 fn inside(p: DVec2, ring: &[DVec2]) -> bool {
     let mut odd = false;
@@ -104,7 +104,7 @@ fn away_from_ring(p: DVec2, ring: &[DVec2]) -> f64 {
     (0..ring.len()).map(|i| away(p, ring[i], ring[(i + 1) % ring.len()])).fold(f64::INFINITY, f64::min)
 }
 
-/// A ring that a disc keeps off, with the box outside which it is out of reach.
+/// A ring that the disc must avoid, with the box outside which it is out of reach.
 struct Solid {
     ring: Vec<DVec2>,
     low: DVec2,
@@ -127,12 +127,12 @@ impl Solid {
     }
 }
 
-/// Lines between two planes over which one may walk: hips, valleys, changes of pitch.
+/// Lines between two planes that may be walked over: hips, valleys, changes of pitch.
 pub(crate) fn walked_over(kind: EdgeKind) -> bool {
     [EdgeKind::Hip, EdgeKind::Valley, EdgeKind::PitchChange].contains(&kind)
 }
 
-/// The planes beside one, over such a line.
+/// The planes adjacent over such a line.
 pub(crate) fn beside(layout: &Layout, face: usize) -> Vec<usize> {
     let spans = layout.roof.faces[face].edges.iter().filter(|span| walked_over(span.kind));
     let mut others: Vec<usize> = spans.filter_map(|span| span.neighbour.map(|n| n.face)).collect();
@@ -142,8 +142,8 @@ pub(crate) fn beside(layout: &Layout, face: usize) -> Vec<usize> {
 }
 
 /// Pushes a disc from an eave to the ridge over some planes; the lines between them may be crossed. Chimneys, skylights and
-/// windows are in the way, vents and pipes are not. A disc that is to touch comes right up to the edge; one that need not is
-/// there a little before.
+/// windows are obstacles, vents and pipes are not. With `touch` the disc must come right up to the edge; without, it counts as
+/// there slightly before.
 pub(crate) fn pushed(layout: &Layout, faces: &[usize], width: f64, touch: bool) -> bool {
     let reach = width / 2.0;
     let rings: Vec<&[DVec2]> = faces.iter().map(|&f| layout.roof.faces[f].plan.outer.as_slice()).collect();
@@ -181,7 +181,7 @@ pub(crate) fn pushed(layout: &Layout, faces: &[usize], width: f64, touch: bool) 
             to_edge <= reach + 2.0 * STEP && (!touch || free(right_up))
         })
     };
-    // Looked at once each, where the disc comes to it.
+    // Evaluate each point once, on demand.
     let mut seen = vec![false; columns * rows];
     let mut stack: Vec<usize> = (0..seen.len()).filter(|&c| near(at(c), &eaves) && free(at(c))).collect();
     stack.iter().for_each(|&cell| seen[cell] = true);

@@ -1,4 +1,4 @@
-//! Objects that belong together, and the geometry that is taken of each.
+//! Groups city objects into buildings and picks the geometry of each.
 
 use super::Header;
 use super::model::{Document, Geometry, Object};
@@ -9,13 +9,13 @@ use chalkcourse_geometry::{DVec2, DVec3};
 use chalkcourse_words as words;
 use std::collections::BTreeMap;
 
-/// Faces that one building may have: the roof of a block of streets has some hundreds.
+/// Maximum faces of one building; the roof of a whole city block has some hundreds.
 const MOST_SURFACES: usize = 3_000;
-/// How far up an object is looked for what it is a part of.
+/// Maximum depth of the parent chain that is followed.
 const MOST_LEVELS: usize = 16;
 
-/// The buildings of a document in the order of their ids: objects that are no part of another, with all their parts. Each with
-/// how far its roof reaches in plan, in the file's own unit.
+/// The buildings of a document in id order: objects without a parent, together with all their parts. Each with the extent of its
+/// roof in plan, in the file's own unit.
 pub(super) fn houses(document: &Document, header: &Header) -> Vec<(House, f64)> {
     let mut parts: BTreeMap<&str, Vec<(&str, &Object)>> = BTreeMap::new();
     for (id, object) in &document.objects {
@@ -28,13 +28,13 @@ pub(super) fn houses(document: &Document, header: &Header) -> Vec<(House, f64)> 
     parts.into_iter().filter_map(house).collect()
 }
 
-/// The object that an object is a part of in the end. Parents that go round in a circle or are not there end the way.
+/// The topmost parent of an object. A cycle or a missing parent ends the chain.
 fn root_of<'a>(document: &'a Document, id: &'a str) -> &'a str {
     let mut at = id;
     for _ in 0..MOST_LEVELS {
         let parent = document.objects.get(at).and_then(|object| object.parents.0.as_deref());
         match parent.and_then(|parent| document.objects.get_key_value(parent)) {
-            // a group of buildings is no building
+            // a group of buildings is not a building
             Some((parent, object)) if object.kind != "CityObjectGroup" => at = parent,
             _ => return at,
         }
@@ -42,10 +42,10 @@ fn root_of<'a>(document: &'a Document, id: &'a str) -> &'a str {
     id
 }
 
-/// A surface as the file has it, with what it is known by.
+/// A surface as in the file, with its identity there.
 struct Raw {
     corners: Result<Vec<Vec<DVec3>>, Reason>,
-    /// Whether its corners run so that it looks out of the building.
+    /// Whether its winding makes it face outwards.
     looks_out: bool,
 }
 
@@ -97,7 +97,7 @@ fn house(
         notes.push(words::formats::it_has_roof_surfaces_a(&raw.len(), &MOST_SURFACES));
         raw.clear();
     }
-    // Heights from the building's lowest corner: the ground where the geometry has one.
+    // Heights are relative to the building's lowest corner: the ground, if the geometry includes it.
     let ground = lowest(parts, document, header).or(bounds.map(|(min, _)| min.z)).unwrap_or(0.0);
     let mut roof = CityRoof { lod: lods.join(", "), ..CityRoof::default() };
     for (number, raw) in (1..).zip(raw) {
@@ -122,7 +122,7 @@ fn house(
     Some((house, bounds.map_or(0.0, |(min, max)| (max - min).truncate().max_element())))
 }
 
-/// The geometry with roof surfaces that is taken: the finest below LoD 3, else the coarsest above.
+/// The geometry to use among those with roof surfaces: the finest below LoD 3, else the coarsest above.
 fn finest(geometries: &[Geometry]) -> Option<(&Geometry, Vec<Rings>)> {
     let rank = |geometry: &Geometry| {
         let lod: f64 = geometry.lod.0.as_deref().and_then(|lod| lod.parse().ok()).unwrap_or(0.0);
@@ -134,7 +134,7 @@ fn finest(geometries: &[Geometry]) -> Option<(&Geometry, Vec<Rings>)> {
         .max_by(|(a, _), (b, _)| rank(a).total_cmp(&rank(b)))
 }
 
-/// The surfaces of a geometry that it marks as roof.
+/// The surfaces that a geometry marks as roof.
 fn roof_surfaces(geometry: &Geometry) -> Result<Vec<Rings>, &'static str> {
     let depth = match geometry.kind.as_str() {
         "MultiSurface" | "CompositeSurface" => 3,
@@ -164,7 +164,7 @@ fn roof_surfaces(geometry: &Geometry) -> Result<Vec<Rings>, &'static str> {
         .collect())
 }
 
-/// Why there is no roof surface in any of some geometries: of the one that promised most.
+/// Why none of the geometries has a roof surface: the reason of the most promising one.
 fn why_no_roof(geometries: &[Geometry]) -> Option<String> {
     let mut finer = geometries.iter().filter(|geometry| geometry.lod.0.as_deref() != Some("0"));
     finer.next_back().map(|geometry| {
@@ -190,7 +190,7 @@ fn bounds_of<'a>(corners: impl Iterator<Item = &'a DVec3>) -> Option<(DVec3, DVe
     corners.map(|&p| (p, p)).reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)))
 }
 
-/// The lowest corner of all geometries that were looked at, in the file's own unit.
+/// The lowest corner of all geometries examined, in the file's own unit.
 fn lowest(parts: &[(&str, &Object)], document: &Document, header: &Header) -> Option<f64> {
     parts
         .iter()

@@ -1,9 +1,10 @@
-//! Roofs from CityJSON 1.1 and 2.0, whole files and sequences (CityJSONSeq: one JSON text a line, RFC 8142 without marks).
+//! Roofs from CityJSON 1.1 and 2.0, whole files and sequences (CityJSONSeq: one JSON text per line, RFC 8142 without record
+//! separators).
 //!
-//! - `model`: the parts of the format that are read, with bounded memory
-//! - `nested`: nested arrays of numbers, kept flat
-//! - `building`: objects that belong together, and the geometry that is taken
-//! - `roof`: a surface in space as a face: plane, distance from it, outline
+//! - `model`: the parts of the format that are read, in bounded memory
+//! - `nested`: nested arrays of numbers, stored flat
+//! - `building`: grouping of objects into buildings, and the geometry to use
+//! - `roof`: a 3D surface as a face: plane, deviation from it, outline
 
 mod building;
 mod model;
@@ -19,7 +20,7 @@ use model::{Document, Transform};
 /// Why a city model can't be used.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CityJsonError {
-    /// It is not JSON, or not of the shape that CityJSON has.
+    /// It is not JSON, or not structured like CityJSON.
     #[error("{}", words::formats::text_in_it_line_column(&nth, &line, &column, &wrong))]
     Malformed {
         /// Which JSON text of the sequence, from 1.
@@ -31,7 +32,7 @@ pub enum CityJsonError {
         /// What is wrong.
         wrong: String,
     },
-    /// It is another kind of JSON.
+    /// It is another type of JSON.
     #[error("{}", words::formats::text_in_it_is_of(&nth, &format_args!("{found:?}")))]
     OtherType {
         /// Which JSON text of the sequence, from 1.
@@ -39,18 +40,18 @@ pub enum CityJsonError {
         /// Its type.
         found: String,
     },
-    /// Not a version that is read.
+    /// An unsupported version.
     #[error("{}", words::formats::it_is_cityjson_versions_1(&_0))]
     Version(String),
-    /// What scales the vertices is missing or no number.
+    /// The vertex transform is missing or not numeric.
     #[error("{}", words::formats::IT_HAS_NO_USABLE_TRANSFORM.now().to_owned())]
     Transform,
-    /// What the coordinates mean.
+    /// The coordinate reference system can't be used.
     #[error("{0}")]
     Grid(#[from] GridError),
 }
 
-/// What holds for all texts of a file.
+/// What applies to all texts of a file.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Header {
     grid: Grid,
@@ -58,7 +59,7 @@ pub(crate) struct Header {
 }
 
 impl Header {
-    /// Vertices in the file's own grid.
+    /// A vertex in the file's coordinate system.
     fn vertex(&self, vertex: [f64; 3]) -> DVec3 {
         let [x, y, z] = vertex;
         let (scale, translate) = (self.transform.scale, self.transform.translate);
@@ -66,17 +67,17 @@ impl Header {
     }
 }
 
-/// Reads the JSON texts of one file in turn.
+/// Reads the JSON texts of one file in order.
 #[derive(Debug, Default)]
 pub(crate) struct CityReader {
     header: Option<Header>,
     read: usize,
-    /// How far the largest building without a named grid reaches, in its own unit.
+    /// Extent of the largest building without a named reference system, in its own unit.
     largest: f64,
 }
 
 impl CityReader {
-    /// Reads the next text: the whole file, the first text of a sequence, or a feature. Gives its buildings.
+    /// Reads the next text (a whole file, the header of a sequence, or a feature) and returns its buildings.
     pub(crate) fn next(&mut self, text: &str) -> Result<Vec<House>, CityJsonError> {
         self.read += 1;
         let nth = self.read;
@@ -104,9 +105,9 @@ impl CityReader {
         Ok(houses.into_iter().map(|(house, _)| house).collect())
     }
 
-    /// After the last text: what can only be told from all of it.
+    /// Checks, after the last text, what only all of the file can tell.
     pub(crate) fn done(&self) -> Result<(), CityJsonError> {
-        // 0.5 m across is no building, and 0.5° of longitude no house either.
+        // No building is 0.5 m across, and no house 0.5° of longitude either.
         if self.largest > 0.0 && self.largest < 0.5 {
             return Err(GridError::TooSmall(self.largest).into());
         }
@@ -131,12 +132,12 @@ fn header_of(document: &Document) -> Result<Header, CityJsonError> {
 
 /// Reads the buildings of a CityJSON text, or of the lines of a CityJSONSeq text.
 ///
-/// Of each building the roof surfaces of its finest geometry below LoD 3 are taken, those of its parts too; without one, of the
-/// coarsest above. A file in Web Mercator is brought back to true lengths; one in degrees, in a system that stretches
-/// lengths by more than 2 in 1,000, or in one that is not known is refused.
+/// Of each building and its parts, takes the roof surfaces of the finest geometry below LoD 3; without one, of the coarsest
+/// above. Web Mercator is scaled back to true lengths; degrees, a system that distorts lengths by more than 2 in 1,000, and an
+/// unknown system are refused.
 ///
 /// # Errors
-/// [`CityJsonError`] where the text as a whole is of no use; what can't be used of a building is told with it.
+/// [`CityJsonError`] if the text as a whole is unusable; what is unusable about one building is reported with it.
 pub fn houses_from_cityjson(text: &str) -> Result<Vec<House>, CityJsonError> {
     let mut reader = CityReader::default();
     let mut houses = Vec::new();
@@ -153,7 +154,7 @@ pub fn houses_from_cityjson(text: &str) -> Result<Vec<House>, CityJsonError> {
     Ok(houses)
 }
 
-/// Whether a line is a JSON text by itself, as in a sequence, and not the beginning of one.
+/// Whether a line is a complete JSON text, as in a sequence, and not just the start of one.
 pub(crate) fn is_whole(line: &str) -> bool {
     match serde_json::from_str::<serde::de::IgnoredAny>(line) {
         Ok(_) => true,

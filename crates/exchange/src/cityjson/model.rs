@@ -1,4 +1,4 @@
-//! The parts of CityJSON that a roof needs. Everything else is passed over without being kept.
+//! The parts of CityJSON that a roof needs. Everything else is skipped without being stored.
 
 use super::nested::Nested;
 use chalkcourse_words as words;
@@ -7,7 +7,7 @@ use serde::de::{Deserializer, IgnoredAny, MapAccess, SeqAccess, Visitor};
 use std::collections::BTreeMap;
 use std::fmt;
 
-/// Most objects of one JSON text: a tile of a city has some thousands.
+/// Maximum objects in one JSON text; a city tile has some thousands.
 const MOST_OBJECTS: usize = 200_000;
 
 #[derive(Debug, Deserialize)]
@@ -78,7 +78,7 @@ pub(super) struct Semantic {
     pub(super) kind: String,
 }
 
-/// A text, a number as a text, or the first text of a list; anything else is none.
+/// A string, a number as a string, or the first string of a list; `None` for anything else.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(super) struct First(pub(super) Option<String>);
 

@@ -1,4 +1,4 @@
-//! Nested arrays of numbers, kept flat: four bytes a token, so that no file takes much more memory than its own size.
+//! Nested arrays of numbers, stored flat at four bytes per token, so that memory stays close to the file's own size.
 
 use serde::de::{Deserialize, DeserializeSeed, Deserializer, SeqAccess, Visitor};
 use std::fmt;
@@ -7,22 +7,22 @@ const OPEN: u32 = u32::MAX;
 const CLOSE: u32 = u32::MAX - 1;
 const NULL: u32 = u32::MAX - 2;
 
-/// An array of arrays … of numbers or nulls, as it is written.
+/// Arbitrarily nested arrays of numbers or nulls, as written.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(super) struct Nested(Vec<u32>);
 
-/// A polygon in space: the numbers of its vertices, the outline first, then holes.
+/// A polygon in 3D as vertex indices: the outline first, then holes.
 pub(super) type Rings = Vec<Vec<u32>>;
 
 impl Nested {
-    /// All numbers in their order; a null is none.
+    /// All numbers in order; null is `None`.
     pub(super) fn leaves(&self) -> Vec<Option<u32>> {
         let leaves = self.0.iter().filter(|&&token| token != OPEN && token != CLOSE);
         leaves.map(|&token| (token != NULL).then_some(token)).collect()
     }
 
-    /// The polygons of an array so many arrays deep (3 for a surface: polygons of rings of numbers). `None` where the depth
-    /// differs anywhere.
+    /// The polygons of an array of the given nesting depth (3 for a surface: polygons of rings of numbers). `None` if the depth
+    /// is not uniform.
     pub(super) fn polygons(&self, depth: usize) -> Option<Vec<Rings>> {
         let mut polygons: Vec<Rings> = Vec::new();
         let mut level = 0usize;
@@ -59,7 +59,7 @@ impl<'de> Deserialize<'de> for Nested {
     }
 }
 
-/// Reads one item to the end of the tokens.
+/// Reads one item, appending to the tokens.
 struct Item<'a>(&'a mut Vec<u32>);
 
 impl<'de> DeserializeSeed<'de> for Item<'_> {
@@ -123,7 +123,7 @@ mod tests {
         for wrong in ["[\"0\"]", "[-1]", "[0.5]", "[4294967295]", "{}"] {
             assert!(serde_json::from_str::<Nested>(wrong).is_err(), "{wrong}");
         }
-        // the reader's own guard against the stack: 128 arrays deep
+        // the parser's own guard against stack overflow: 128 levels
         let deep = format!("{}{}", "[".repeat(4_000), "]".repeat(4_000));
         assert!(serde_json::from_str::<Nested>(&deep).is_err());
     }

@@ -1,30 +1,30 @@
-//! A surface in space as a face: the plane through it, how far it is from one, and its outline in plan.
+//! A 3D surface as a face: fits a plane, measures the deviation from it, and projects the outline to plan.
 
 use crate::local::without_repeats;
 use crate::{MOST_OFF, MOST_REACH, Reason, Surface};
 use chalkcourse_geometry::{Azimuth, DVec3, Pitch, Plane, Polygon};
 
-/// Corners nearer than this are one corner, metres.
+/// Corners closer than this are merged, metres.
 const SAME: f64 = 1e-3;
-/// A surface steeper than this is a wall, degrees.
+/// Surfaces steeper than this are walls, degrees.
 const STEEPEST: f64 = 85.0;
-/// A normal that leans less than this is upright: the surface is level.
+/// A normal that leans less than this is vertical: the surface is level.
 const LEVEL: f64 = 1e-9;
 
-/// Twice the area of a ring in space, along its normal (Newell's sum).
+/// Twice the vector area of a 3D ring (Newell's method).
 fn newell(ring: &[DVec3]) -> DVec3 {
     let Some(&first) = ring.first() else { return DVec3::ZERO };
     ring.iter().zip(ring.iter().cycle().skip(1)).map(|(&p, &q)| (p - first).cross(q - first)).sum()
 }
 
-/// Area of a polygon in space, m².
+/// Area of a 3D polygon, m².
 pub(super) fn area(rings: &[Vec<DVec3>]) -> f64 {
     let mut areas = rings.iter().map(|ring| newell(ring).length() / 2.0);
     let outer = areas.next().unwrap_or(0.0);
     (outer - areas.sum::<f64>()).max(0.0)
 }
 
-/// A polygon in space, in local metres, as a face.
+/// A 3D polygon, in local metres, as a face.
 pub(super) fn face_of(number: usize, rings: &[Vec<DVec3>], looks_out: bool) -> Result<Surface, Reason> {
     let outer = rings.first().filter(|ring| ring.len() >= 3).ok_or(Reason::TooFewCorners)?;
     let reach = rings.iter().flatten().map(|p| p.truncate().length()).fold(0.0, f64::max);

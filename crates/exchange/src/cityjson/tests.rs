@@ -79,7 +79,7 @@ fn a_barn_has_two_faces_three_metres_over_its_ground() {
 }
 
 #[test]
-fn feet_become_metres_and_an_unnamed_grid_is_told() {
+fn feet_become_metres_and_an_unnamed_grid_is_reported() {
     let mut feet = barn();
     feet["metadata"]["referenceSystem"] = json!("https://www.opengis.net/def/crs/EPSG/0/2263");
     let surface = &roof(&feet).surfaces[0];
@@ -94,14 +94,14 @@ fn feet_become_metres_and_an_unnamed_grid_is_told() {
 }
 
 #[test]
-fn what_stretches_lengths_is_brought_back_or_refused() {
+fn distorted_lengths_are_corrected_or_refused() {
     let mut web = barn();
     web["metadata"]["referenceSystem"] = json!("https://www.opengis.net/def/crs/EPSG/0/3857");
     web["transform"]["translate"] = json!([1_216_000.0, 6_764_000.0, 10.0]);
     let house = read(&web).unwrap().remove(0);
     assert!(house.told(Units::Metric)[0].contains("Web Mercator"), "{:?}", house.told(Units::Metric));
     assert!((house.place.unwrap().latitude - 51.7998).abs() < 1e-3);
-    // at this latitude 8 × 3 m of the file are 4.9575 × 1.8543 m of ground (PROJ 9.5.1 and Karney's geodesics, as in `grid`)
+    // at this latitude 8 × 3 m in the file are 4.9575 × 1.8543 m on the ground (PROJ 9.5.1 and Karney's geodesics, as in `grid`)
     assert!((roof(&web).surfaces[0].outline.area() - 24.0 * 0.619_694 * 0.618_101).abs() < 1e-4);
     for code in ["4979", "3395", "99999"] {
         web["metadata"]["referenceSystem"] = json!(format!("https://www.opengis.net/def/crs/EPSG/0/{code}"));
@@ -110,7 +110,7 @@ fn what_stretches_lengths_is_brought_back_or_refused() {
 }
 
 #[test]
-fn every_roof_surface_is_taken_or_told() {
+fn every_roof_surface_is_imported_or_reported() {
     let mut model = barn();
     let boundaries = json!([[
         [[4, 5, 9, 8]],
@@ -143,9 +143,9 @@ fn every_roof_surface_is_taken_or_told() {
 }
 
 #[test]
-fn a_corner_a_little_off_its_plane_is_told_with_the_distance() {
+fn a_corner_slightly_off_plane_is_reported_with_its_distance() {
     let mut model = barn();
-    // one corner of the ridge is 80 mm up: a quarter of that from the plane through all four, along its normal
+    // one corner of the ridge is 80 mm high: a quarter of that off the plane through all four, along its normal
     model["vertices"][8] = json!([0, 3000, 5080]);
     let roof = roof(&model);
     assert_eq!(roof.surfaces.len(), 2);
@@ -155,7 +155,7 @@ fn a_corner_a_little_off_its_plane_is_told_with_the_distance() {
 }
 
 #[test]
-fn a_geometry_without_marks_is_told_and_the_finest_with_them_taken() {
+fn an_unmarked_geometry_is_reported_and_the_finest_marked_one_used() {
     let mut model = barn();
     let marked = model["CityObjects"]["barn-0"]["geometry"][0].clone();
     let mut coarse = marked.clone();
@@ -189,12 +189,12 @@ fn a_sequence_is_read_line_by_line() {
     let told = |text: &str| houses_from_cityjson(text).unwrap_err().to_string();
     assert!(told(&feature.to_string()).contains("CityJSONFeature"));
     assert!(told(&format!("{head}\n{feature}\nno json")).contains("text 3"));
-    // a whole file may be written over many lines
+    // a whole file may span many lines
     assert_eq!(houses_from_cityjson(&format!("{:#}", barn())).unwrap()[0].faces(), 2);
 }
 
 #[test]
-fn what_is_no_city_model_is_refused() {
+fn anything_but_a_city_model_is_refused() {
     let mut old = barn();
     old["version"] = json!("1.0");
     assert!(refused(&old).contains("1.1 and 2.0"));

@@ -1,13 +1,13 @@
-//! The upper envelope of roofs that stand in each other: what one sees of them from above.
+//! The upper envelope of intersecting roofs: what is visible from above.
 //!
-//! Each part of a house brings the faces of its own roof. Over every plan point the highest face is the one that is
-//! seen; where two faces cut each other there is a valley (or a hip), where one ends above another there is a wall.
+//! Each part of a house contributes the faces of its own roof. Over every plan point the highest face is visible; where two faces
+//! intersect there is a valley (or a hip), where one ends above another there is a wall.
 //!
-//! - `overlay` cuts the plan into cells by all borders and by all lines in which planes cross
-//! - here each cell gets its highest face, and cells of one face are put together again
+//! - `overlay` subdivides the plan into cells by all borders and by all lines where planes intersect
+//! - this module assigns each cell its highest face and merges the cells of one face
 //!
-//! Each line between two pieces is on the border of both with the same nodes, so that pieces tile the ground that any
-//! part covers: no area is lost and none counts twice. What lies under the eaves of a higher part is hidden by them.
+//! Each line between two pieces is on the border of both with the same nodes, so the pieces tile the ground covered by any part:
+//! no area is lost or counted twice. What lies under the eaves of a higher part is hidden.
 
 mod overlay;
 #[cfg(test)]
@@ -21,31 +21,31 @@ use glam::DVec2;
 use overlay::Overlay;
 use std::collections::{BTreeMap, HashMap};
 
-/// Points that are nearer than this, in metres, are one: far below what anybody builds, far above rounding.
+/// Points closer than this, in metres, coincide: far below building accuracy, far above rounding.
 const NEAR: f64 = 1e-6;
 
 /// A face of one part.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Surface {
-    /// Which part: faces of one part never hide each other.
+    /// Index of the part: faces of one part never hide each other.
     pub part: usize,
-    /// In plan, without defects.
+    /// In plan, free of defects.
     pub outline: Polygon,
     /// Its plane.
     pub plane: Plane,
-    /// False for what stands in the roof and is none of it, such as the top of a chimney.
+    /// False for something that rises through the roof but is not roof, such as the top of a chimney.
     pub deck: bool,
 }
 
-/// A piece of a face that is seen.
+/// A visible piece of a face.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Piece {
-    /// The surfaces that it is of, by index, the least first: one, or several in one plane.
+    /// Indices of its surfaces, lowest first: one, or several that are coplanar.
     pub surfaces: Vec<usize>,
     /// In plan: counter-clockwise, holes clockwise.
     pub outline: Polygon,
-    /// Kinds of sides that follow from the parts and can't be seen from the faces alone: a low wall, which would look
-    /// like a slip in the heights, and the walls of what is no deck. By ring and corner.
+    /// Edge kinds that follow from the parts and can't be derived from the faces alone: a low wall, which would look like a
+    /// height error, and the walls of non-deck surfaces. By ring and corner.
     pub kinds: BTreeMap<(usize, usize), EdgeKind>,
 }
 
@@ -57,12 +57,12 @@ pub struct Tangle {
     pub near: DVec2,
 }
 
-/// What one sees of some surfaces. Pieces come in the order of their first surface; what is no deck is left out.
+/// The visible pieces of some surfaces, in the order of their first surface; non-deck surfaces are left out.
 ///
-/// Corners nearer than `tolerances.corner` become one; a piece that is thinner goes away.
+/// Corners closer than `tolerances.corner` are merged; a thinner piece is dropped.
 ///
 /// # Errors
-/// [`Tangle`] where rounding leaves no answer that tiles the ground.
+/// [`Tangle`] if rounding leaves no result that tiles the ground.
 pub fn envelope(surfaces: &[Surface], tolerances: Tolerances) -> Result<Vec<Piece>, Tangle> {
     let mut pieces = Vec::new();
     for group in groups(surfaces) {
@@ -89,7 +89,7 @@ pub fn envelope(surfaces: &[Surface], tolerances: Tolerances) -> Result<Vec<Piec
     Ok(pieces)
 }
 
-/// Surfaces whose grounds can come together, part by part.
+/// Groups of surfaces whose grounds may overlap, part by part.
 fn groups(surfaces: &[Surface]) -> Vec<Vec<usize>> {
     let mut bounds: BTreeMap<usize, Rect> = BTreeMap::new();
     for surface in surfaces {
@@ -118,7 +118,7 @@ fn groups(surfaces: &[Surface]) -> Vec<Vec<usize>> {
     groups.into_values().collect()
 }
 
-/// What is on top of a cell: the first surface there, and the first one of all in its plane.
+/// The top of a cell: the first surface there, and the first of all in its plane.
 #[derive(Clone, Copy, PartialEq)]
 struct Top {
     surface: usize,
@@ -148,7 +148,7 @@ fn seen(surfaces: &[&Surface], near: f64, tolerances: Tolerances) -> Result<Vec<
     let tops: Vec<Option<Top>> = overlay.cells().map(top_at).collect();
     let left = |edge: usize| tops[overlay.cell_of(edge)];
     let plane_left = |edge: usize| left(edge).map(|top| top.plane);
-    // What has the same on both sides is no line of the roof.
+    // A line with the same on both sides is not a roof line.
     let shown: Vec<usize> =
         (0..overlay.edges()).filter(|&edge| plane_left(edge) != plane_left(edge ^ 1)).collect();
     let straight = straightened(&overlay, &shown, plane_left, near);
@@ -197,7 +197,7 @@ fn area_of(rings: &[Vec<usize>], plan: impl Fn(usize) -> DVec2) -> f64 {
     rings.iter().map(|ring| crate::signed_area(&ring.iter().map(|&n| plan(n)).collect::<Vec<_>>())).sum()
 }
 
-/// For each surface the first one in the same plane. What is no deck is in no plane with deck.
+/// For each surface, the first one in the same plane. Deck and non-deck are never in the same plane.
 fn same_planes(surfaces: &[&Surface], near: f64) -> Vec<usize> {
     let gradient = |s: &Surface| s.plane.downslope.unit() * s.plane.pitch.slope();
     let same = |a: &Surface, b: &Surface| {
@@ -213,7 +213,7 @@ fn same_planes(surfaces: &[&Surface], near: f64) -> Vec<usize> {
     first
 }
 
-/// Shown half-edges with nodes dissolved where a line only runs through: from, to, and a half-edge of the stretch.
+/// Visible half-edges with the nodes removed where a line runs straight through: from, to, and a half-edge of the stretch.
 fn straightened(
     overlay: &Overlay,
     shown: &[usize],
@@ -224,14 +224,14 @@ fn straightened(
     for &edge in shown {
         leaving.entry(overlay.from(edge)).or_default().push(edge);
     }
-    // Where exactly two shown lines meet in one direction nothing happens.
+    // A node where exactly two visible lines meet in one direction is redundant.
     let runs_through = |node: usize| -> Option<[usize; 2]> {
         let &[a, b] = leaving.get(&node)?.as_slice() else { return None };
         let (p, q, r) = (overlay.nodes[overlay.to(a)], overlay.nodes[node], overlay.nodes[overlay.to(b)]);
         let along = (r - p).normalize_or_zero();
         let straight =
             (q - p).perp_dot(along).abs() <= near && (q - p).dot(along) > 0.0 && (r - q).dot(along) > 0.0;
-        // The same two faces lie beside both stretches.
+        // The same two faces are beside both stretches.
         let alike = plane_left(a ^ 1) == plane_left(b) && plane_left(a) == plane_left(b ^ 1);
         (straight && alike).then_some([a, b])
     };
@@ -254,10 +254,10 @@ fn straightened(
     stretches
 }
 
-/// What is on top to the left and to the right of a stretch, by the nodes that it runs between.
+/// The tops to the left and right of a stretch, by its end nodes.
 type Beside = HashMap<(usize, usize), (Option<Top>, Option<Top>)>;
 
-/// Kinds that the faces alone don't tell.
+/// Edge kinds that can't be derived from the faces alone.
 fn kinds_of(
     corners: &[Vec<usize>],
     beside: &Beside,

@@ -3,20 +3,20 @@ use crate::Rect;
 use glam::DVec2;
 use std::collections::{BTreeSet, HashMap};
 
-/// The plan cut into cells by segments that no longer cross. Half-edges come in pairs: `e` and `e ^ 1` are the two ways
-/// along one stretch.
+/// A planar subdivision by segments that no longer cross. Half-edges come in pairs: `e` and `e ^ 1` are the two directions of one
+/// segment.
 pub(super) struct Overlay {
     pub(super) nodes: Vec<DVec2>,
-    /// Of each half-edge the node that it leaves.
+    /// Start node of each half-edge.
     tails: Vec<usize>,
-    /// Of each half-edge the border of a cell that it is on, to its left.
+    /// For each half-edge, the cell border to its left.
     cell: Vec<usize>,
-    /// For each border of a cell a point in the cell.
+    /// For each cell border, a point in the cell.
     inside: Vec<DVec2>,
     near: f64,
 }
 
-/// Nodes of a grid whose cells are as wide as the tolerance.
+/// Nodes, hashed on a grid with cells as wide as the tolerance.
 struct Nodes {
     near: f64,
     list: Vec<DVec2>,
@@ -43,7 +43,7 @@ impl Nodes {
 }
 
 impl Overlay {
-    /// Cuts the plan by the borders of all surfaces and by the lines in which the planes of different parts cross.
+    /// Subdivides the plan by the borders of all surfaces and by the intersection lines of planes of different parts.
     pub(super) fn of(surfaces: &[&Surface], planes: &[usize], near: f64) -> Self {
         let mut nodes = Nodes { near, list: Vec::new(), grid: HashMap::new() };
         let mut stretches: BTreeSet<(usize, usize)> = BTreeSet::new();
@@ -73,9 +73,9 @@ impl Overlay {
             }
         }
         let mut cut: Vec<(usize, usize)> = stretches.into_iter().collect();
-        // Rounding a crossing to a node bends a stretch a hair, so that it may touch another one.
+        // Snapping a crossing to a node bends a segment slightly, so that it may touch another.
         for _ in 0..4 {
-            let (next, cuts) = cut_once(&mut nodes, &cut);
+            let (next, cuts) = split_once(&mut nodes, &cut);
             cut = next;
             if cuts == 0 {
                 break;
@@ -141,7 +141,7 @@ impl Overlay {
         self.inside.iter().copied()
     }
 
-    /// The area of all cells for which something holds, in m².
+    /// The total area of the cells that satisfy a condition, in m².
     pub(super) fn ground(&self, holds: impl Fn(usize) -> bool) -> f64 {
         let origin = self.nodes.first().copied().unwrap_or_default();
         let plan = |node: usize| self.nodes[node] - origin;
@@ -156,7 +156,7 @@ impl Overlay {
         self.nodes[self.from(edge)].distance_squared(self.nodes[self.to(edge)])
     }
 
-    /// A point between the middle of a half-edge and what comes first to the left of it.
+    /// A point between the middle of a half-edge and the first obstacle to its left.
     fn point_left_of(&self, edge: usize) -> DVec2 {
         let (a, b) = (self.nodes[self.from(edge)], self.nodes[self.to(edge)]);
         let (middle, left) = ((a + b) / 2.0, (b - a).perp().normalize_or_zero());
@@ -165,7 +165,7 @@ impl Overlay {
         for other in (0..self.tails.len()).step_by(2).filter(|&other| other != edge & !1) {
             let (p, q) = (self.nodes[self.from(other)] - middle, self.nodes[self.to(other)] - middle);
             let (u, v) = (p.dot(along), q.dot(along));
-            // What the ray only grazes counts as hit, or the point could come to lie on a line that runs along the ray.
+            // Grazing counts as a hit, or the point could end up on a line that runs along the ray.
             if u.min(v) > self.near || u.max(v) < -self.near {
                 continue;
             }
@@ -182,8 +182,8 @@ impl Overlay {
     }
 }
 
-/// Cuts all stretches where they cross or touch, and says how many cuts there were.
-fn cut_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usize)>, usize) {
+/// Splits all segments where they cross or touch; returns how many splits there were.
+fn split_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usize)>, usize) {
     let near = nodes.near;
     let ends = |nodes: &Nodes, i: usize| (nodes.list[stretches[i].0], nodes.list[stretches[i].1]);
     let mut order: Vec<usize> = (0..stretches.len()).collect();
@@ -209,7 +209,7 @@ fn cut_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usi
                 continue;
             }
             let mut touch = false;
-            // A node of one on the other.
+            // A node of one segment on the other.
             for (node, on, from, to) in [
                 (stretches[j].0, i, a, b),
                 (stretches[j].1, i, a, b),
@@ -258,7 +258,7 @@ fn cut_once(nodes: &mut Nodes, stretches: &[(usize, usize)]) -> (Vec<(usize, usi
     (cut.into_iter().collect(), count)
 }
 
-/// Where two faces of different parts cut each other: stretches of the line in which their planes cross.
+/// Where faces of two parts intersect: segments of the intersection line of their planes.
 fn crossings(one: &Surface, two: &Surface, near: f64) -> Vec<(DVec2, DVec2)> {
     let gradient = |s: &Surface| -s.plane.downslope.unit() * s.plane.pitch.slope();
     let origin = one.plane.datum.truncate();
@@ -276,7 +276,7 @@ fn crossings(one: &Surface, two: &Surface, near: f64) -> Vec<(DVec2, DVec2)> {
         let mut at: Vec<f64> = Vec::new();
         for (_, _, a, b) in surface.outline.sides() {
             let (u, v) = ((a - foot).dot(normal), (b - foot).dot(normal));
-            // A corner on the line counts for the side that goes up from it, so that each passage counts once.
+            // A corner on the line counts for the side that goes up from it, so that each crossing counts once.
             if (u > 0.0) != (v > 0.0) {
                 let t = u / (u - v);
                 at.push((a.lerp(b, t) - foot).dot(along));

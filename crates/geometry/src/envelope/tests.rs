@@ -11,7 +11,7 @@ fn rise(rise: f64) -> Pitch {
     Pitch::from_rise_in_12(rise).unwrap()
 }
 
-/// A part on a rectangle: south, east, north and west sides by their rise in 12; 0 is a gable.
+/// A part on a rectangle: south, east, north and west sides by rise in 12; 0 is a gable.
 fn part(number: usize, ground: Polygon, eave: f64, rises: [f64; 4]) -> Vec<Surface> {
     let side = |r: f64| if r == 0.0 { Side::gable() } else { Side::sloped(rise(r), eave) };
     let mut footprint = Footprint::even(ground, Side::gable());
@@ -44,8 +44,8 @@ fn total(roof: &Roof, kind: EdgeKind) -> f64 {
     roof.lines().iter().filter(|line| line.kind == kind).map(|line| line.length).sum()
 }
 
-/// A gable dormer 2 m wide, eaves 1.2 m over the slope at its front, in a slope of 6:12, its own pitch 6:12. Closed
-/// forms: its eaves meet the slope 2.4 m behind the front, its ridge (0.5 m over the eaves) 1 m further.
+/// A gable dormer 2 m wide at 6:12, eaves 1.2 m above the slope at its front, in a slope of 6:12. Closed forms: its eaves meet
+/// the slope 2.4 m behind the front, its ridge (0.5 m above the eaves) 1 m further.
 #[test]
 fn a_gable_dormer_in_the_middle_of_a_slope() {
     let mut all = part(0, rectangle(0.0, 0.0, 12.0, 10.0), 3.0, [6.0, 0.0, 6.0, 0.0]);
@@ -92,8 +92,8 @@ fn a_cross_gable_below_and_above_the_ridge() {
         let (_, roof) = roof_of(&all);
         assert_eq!(roof.problems, vec![], "{eave}");
         assert!((roof.plan_area() - (14.0 * 8.0 + 6.0 * 3.0)).abs() < 1e-9, "{eave}");
-        // The lower ridge, 4.5 m, dies into the slope 1 m before the main ridge at 5 m and comes out 1 m behind it; the
-        // higher one runs through, and hides 4 m of the main ridge.
+        // The lower ridge, 4.5 m, dies into the slope 1 m before the main ridge at 5 m and comes out 1 m behind it; the higher
+        // one runs through, and hides 4 m of the main ridge.
         let ridge = if crosses_over { 14.0 - 4.0 + 11.0 } else { 14.0 + 6.0 + 3.0 };
         assert!((total(&roof, EdgeKind::Ridge) - ridge).abs() < 1e-9, "{}", total(&roof, EdgeKind::Ridge));
     }
@@ -109,7 +109,7 @@ fn an_ell_in_the_same_plane_makes_one_face() {
     assert_eq!(pieces[0].outline.outer.len(), 4, "no corner is left where they join");
 }
 
-/// A porch whose top is 0.2 m below the eave of the house above it: a low wall, not a slip.
+/// A porch whose top is 0.2 m below the eave of the house above it: a low wall, not a height error.
 #[test]
 fn a_low_wall_is_a_wall() {
     let mut all = part(0, rectangle(0.0, 0.0, 10.0, 8.0), 3.0, [6.0, 0.0, 6.0, 0.0]);
@@ -152,7 +152,7 @@ fn a_chimney_is_a_hole_with_walls() {
     }
 }
 
-/// Over points anywhere the piece there is of the highest surface (the definition itself), for parts turned any way.
+/// At random points the visible piece belongs to the highest surface (by definition), for parts at any rotation.
 #[test]
 fn every_point_shows_the_highest_face() {
     use proptest::prelude::*;
@@ -172,7 +172,7 @@ fn every_point_shows_the_highest_face() {
         let mut all = Vec::new();
         for (number, &(x, y, wide, deep, turn, eave, gables, r)) in specs.iter().enumerate() {
             let turn = if aligned { 0.0 } else { turn };
-            // On a grid sides come to lie on each other, as they do when people snap.
+            // On a grid sides coincide, as with snapping.
             let q = |v: f64| if aligned { v.round() } else { v };
             let ground = rectangle(q(x), q(y), q(wide), q(deep)).map(|p| DVec2::from_angle(turn).rotate(p));
             let rises = [0, 1, 2, 3].map(|i| if gables >> i & 1 == 1 && gables != 15 { 0.0 } else { r as f64 });

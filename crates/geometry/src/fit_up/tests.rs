@@ -90,19 +90,19 @@ fn a_row_closes_or_says_what_is_missing() {
         opening: 4.0 * 1.722 + 3.0 * 0.004,
     };
     let closed = row.close().unwrap();
-    // Three joints of 6 mm are 6 mm too long; of 4 mm they fill the opening.
+    // Three joints of 6 mm are 6 mm too long; at 4 mm they fill the opening.
     assert!((closed.reveal - 0.004).abs() < 1e-12 && closed.spare.abs() < 1e-12);
     assert!((closed.too_long - 0.006).abs() < 1e-12);
-    // 3 (4 - 1.6) = 7.2 mm to give: not 4 · 2 = 8 mm, but 2 · √4 = 4 mm.
+    // 3 (4 - 1.6) = 7.2 mm to absorb: less than 4 · 2 = 8 mm, but more than 2 · √4 = 4 mm.
     assert!((closed.worst - 0.008).abs() < 1e-12 && (closed.likely - 0.004).abs() < 1e-12);
     assert_eq!((closed.closes, closed.closes_at_worst, closed.closes_likely), (true, false, true));
-    // Room to spare opens no joint.
+    // Spare room does not open the joints.
     let wide = RowToClose { opening: row.opening + 0.1, reveal: 0.003, ..row }.close().unwrap();
     assert!(wide.reveal == 0.003 && wide.too_long == 0.0 && wide.closes_at_worst);
     assert!((wide.spare - 0.103).abs() < 1e-12);
     let narrow = RowToClose { opening: 4.0 * 1.722, ..row }.close().unwrap();
     assert!(!narrow.closes && (narrow.spare + 0.0048).abs() < 1e-12);
-    // Pythagoras again: 3 of one and 4 of another make 5.
+    // Pythagoras again: errors of 3 and 4 combine to 5.
     assert!((stack(2, 3.0 / 2.0_f64.sqrt(), 4.0).1 - 5.0).abs() < 1e-12);
     assert!(RowToClose { modules: 0, ..row }.close().is_err());
     assert!(RowToClose { reveal: -0.001, ..row }.close().is_err());
@@ -110,7 +110,7 @@ fn a_row_closes_or_says_what_is_missing() {
 }
 
 #[test]
-fn what_makes_no_deck_is_named() {
+fn impossible_decks_are_reported() {
     let good = measured([dvec2(0.0, 0.0), dvec2(10.0, 0.0), dvec2(10.0, 4.0), dvec2(0.0, 4.0)]);
     let error = |m: Measured| m.solve().unwrap_err().to_string();
     assert!(error(Measured { head: f64::NAN, ..good }).contains("the head of NaN"));
@@ -130,7 +130,7 @@ prop_compose! {
 
 proptest! {
     #[test]
-    fn measures_give_the_corners_back(corners in deck()) {
+    fn measurements_reproduce_the_corners(corners in deck()) {
         let solved = measured(corners).solve().unwrap();
         prop_assert!(solved.closing.abs() < 1e-9 && solved.adjusted < 1e-9);
         for (p, q) in corners.iter().zip(solved.corners) {
@@ -139,7 +139,7 @@ proptest! {
     }
 
     #[test]
-    fn a_misread_measure_shows_and_is_shared(corners in deck(), which in 0..6usize, by in -0.03..0.03f64) {
+    fn a_misreading_shows_and_is_spread(corners in deck(), which in 0..6usize, by in -0.03..0.03f64) {
         let mut m = measured(corners);
         let all = [&mut m.eave, &mut m.head, &mut m.left, &mut m.right, &mut m.rising, &mut m.falling];
         for (i, length) in all.into_iter().enumerate() {
@@ -149,7 +149,7 @@ proptest! {
         }
         let solved = m.solve().unwrap();
         let again = measured(solved.corners);
-        // All six agree with the corners, but for what was shared; and no measure moved by more than the misreading.
+        // All six agree with the corners, except for the shared error; and no measurement moved by more than the misreading.
         prop_assert!(again.solve().unwrap().closing.abs() < 1e-9);
         prop_assert!(solved.adjusted <= by.abs() + 1e-9);
         if which == 1 {
@@ -157,7 +157,7 @@ proptest! {
         }
         let changes = [again.eave - m.eave, again.head - m.head, again.left - m.left, again.right - m.right,
             again.rising - m.rising, again.falling - m.falling];
-        // The true corners are one way to make all agree, by changing one measure by `by`: the least squares do no worse.
+        // The true corners are one way to make all agree, by changing one measurement by `by`: least squares does no worse.
         prop_assert!(changes.iter().map(|c| c * c).sum::<f64>() <= by * by * (1.0 + 0.01) + 1e-15);
     }
 }

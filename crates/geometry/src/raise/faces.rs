@@ -5,9 +5,9 @@ use crate::rings::{Sets, chain, parts};
 use crate::{Azimuth, Plane, Polygon};
 use glam::DVec2;
 
-/// Chains the traces of the water line to faces, and checks them. Every trace is on the border of the face to its
-/// left one way and of the face to its right the other way; so the faces' winding numbers add up to the ground's
-/// own, and faces that are simple and run counter-clockwise tile it: there is nothing else to prove.
+/// Chains the traces of the water line into faces, and checks them. Every trace is on the border of the face to its left in one
+/// direction and of the face to its right in the other; so the faces' winding numbers add up to the ground's own, and faces that
+/// are simple and counter-clockwise tile it: nothing else needs to be proved.
 pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Result<Raised, Stuck> {
     let place = merge_nodes(front);
     let group = group_lines(front);
@@ -74,10 +74,10 @@ pub(super) fn build(front: &Front, setup: &Setup, footprint: &Footprint) -> Resu
     Ok(raised)
 }
 
-/// For each node the one that stands for all within the same spot; a corner of the ground before all others.
+/// For each node, the representative of all nodes at the same spot, preferably a corner of the ground.
 fn merge_nodes(front: &Front) -> Vec<usize> {
     let mut sets = Sets::new(front.nodes.len());
-    // A corner that stood still while the water rose has two heights: what no face has on its border stays apart.
+    // A corner that stood still while the water rose has two heights: nodes on no face's border are not merged.
     for arc in front.arcs.iter().filter(|arc| arc.left.is_some() || arc.right.is_some()) {
         if front.nodes[arc.from].plan.distance_squared(front.nodes[arc.to].plan) <= front.near * front.near {
             sets.join(arc.from, arc.to);
@@ -86,7 +86,7 @@ fn merge_nodes(front: &Front) -> Vec<usize> {
     sets.flat()
 }
 
-/// For each line the first one whose plane is the same and whose face joins its own.
+/// For each line, the first one with the same plane whose face is joined to its own.
 fn group_lines(front: &Front) -> Vec<usize> {
     let mut sets = Sets::new(front.lines.len());
     for arc in &front.arcs {
@@ -105,15 +105,15 @@ fn plane_of(at: SideRef, footprint: &Footprint, normal: DVec2) -> Option<Plane> 
     let Treatment::Slope(pitch) = side.treatment else { return None };
     let corners = footprint.outline.rings().nth(at.ring)?;
     let datum = corners.get(at.side)?.extend(side.eave_height);
-    // An azimuth in degrees loses the last digits of a direction; the four quarters stay exact.
+    // An azimuth in degrees loses the last digits of a direction; the four cardinal directions stay exact.
     let downslope = Azimuth::of(-normal);
     Some(Plane { datum, pitch, downslope })
 }
 
-/// How far a corner may be off the plane of its face, in metres.
+/// Tolerance of a corner from the plane of its face, in metres.
 const OFF_PLANE: f64 = 1e-6;
 
-/// Whether a face is simple and lies on its plane.
+/// Checks that a face is simple and lies on its plane.
 fn check(rings: &[Vec<usize>], front: &Front, plane: &Plane, centre: DVec2) -> Result<(), Stuck> {
     for &node in rings.iter().flatten() {
         let node = front.nodes[node];
@@ -141,7 +141,7 @@ fn check(rings: &[Vec<usize>], front: &Front, plane: &Plane, centre: DVec2) -> R
     Ok(())
 }
 
-/// Where two sides cross, each by more than `near` beyond the other.
+/// Where two sides cross, each extending past the other by more than `near`.
 fn cross(a: DVec2, b: DVec2, c: DVec2, d: DVec2, near: f64) -> Option<DVec2> {
     let beside = |p: DVec2, q: DVec2, r: DVec2| (q - p).normalize_or_zero().perp_dot(r - p);
     let (c_off, d_off) = (beside(a, b, c), beside(a, b, d));

@@ -5,24 +5,24 @@ use glam::DVec2;
 use std::cmp::Ordering;
 use std::collections::BinaryHeap;
 
-/// Why the water line came to a stop.
+/// Why the sweep failed.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Stuck {
-    /// Upright planes all around.
+    /// All planes are vertical.
     NoSlope { line: usize },
-    /// What comes together at this place can't be told apart.
+    /// The events at this point can't be told apart.
     Knot { at: DVec2 },
 }
 
-/// A point where something happened to the water line.
+/// An event point of the water line.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Node {
     pub(super) plan: DVec2,
     pub(super) height: f64,
 }
 
-/// The trace of a corner of the water line. The face of `left` has it on its border in this direction, the face
-/// of `right` against it; none where that line did not move.
+/// The trace of a corner of the water line. It is on the border of face `left` in this direction and of face `right` in the
+/// opposite one; `None` if that line did not move.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Arc {
     pub(super) from: usize,
@@ -31,7 +31,7 @@ pub(super) struct Arc {
     pub(super) right: Option<usize>,
 }
 
-/// A stretch of a line as it begins to move: the foot of its face.
+/// The segment of a line as it starts to move: the foot of its face.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Foot {
     pub(super) from: usize,
@@ -39,8 +39,8 @@ pub(super) struct Foot {
     pub(super) line: usize,
 }
 
-/// A corner of the water line. What changes about it makes a new one, so that an event that names it holds as long
-/// as it is alive and has the same next corner.
+/// A corner of the water line. Any change to it makes a new one, so an event that refers to it is valid as long as it is alive
+/// and has the same next corner.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Vertex {
     pub(super) prev: usize,
@@ -51,13 +51,13 @@ pub(super) struct Vertex {
     born: f64,
     at: DVec2,
     velocity: DVec2,
-    /// The roof's inside takes more than a straight angle here: only such a corner can run into a line.
+    /// The interior angle of the roof exceeds 180° here: only such a corner can run into a line.
     reflex: bool,
     pub(super) alive: bool,
     pub(super) marked: bool,
     left: Option<usize>,
     right: Option<usize>,
-    /// When the stretch to the next corner has shrunk to nothing.
+    /// Height at which the segment to the next corner has shrunk to nothing.
     shrunk: f64,
     slot: usize,
     bend_slot: usize,
@@ -69,13 +69,13 @@ impl Vertex {
     }
 }
 
-/// The new corner, or the two with a step between them, where two lines meet.
+/// The new corner where two lines meet, or the two with a step between them.
 pub(super) enum Corner {
-    /// Both are one line: no corner.
+    /// Both are the same line: no corner.
     Straight,
     /// First and last new corner.
     Some(usize, usize),
-    /// The lines lie on each other, or one takes over from the other: this corner runs along them at once.
+    /// The lines coincide, or one overtakes the other: this corner runs along them at once.
     Closing(usize),
 }
 
@@ -106,14 +106,13 @@ impl PartialOrd for Event {
     }
 }
 impl Ord for Event {
-    /// The lowest is the greatest: it comes first off the heap. Ties break by number, so that a roof is the same
-    /// on every run.
+    /// Reversed, so that the heap pops the lowest first. Ties break by number, so that a roof is the same on every run.
     fn cmp(&self, other: &Self) -> Ordering {
         other.height.total_cmp(&self.height).then(other.from.cmp(&self.from)).then(other.to.cmp(&self.to))
     }
 }
 
-/// The water line and all that it left behind.
+/// The water line and everything it left behind.
 pub(super) struct Front {
     pub(super) lines: Vec<Line>,
     pub(super) vertices: Vec<Vertex>,
@@ -122,24 +121,24 @@ pub(super) struct Front {
     pub(super) feet: Vec<Foot>,
     pub(super) near: f64,
     pub(super) now: f64,
-    /// Living corners, in no order.
+    /// Live corners, unordered.
     pub(super) active: Vec<usize>,
     /// The reflex ones among them.
     bends: Vec<usize>,
-    /// Corners between lines that lie on each other, to be closed at once.
+    /// Corners between coincident lines, to be closed at once.
     pub(super) closing: Vec<usize>,
-    /// New corners whose events are not worked out yet.
+    /// New corners whose events are not computed yet.
     pub(super) fresh: Vec<usize>,
     /// Corners with a number below this have their events.
     settled: usize,
-    /// Corners whose outgoing stretch is new though they are not.
+    /// Old corners with a new outgoing segment.
     pub(super) stretched: Vec<usize>,
     events: BinaryHeap<Event>,
     budget: usize,
 }
 
 impl Front {
-    /// Moves the water line from the lowest eave to the last ridge.
+    /// Sweeps the water line from the lowest eave to the highest ridge.
     pub(super) fn sweep(setup: &Setup, near: f64) -> Result<Self, Stuck> {
         let corners: usize = setup.rings.iter().map(Vec::len).sum();
         let mut front = Self {
@@ -157,14 +156,14 @@ impl Front {
             settled: 0,
             stretched: Vec::new(),
             events: BinaryHeap::new(),
-            // Each event takes a corner away or parts the water in two; this is far above what can come.
+            // Each event removes a corner or splits the water in two; this is far above the possible number.
             budget: 64 * corners + 1024,
         };
         front.begin(setup)?;
         while let Some(event) = front.events.pop() {
             match event.what {
                 What::Begin => front.begin_lines(event.height)?,
-                _ if front.holds(event) => front.happen(event)?,
+                _ if front.holds(event) => front.handle(event)?,
                 _ => {}
             }
         }
@@ -213,7 +212,7 @@ impl Front {
         self.settle()
     }
 
-    /// Lines that start at this height begin to move.
+    /// Starts the lines that begin at this height.
     fn begin_lines(&mut self, height: f64) -> Result<(), Stuck> {
         self.now = self.now.max(height);
         let starts = |line: &Line| line.run > 0.0 && !line.moving && line.start <= height;
@@ -269,7 +268,7 @@ impl Front {
         }
     }
 
-    fn happen(&mut self, event: Event) -> Result<(), Stuck> {
+    fn handle(&mut self, event: Event) -> Result<(), Stuck> {
         self.now = self.now.max(event.height);
         let Event { from, to, .. } = event;
         let at = self.vertices[from].position(self.now);
@@ -291,8 +290,8 @@ impl Front {
         self.settle()
     }
 
-    /// Where three lines that come together now do so: from the two that cross most squarely, but rather on an
-    /// upright one, because beside it there is no face that could make up for what is missing.
+    /// Where three lines that meet now do so: from the two that cross at the largest angle, but preferably on a vertical one,
+    /// because no face beside it could absorb the error.
     fn common_point(&self, lines: [usize; 3]) -> Option<DVec2> {
         let cross = |i: usize, j: usize| {
             let (a, b) = (&self.lines[lines[i]], &self.lines[lines[j]]);
@@ -334,7 +333,7 @@ impl Front {
             } else {
                 (lb.dir * speed_a - la.dir * speed_b) / cross
             };
-            // The lines themselves know best where they cross, unless they hardly do.
+            // The intersection of the lines is the most accurate, unless they are nearly parallel.
             let crossing = self.crossing(a, b);
             let trusted = cross.abs() > 1e-3 && crossing.distance(plan) <= 16.0 * self.near;
             let at = if trusted { crossing } else { plan };
@@ -352,11 +351,11 @@ impl Front {
             return Corner::Some(vertex, vertex);
         }
         if la.follower != Some(b) {
-            // They came into one line just now, and one runs ahead: it goes on from where both are, over the top of
-            // the slower one's face, which ends here.
+            // They have just become collinear, and one runs ahead: it continues from where both are, over the top of the slower
+            // one's face, which ends here.
             return Corner::Closing(self.add_vertex(a, b, node, plan, DVec2::ZERO, false));
         }
-        // In one line from the start, but one runs ahead: a step at right angles, with its face to the slower one.
+        // Collinear from the start, but one runs ahead: a step at right angles, with its face to the slower one.
         let ahead = speed_a > speed_b;
         let dir = if ahead { -la.normal } else { la.normal };
         self.lines.push(Line::upright(plan, dir, la.owner));
@@ -403,7 +402,7 @@ impl Front {
         id
     }
 
-    /// Ends a corner at a node, which leaves its trace.
+    /// Ends a corner at a node, recording its trace.
     pub(super) fn kill(&mut self, vertex: usize, node: usize) {
         let dead = self.vertices[vertex];
         self.vertices[vertex].alive = false;

@@ -3,27 +3,27 @@ use crate::{Defect, Polygon, signed_area};
 use chalkcourse_words::later as words;
 use glam::DVec2;
 
-/// Lines whose directions differ by less than this (radians) run in parallel: over 30 m, 3 µm.
+/// Lines whose directions differ by less than this (radians) are parallel: over 30 m, 3 µm.
 pub(super) const PARALLEL: f64 = 1e-7;
 
-/// A line of the water line: where one side's plane is at the water's height.
+/// A line of the water line: where the plane of a side is at water level.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Line {
-    /// Unit vector along it; what is not yet under water lies to its left.
+    /// Unit vector along it; the part not yet under water is to its left.
     pub(super) dir: DVec2,
     /// Unit vector to the left.
     pub(super) normal: DVec2,
     /// `normal · p` for a point on it before it moves.
     pub(super) offset: f64,
-    /// The height at which it begins to move.
+    /// The height at which it starts to move.
     pub(super) start: f64,
-    /// Run over rise: how far it moves in a metre of height. 0 for what is upright.
+    /// Run over rise: how far it moves per metre of height. 0 if vertical.
     pub(super) run: f64,
-    /// Whether it has begun to move. Never, for what is upright.
+    /// Whether it has started to move; never, if vertical.
     pub(super) moving: bool,
-    /// Its side of the footprint; for a step one beside it.
+    /// Its side of the footprint; for a step, an adjacent one.
     pub(super) owner: SideRef,
-    /// The line that follows it around the footprint; none for a step.
+    /// The next line around the footprint; `None` for a step.
     pub(super) follower: Option<usize>,
 }
 
@@ -51,20 +51,20 @@ impl Line {
     }
 }
 
-/// A corner of the overhung footprint and the line that leaves it.
+/// A corner of the footprint with overhangs, and the line that starts at it.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Start {
     pub(super) at: DVec2,
     pub(super) line: usize,
 }
 
-/// A footprint made ready: counter-clockwise outline, clockwise holes, around the middle of its bounds.
+/// A prepared footprint: counter-clockwise outline, clockwise holes, centred on its bounding box.
 pub(super) struct Setup {
     pub(super) lines: Vec<Line>,
     pub(super) rings: Vec<Vec<Start>>,
-    /// What was taken off all coordinates, so that far from the origin nothing is lost.
+    /// The offset subtracted from all coordinates, so that no precision is lost far from the origin.
     pub(super) centre: DVec2,
-    /// Points nearer than this, in metres, are one.
+    /// Points closer than this, in metres, coincide.
     pub(super) near: f64,
 }
 
@@ -89,7 +89,7 @@ impl Setup {
         Ok(setup)
     }
 
-    /// The side that a line stands on, or for a step one beside it.
+    /// The side that a line belongs to; for a step, an adjacent one.
     pub(super) fn side_at(&self, line: usize) -> SideRef {
         debug_assert!(line < self.lines.len(), "faces stand on lines of the footprint");
         self.lines.get(line).map_or(SideRef { ring: 0, side: 0 }, |line| line.owner)
@@ -136,7 +136,7 @@ impl Setup {
             let before = (i + n - 1) % n;
             let (a, b) = (self.lines[first + before], self.lines[first + i]);
             let cross = a.dir.perp_dot(b.dir);
-            // Two sides that are nearly in line would meet far out if their overhangs differ: there a step.
+            // Two nearly collinear sides with different overhangs would meet far out: put a step there.
             let in_line = a.dir.dot(b.dir) > 0.0 && cross.abs() < 0.02;
             if overhangs[before] == 0.0 && overhangs[i] == 0.0 {
                 starts.push(Start { at: corner(i), line: first + i });

@@ -2,8 +2,8 @@ use super::front::{Corner, Front};
 use super::lines::PARALLEL;
 use glam::DVec2;
 
-/// The water line passes through a meeting point: it comes in from corner `from` along line `in_line`, and goes
-/// out along `out_line` to corner `to`.
+/// A pass of the water line through a meeting point: it comes in from corner `from` along line `in_line`, and goes out along
+/// `out_line` to corner `to`.
 #[derive(Clone, Copy, Debug)]
 struct Pass {
     from: usize,
@@ -13,8 +13,8 @@ struct Pass {
 }
 
 impl Front {
-    /// Resolves all that comes together at one point now: any number of corners, and lines that run through it.
-    /// `corners` and the stretch that leaves `stretch` are taken to be there whatever rounding says.
+    /// Resolves everything that meets at one point now: any number of corners, and lines that pass through it. `corners` and the
+    /// segment that starts at `stretch` are assumed to be there whatever rounding says.
     pub(super) fn meet(&mut self, at: DVec2, corners: &[usize], stretch: Option<usize>) {
         let (members, touched) = self.gather(at, corners, stretch);
         let passes = self.passes(&members, &touched);
@@ -35,8 +35,8 @@ impl Front {
         }
     }
 
-    /// Runs a corner along at once: two stretches that lie face to face close up as far as the shorter one goes, to a
-    /// ridge; of two in one line the faster takes over all of the slower one.
+    /// Runs a corner along at once: two segments face to face close up for the length of the shorter one, to a ridge; of two
+    /// collinear ones the faster overtakes all of the slower one.
     pub(super) fn close(&mut self, vertex: usize) {
         let (prev, next) = (self.vertices[vertex].prev, self.vertices[vertex].next);
         let at = self.vertices[vertex].position(self.now);
@@ -49,13 +49,13 @@ impl Front {
             a.distance_squared(at) <= b.distance_squared(at)
         };
         let (end, point) = if back { (prev, a) } else { (next, b) };
-        // Lines that count as parallel lie a hair apart at their far ends. The hair goes to the face that moved.
+        // Lines that count as parallel are slightly apart at their far ends. The gap goes to the face that moved.
         let upright = [first, second].into_iter().find(|line| !line.moving);
         let off = upright.map_or(DVec2::ZERO, |line| line.normal * (line.normal.dot(point) - line.offset));
         self.meet(point - off, &[vertex, end], None);
     }
 
-    /// The corners at a point, and the stretches that run through it.
+    /// The corners at a point, and the segments that pass through it.
     fn gather(&mut self, at: DVec2, corners: &[usize], stretch: Option<usize>) -> (Vec<usize>, Vec<usize>) {
         let (now, near) = (self.now, self.near);
         let mut members = Vec::new();
@@ -110,14 +110,14 @@ impl Front {
         passes
     }
 
-    /// Which way in leads to which way out: the water parts around the point into wedges, each from one way out
-    /// counter-clockwise to the next way in.
+    /// Pairs incoming with outgoing directions: the water splits around the point into wedges, each from an outgoing direction
+    /// counter-clockwise to the next incoming one.
     fn pair(&self, passes: &[Pass]) -> Vec<(usize, usize)> {
         if passes.len() < 2 {
             return passes.iter().map(|_| (0, 0)).collect();
         }
         let angle = |dir: DVec2| dir.y.atan2(dir.x);
-        // angle, whether it is a way in, pass
+        // angle, whether it is incoming, pass
         let mut rays: Vec<(f64, bool, usize)> = passes
             .iter()
             .enumerate()
@@ -127,8 +127,8 @@ impl Front {
             })
             .collect();
         rays.sort_by(|a, b| a.0.total_cmp(&b.0));
-        // Where two lie on each other what is between them closes: out first, then in. Turned so that a tie across
-        // the seam of the circle stands together.
+        // Where two coincide, the wedge between them closes: outgoing first, then incoming. Rotated so that a tie across the seam
+        // of the circle stays together.
         let gap = |a: f64, b: f64| (b - a).rem_euclid(std::f64::consts::TAU);
         let seam = (0..rays.len())
             .find(|&i| gap(rays[(i + rays.len() - 1) % rays.len()].0, rays[i].0) > PARALLEL)
@@ -143,7 +143,7 @@ impl Front {
             rays[from..to].sort_by_key(|ray| ray.1);
             from = to;
         }
-        // Like brackets, twice around: always a full pairing, and the wedges never cross.
+        // Like matching brackets, twice around: the pairing is always complete, and the wedges never cross.
         let mut open = Vec::new();
         let mut pairs = Vec::new();
         let mut taken = vec![false; passes.len()];

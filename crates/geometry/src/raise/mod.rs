@@ -1,24 +1,22 @@
 //! A roof raised from a footprint: a weighted straight skeleton.
 //!
-//! Think of a level sheet of water that rises past the walls. Every side of the footprint is the foot of a
-//! plane; where the water line meets a plane it moves inward, faster over a low pitch than over a steep one, and
-//! not at all at a gable. The ground that a side's water line sweeps over is that side's face in plan; the
-//! corners of the water line draw the hips, valleys and ridges.
+//! Imagine a level sheet of water rising past the walls. Every side of the footprint is the foot of a plane; where the water line
+//! meets a plane it moves inward, faster over a low pitch than over a steep one, and not at all at a gable. The ground that a
+//! side's water line sweeps over is that side's face in plan; the corners of the water line trace the hips, valleys and ridges.
 //!
-//! - `lines` sets up the moving lines: overhangs, eave heights, which way a ring runs
-//! - `front` moves the water line from event to event, `meeting` resolves all that comes together in one point
-//! - `faces` chains the traces to faces and proves that they tile the footprint
+//! - `lines` sets up the moving lines: overhangs, eave heights, ring orientation
+//! - `front` moves the water line from event to event, `meeting` resolves everything that meets at one point
+//! - `faces` chains the traces into faces and proves that they tile the footprint
 //!
 //! Conventions:
-//! - A side's plane is `eave_height` high at the *wall line*, the side as drawn. Its overhang carries the same
-//!   plane on outward and down, so that the eave's edge hangs `overhang × slope` lower. A deeper overhang
-//!   never lifts the roof.
-//! - A gable or a wall is an upright plane on the (overhung) side. The faces beside it run up to it. At an inward
-//!   corner it carries on into the roof as far as a higher face stands on it.
-//! - Where two sides in one straight line differ in pitch, height or overhang, the step between them stands at
-//!   right angles to them at their common corner. Where two faces come into one line only further up, the lower
-//!   pitch goes on over the top of the steeper one, so that the roof has no step there.
-//! - Sides in one plane whose faces come together make one face.
+//! - A side's plane is at `eave_height` over the *wall line*, the side as drawn. Its overhang extends the same plane outwards and
+//!   down, so the eave's edge is `overhang × slope` lower. A deeper overhang never lifts the roof.
+//! - A gable or a wall is a vertical plane on the (overhung) side. The adjacent faces run up to it. At a re-entrant corner it
+//!   extends into the roof as far as there is a higher face on it.
+//! - Where two collinear sides differ in pitch, height or overhang, the step between them is at right angles to them at their
+//!   common corner. Where two faces become collinear only further up, the lower pitch continues over the top of the steeper one,
+//!   so that the roof has no step there.
+//! - Coplanar sides whose faces join make one face.
 
 mod faces;
 mod front;
@@ -36,18 +34,18 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// The least slope that a side can have: 1 mm of rise in a metre. Under it a roof would have no top.
+/// Minimum slope of a side: 1 mm of rise per metre. Below it a roof would have no top.
 pub const LEAST_SLOPE: f64 = 1e-3;
 
-/// What stands on a side of a footprint.
+/// What is on a side of a footprint.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Treatment {
-    /// A roof face that rises from its eave with this pitch.
+    /// A roof face that rises from its eave at this pitch.
     Slope(Pitch),
-    /// An upright end that the faces beside it run out to: their edges there are rakes.
+    /// A vertical end that the adjacent faces run out to: their edges there are rakes.
     Gable,
-    /// A wall of a higher building that the faces beside it die into: their edges there are wall lines.
+    /// A wall of a higher building that the adjacent faces die into: their edges there are wall lines.
     Wall,
 }
 
@@ -55,12 +53,12 @@ pub enum Treatment {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Side {
-    /// What stands on it.
+    /// What is on it.
     pub treatment: Treatment,
-    /// How high the roof's plane is over the wall line, in metres. Without meaning at a gable or wall.
+    /// Height of the roof's plane at the wall line, in metres. Ignored at a gable or wall.
     #[serde(default)]
     pub eave_height: f64,
-    /// How far the roof reaches beyond the wall line, measured level and square to it, in metres; 0 or more.
+    /// Overhang of the roof past the wall line, measured level and square to it, in metres; 0 or more.
     #[serde(default)]
     pub overhang: f64,
 }
@@ -96,8 +94,7 @@ impl Footprint {
     }
 }
 
-/// A side of a footprint: ring 0 is the outline, ring n the n-th hole; sides count from 0 at the corner that they
-/// start from, as drawn.
+/// A side of a footprint: ring 0 is the outline, ring n the n-th hole; sides are 0-based, by their start corner, as drawn.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 pub struct SideRef {
     /// Which ring.
@@ -109,70 +106,67 @@ pub struct SideRef {
 /// One face of a raised roof.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RaisedFace {
-    /// The sides that it stands on, in order: one, or several in one plane. Never empty.
+    /// Its sides, in order: one, or several that are coplanar. Never empty.
     pub sides: Vec<SideRef>,
     /// In plan: counter-clockwise, holes clockwise.
     pub outline: Polygon,
-    /// For each ring of `outline` the index into [`Raised::nodes`] of each corner.
+    /// For each ring of `outline`, the index of each corner in [`Raised::nodes`].
     pub corners: Vec<Vec<usize>>,
-    /// Its plane; the datum is the wall corner that its first side starts from, at eave height.
+    /// Its plane; the datum is the start corner of its first side at the wall, at eave height.
     pub plane: Plane,
 }
 
 /// A roof raised from a footprint.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Raised {
-    /// The faces, by their first side. A side can have none (gables; a side that is buried under its neighbours)
-    /// or several.
+    /// The faces, by their first side. A side can have none (gables; a side buried under its neighbours) or several.
     pub faces: Vec<RaisedFace>,
-    /// The points where faces have corners. Where a gable stands inside the roof, a node is on the face that it
-    /// is a corner of.
+    /// The points where faces have corners. Where a gable is inside the roof, a node is on the face that it is a corner of.
     pub nodes: Vec<DVec3>,
-    /// The ground that the roof covers: the footprint with its overhangs, counter-clockwise, holes clockwise.
-    /// The faces tile it.
+    /// The ground that the roof covers: the footprint with its overhangs, counter-clockwise, holes clockwise. The faces tile it.
     pub outline: Polygon,
-    /// For each ring of `outline` what stands on the side from each corner.
+    /// For each ring of `outline`, what is on the side that starts at each corner.
     ground: Vec<Vec<Stands>>,
 }
 
-/// What stands on a side of the ground.
+/// What is on a side of the ground.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Stands {
-    /// The side of the footprint; for a step between two of them one beside it.
+    /// The side of the footprint; for a step between two of them, an adjacent one.
     on: SideRef,
-    /// Whether it is a wall, so that faces that come to it end in a wall line.
+    /// Whether it is a wall, so that faces that meet it end in a wall line.
     wall: bool,
 }
 
-/// Why no roof can be raised. Rings and sides count from 0; the words count from 1, as people do.
+/// Why no roof can be raised. Rings and sides are 0-based; the messages are 1-based.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum RaiseError {
-    /// The outline itself is wrong.
+    /// The outline is invalid.
     #[error("{}", words::roof::the_footprint_cant_be_used(&outline_words(.0)))]
     Outline(Defect),
-    /// Sides and corners don't match.
+    /// Sides and corners do not match.
     #[error("{}", words::roof::has_sides_but_are_described(&ring_words(*.ring), &corners, &given))]
     SideCount {
         /// Which ring.
         ring: usize,
-        /// How many sides it has.
+        /// Its number of corners.
         corners: usize,
-        /// How many are described.
+        /// The number of sides given.
         given: usize,
     },
-    /// A number that a side can't have.
+    /// An invalid number for a side.
     #[error("{}", words::roof::has_of(&side_words(*.at), &what, &value, &remedy))]
     BadNumber {
         /// Which side.
         at: SideRef,
         /// Which of its numbers.
         what: Say,
-        /// What it is.
+        /// Its value.
         value: f64,
         /// What to do.
         remedy: Say,
     },
-    /// An overhang eats the side beside it, or runs into another part.
+    /// An overhang consumes the adjacent side, or runs into another part.
     #[error("{}", words::roof::the_overhangs_around_run_into(&side_words(*.at), &format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y)))]
     Overhang {
         /// A side there.
@@ -180,18 +174,18 @@ pub enum RaiseError {
         /// Where.
         near: DVec2,
     },
-    /// A part of the roof has upright planes on all sides.
+    /// A part of the roof has vertical planes on all sides.
     #[error("{}", words::roof::nothing_slopes_over_the_part(&side_words(*.at)))]
     NoSlope {
         /// A side of that part.
         at: SideRef,
     },
-    /// The planes could not be told apart there.
+    /// The events there could not be told apart.
     #[error("{}", words::roof::the_roof_cant_be_worked(&format_args!("{:.3}", .near.x), &format_args!("{:.3}", .near.y), &(*.corner + 1), &ring_words(*.ring)))]
     Knot {
         /// Where.
         near: DVec2,
-        /// Ring of the footprint's corner that is nearest.
+        /// Ring of the nearest footprint corner.
         ring: usize,
         /// That corner.
         corner: usize,
@@ -225,52 +219,51 @@ fn outline_words(defect: &Defect) -> Said {
 
 /// Raises the roof of a footprint.
 ///
-/// The work grows with the square of the number of corners, with a small constant. Where events miss each other by so little
-/// that no roof comes of it, corners are taken half a micrometre aside.
+/// Time is quadratic in the number of corners, with a small constant. If events are so nearly simultaneous that no roof results,
+/// corners are perturbed by half a micrometre.
 ///
 /// # Errors
-/// [`RaiseError`] says which corner or side is the trouble and what to do. No input panics or runs on without an
-/// end, and a roof that is returned has been checked: its faces are simple, lie on their planes and tile the
-/// footprint.
+/// [`RaiseError`] says which corner or side is the problem and what to do. No input panics or fails to terminate, and a returned
+/// roof has been checked: its faces are simple, lie on their planes and tile the footprint.
 pub fn raise(footprint: &Footprint) -> Result<Raised, RaiseError> {
     let knot = match sweep(footprint) {
         Err(error @ RaiseError::Knot { .. }) => error,
         done => return done,
     };
-    // Events that miss each other by a hair can make a knot that is gone when the corners lie another hair aside.
-    (0..HAIRS)
+    // Nearly simultaneous events can make a knot that disappears when the corners are perturbed.
+    (0..PERTURBATIONS)
         .find_map(|nth| {
             let mut aside = footprint.clone();
             let rings = std::iter::once(&mut aside.outline.outer).chain(&mut aside.outline.holes);
             for (at, corner) in rings.flatten().enumerate() {
-                *corner = hair(*corner, nth, at);
+                *corner = perturbed(*corner, nth, at);
             }
             sweep(&aside).ok()
         })
         .ok_or(knot)
 }
 
-/// How far aside a corner may be moved where no roof is found otherwise, in metres: less than a drawing says.
-const HAIR: f64 = 5e-7;
-/// How many times that is tried.
-const HAIRS: usize = 8;
+/// Perturbation of a corner if no roof is found otherwise, in metres: below drawing accuracy.
+const PERTURBATION: f64 = 5e-7;
+/// Number of perturbations tried.
+const PERTURBATIONS: usize = 8;
 
-/// A corner a hair aside: first where a round number is, which makes what is all but regular regular; then spread evenly
-/// around where it was, each corner another way.
-fn hair(corner: DVec2, nth: usize, at: usize) -> DVec2 {
+/// A perturbed corner: first rounded, which makes the almost regular regular; then spread evenly around its position, each corner
+/// in another direction.
+fn perturbed(corner: DVec2, nth: usize, at: usize) -> DVec2 {
     if nth == 0 {
-        return (corner / (2.0 * HAIR)).round() * (2.0 * HAIR);
+        return (corner / (2.0 * PERTURBATION)).round() * (2.0 * PERTURBATION);
     }
-    // Steps of the golden ratio fall nowhere near one another.
-    let turn = (at * HAIRS + nth) as f64 * 0.618_033_988_749_895;
-    corner + DVec2::from_angle(turn.fract() * std::f64::consts::TAU) * HAIR
+    // Golden-ratio steps are never near one another.
+    let turn = (at * PERTURBATIONS + nth) as f64 * 0.618_033_988_749_895;
+    corner + DVec2::from_angle(turn.fract() * std::f64::consts::TAU) * PERTURBATION
 }
 
-/// Raises the roof of a footprint as it is drawn.
+/// Raises the roof of a footprint without perturbation.
 fn sweep(footprint: &Footprint) -> Result<Raised, RaiseError> {
     let setup = Setup::of(footprint)?;
     let mut trouble = DVec2::ZERO;
-    // What is one point is a matter of rounding. Where one answer leads to a knot, a wider or a narrower one helps.
+    // Whether points coincide is a matter of rounding. If one tolerance leads to a knot, a wider or a narrower one helps.
     for width in [1.0, 32.0, 1.0 / 32.0, 1024.0] {
         let near = setup.near * width;
         match Front::sweep(&setup, near).and_then(|front| faces::build(&front, &setup, footprint)) {
@@ -298,9 +291,8 @@ impl Raised {
         self.faces.iter().map(|face| face.outline.area() * face.plane.pitch.slope_factor()).sum()
     }
 
-    /// The faces as [`Roof::assemble`](crate::Roof::assemble) takes them. Corners nearer than `tolerance` metres
-    /// (advice: what `assemble` gets, 1 mm) become one, for all faces alike; a face that is thinner than that goes
-    /// away. The indices of the faces that stay come along.
+    /// The faces as inputs of [`Roof::assemble`](crate::Roof::assemble). Corners closer than `tolerance` metres (use the one of
+    /// `assemble`, 1 mm) are merged, consistently over all faces; a thinner face is dropped. Each comes with its index here.
     pub fn face_inputs(&self, tolerance: f64) -> Vec<(usize, FaceInput)> {
         let plan: Vec<DVec2> = self.nodes.iter().map(|node| node.truncate()).collect();
         let rings: Vec<&[Vec<usize>]> = self.faces.iter().map(|face| face.corners.as_slice()).collect();
@@ -310,8 +302,8 @@ impl Raised {
             .collect()
     }
 
-    /// The sides of [`Raised::outline`], with the roof to their left, and the side of the footprint that each is the edge
-    /// of; for a step between two of them one beside it.
+    /// The sides of [`Raised::outline`], with the roof to their left, and the footprint side that each is the edge of; for a step
+    /// between two of them, an adjacent one.
     pub fn ground_sides(&self) -> impl Iterator<Item = ((DVec2, DVec2), SideRef)> {
         self.stands().map(|(line, stands)| (line, stands.on))
     }

@@ -1,4 +1,4 @@
-//! Shapes with a known roof, and what holds for every roof.
+//! Shapes with a known roof, and properties of every roof.
 
 use super::*;
 use crate::{Roof, Tolerances, dvec2};
@@ -23,7 +23,7 @@ fn footprint(points: &[(f64, f64)], rise: f64) -> Footprint {
     Footprint::even(Polygon::new(ring(points)), sloped(rise))
 }
 
-/// Raises it and checks what has to hold for any roof.
+/// Raises it and checks the properties of every roof.
 fn raised(footprint: &Footprint) -> Raised {
     let raised = raise(footprint).unwrap_or_else(|error| panic!("{error}: {footprint:?}"));
     let area = raised.outline.area();
@@ -41,9 +41,9 @@ fn raised(footprint: &Footprint) -> Raised {
     raised
 }
 
-/// Straight from the footprint as drawn: a point of the roof is as high as its level distance from the wall line of each side
-/// that carries a face there, times that side's slope, over the height of its eave. On a ridge, hip or valley that holds for
-/// the sides of all faces that meet there.
+/// Directly from the footprint as drawn: the height of a roof point is its level distance from the wall line of each side with a
+/// face there, times that side's slope, plus its eave height. On a ridge, hip or valley that holds for the sides of all faces
+/// that meet there.
 fn every_point_is_at_equal_rise_from_its_sides(footprint: &Footprint, raised: &Raised) {
     let rings: Vec<&[DVec2]> = footprint.outline.rings().collect();
     for face in &raised.faces {
@@ -52,13 +52,13 @@ fn every_point_is_at_equal_rise_from_its_sides(footprint: &Footprint, raised: &R
             let Treatment::Slope(pitch) = side.treatment else { continue };
             let ring = rings[on.ring];
             let (a, b) = (ring[on.side], ring[(on.side + 1) % ring.len()]);
-            // The roof lies to the left of an outline that turns left, and to the right of a hole that does.
+            // The roof is to the left of a counter-clockwise outline, and to the right of a counter-clockwise hole.
             let left = (crate::signed_area(ring) > 0.0) == (on.ring == 0);
             let inward = if left { (b - a).perp() } else { -(b - a).perp() } / (b - a).length();
             for &node in face.corners.iter().flatten() {
                 let point = raised.nodes[node];
                 let rise = side.eave_height + inward.dot(point.truncate() - a) * pitch.slope();
-                // Off its plane by a micrometre at most, and where a knot was loosened the plane by half of one more.
+                // Off its plane by at most a micrometre, plus half of one where a knot was resolved by perturbation.
                 assert!((rise - point.z).abs() <= 2e-6, "{point} is not at the rise of {on:?}, {rise}");
             }
         }
@@ -119,7 +119,7 @@ fn ell_tee_and_u() {
     let ell = raised(&footprint(&ELL, 6.0));
     assert_eq!(ell.faces.len(), 6);
     near(ell.slope_area(), 84.0 * 1.25f64.sqrt());
-    // The wing is 4 wide: its ridge is 2 high in plan, and the valley runs 2·√2 on to it and on to the other one's.
+    // The wing is 4 wide: its ridge is 2 high in plan, and the valley runs 2·√2 to it and on to the other one's.
     near(face_area(&ell, 0, 1), 4.0);
     assert!(total(&ell, EdgeKind::Valley) > 2.0);
 
@@ -127,14 +127,14 @@ fn ell_tee_and_u() {
         [(0.0, 0.0), (14.0, 0.0), (14.0, 4.0), (9.0, 4.0), (9.0, 9.0), (5.0, 9.0), (5.0, 4.0), (0.0, 4.0)];
     let tee = raised(&footprint(&tee, 6.0));
     assert_eq!(tee.faces.len(), 8);
-    // Stem as wide as the bar: both valleys and the bar's ridge meet in one point on the ridge.
+    // Stem as wide as the bar: both valleys and the bar's ridge meet at one point on the ridge.
     near(total(&tee, EdgeKind::Valley), 2.0 * 2.0 * pitch(6.0).hip_valley_factor());
     near(total(&tee, EdgeKind::Ridge), (14.0 - 4.0) + 5.0);
 
     let you =
         [(0.0, 0.0), (14.0, 0.0), (14.0, 9.0), (10.0, 9.0), (10.0, 4.0), (4.0, 4.0), (4.0, 9.0), (0.0, 9.0)];
     let you = raised(&footprint(&you, 6.0));
-    // The ends of both arms lie in one plane but do not touch; the bottom's faces are eight.
+    // The ends of both arms are coplanar but do not touch; eight faces in total.
     assert_eq!(you.faces.len(), 8);
     near(total(&you, EdgeKind::Ridge), 10.0 + 2.0 * 5.0);
 }
@@ -164,7 +164,7 @@ fn a_plus_sign_meets_in_the_middle() {
 #[test]
 fn a_courtyard_has_a_ridge_all_around() {
     let mut outline = Polygon::new(ring(&[(0.0, 0.0), (20.0, 0.0), (20.0, 20.0), (0.0, 20.0)]));
-    // drawn counter-clockwise, against the way that a hole runs
+    // drawn counter-clockwise, the wrong way for a hole
     outline.holes.push(ring(&[(6.0, 6.0), (14.0, 6.0), (14.0, 14.0), (6.0, 14.0)]));
     let court = raised(&Footprint::even(outline, sloped(6.0)));
     assert_eq!(court.faces.len(), 8);
@@ -282,7 +282,7 @@ fn corners_in_line() {
     plan.sides[0][1] = sloped(12.0);
     let steps = raised(&plan);
     assert_eq!(steps.faces.len(), 5);
-    // The lower pitch runs out under the higher one: the step stands at right angles at their corner.
+    // The lower pitch runs out under the higher one: the step is at right angles at their corner.
     let low = steps.faces.iter().find(|face| face.sides[0].side == 0).unwrap();
     assert!(low.outline.outer.iter().all(|p| p.x <= 4.0 + 1e-9), "{:?}", low.outline);
     let mut plan = footprint(&points, 6.0);
@@ -291,7 +291,7 @@ fn corners_in_line() {
 }
 
 #[test]
-fn what_can_not_be_raised_says_why() {
+fn impossible_footprints_report_why() {
     let check = |plan: &Footprint, expect: fn(&RaiseError) -> bool, words: &str| {
         let error = raise(plan).unwrap_err();
         assert!(expect(&error), "{error:?}");
@@ -327,7 +327,7 @@ fn what_can_not_be_raised_says_why() {
     part.sides[0][4] = Side::gable();
     part.sides[0][5] = Side::gable();
     part.sides[0][0] = Side::gable();
-    // Only the wing's own end and its north side rise; they never reach the rest... or they do, but say so.
+    // Only the wing's own end and its north side rise: either the roof closes, or the error says why not.
     if let Err(error) = raise(&part) {
         assert!(matches!(error, RaiseError::NoSlope { .. }), "{error:?}");
     }
@@ -345,7 +345,7 @@ fn far_from_the_origin_and_drawn_the_other_way() {
     assert!((face_area(&far, 0, 0) - face_area(&here, 0, 4)).abs() < 1e-7);
 }
 
-/// A small generator, so that a failing case is one number.
+/// A small generator, so that a failing case is a single number.
 pub(super) struct Dice(u64);
 
 impl Dice {
@@ -424,7 +424,7 @@ fn blob(dice: &mut Dice, cells: usize, even: bool) -> Option<Polygon> {
     Some(Polygon { outer, holes: rings })
 }
 
-/// A simple polygon without any pattern: corners drawn anywhere, each put into a side where it crosses nothing.
+/// A random simple polygon: corners anywhere, each inserted into a side where it crosses nothing.
 fn scrawl(dice: &mut Dice, corners: usize) -> Polygon {
     let mut ring = ring(&[(0.0, 0.0), (30.0, 0.0), (12.0, 25.0)]);
     for _ in 0..corners * 30 {
@@ -443,7 +443,7 @@ fn scrawl(dice: &mut Dice, corners: usize) -> Polygon {
     Polygon::new(ring)
 }
 
-/// Pitches, gables, eave heights and overhangs of all kinds; `wild` from 0 (all even) to 3.
+/// Random pitches, gables, eave heights and overhangs; `wild` from 0 (all even) to 3.
 fn dress(dice: &mut Dice, outline: Polygon, wild: usize) -> Footprint {
     let mut plan = Footprint::even(outline, sloped(6.0));
     for side in plan.sides.iter_mut().flatten() {
@@ -460,7 +460,7 @@ fn dress(dice: &mut Dice, outline: Polygon, wild: usize) -> Footprint {
     plan
 }
 
-/// Raises it; only a part without a slope is a reason not to.
+/// Raises it; the only acceptable failure is a part without a slope.
 fn raises(plan: &Footprint) -> Result<(), TestCaseError> {
     match raise(plan) {
         Ok(_) => {
@@ -505,7 +505,7 @@ proptest! {
 
     #[test]
     fn a_nearly_regular_footprint_raises(seed: u64, cells in 1usize..20, digits in 3i32..13, wild in 0usize..4) {
-        // The same patterns, off by a hair: events that just miss each other.
+        // The same patterns, slightly perturbed: events that just miss each other.
         let mut dice = Dice::new(seed);
         let hair = 10f64.powi(-digits);
         if let Some(outline) = blob(&mut dice, cells, true) {
@@ -529,7 +529,7 @@ proptest! {
         prop_assume!(shape.area() > 1.0);
         let plan = dress(&mut dice, shape, 3);
         let Ok(roof) = raise(&plan) else { return Ok(()) };
-        // A side that is buried under its neighbours stays so, though its plane may come out again further up.
+        // A side buried under its neighbours stays buried, though its plane may surface again further up.
         let stands = |side: usize| roof.faces.iter().any(|face| face.sides.contains(&SideRef { ring: 0, side }));
         if (0..plan.sides[0].len()).any(|i| plan.sides[0][i].treatment != Treatment::Gable && !stands(i)) {
             return Ok(());
@@ -550,7 +550,7 @@ proptest! {
     }
 
     #[test]
-    fn whatever_comes_ends(points in prop::collection::vec((-9i32..9, -9i32..9), 0..9), overhang in -1.0..9.0f64) {
+    fn every_input_terminates(points in prop::collection::vec((-9i32..9, -9i32..9), 0..9), overhang in -1.0..9.0f64) {
         let outline = Polygon::new(points.iter().map(|&(x, y)| dvec2(f64::from(x), f64::from(y))).collect());
         let _ = raise(&Footprint::even(outline, Side { overhang, ..sloped(5.0) }));
     }

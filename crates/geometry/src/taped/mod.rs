@@ -1,12 +1,11 @@
-//! A face from what a tape said: side lengths and diagonals, all on the deck.
+//! A face from tape readings: side lengths and diagonals, all on the deck.
 //!
-//! Corners are numbered from 0 at the left end of the eave, counter-clockwise as one looks at the face, so that side 0
-//! is the eave. A tape lies on the deck, so every diagonal runs inside the face.
+//! Corners are numbered from 0 at the left end of the eave, counter-clockwise as seen, so side 0 is the eave. A tape lies on the
+//! deck, so every diagonal runs inside the face.
 //!
-//! As many readings as the shape has freedoms make exactly one shape. Each reading more is a check: what the readings
-//! then miss by is spread over all of them by least squares, every reading weighing the same, which is how a surveyor
-//! spreads the error of a net of distances (least-squares adjustment of trilateration, from memory). Above a limit
-//! nothing is spread: then one of them was read wrong.
+//! As many readings as the shape has degrees of freedom determine it exactly. Every further reading is a check: the misclosure is
+//! spread over all readings by least squares with equal weights, as a surveyor adjusts a network of distances (least-squares
+//! adjustment of trilateration, from memory). Above a limit nothing is spread: then one of them was misread.
 
 mod spread;
 mod start;
@@ -17,41 +16,41 @@ use crate::{Defect, Length, Plane, Polygon, Units};
 use chalkcourse_words::{Said, later as words};
 use glam::DVec2;
 
-/// What a face is taken for. The more is taken for granted, the fewer readings are needed.
+/// The assumed shape of a face. The more is assumed, the fewer readings are needed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Form {
     /// Three corners: the eave and a peak.
     Triangle,
-    /// Four square corners.
+    /// Four right angles.
     Rectangle,
-    /// Opposite sides run alike.
+    /// Opposite sides are parallel.
     Parallelogram,
-    /// The ridge runs as the eave does.
+    /// The ridge is parallel to the eave.
     Trapezoid,
-    /// So many corners, nothing taken for granted.
+    /// This many corners, nothing assumed.
     Polygon(usize),
 }
 
 /// One reading of the tape.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reading {
-    /// What was taped.
+    /// What was measured.
     pub of: Of,
-    /// What the tape said.
+    /// The reading.
     pub length: Length,
 }
 
-/// What a tape was laid along.
+/// What a reading measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Of {
-    /// From a corner to another one: a side or a diagonal.
+    /// From one corner to another: a side or a diagonal.
     Between(usize, usize),
     /// From the line of the eave straight up the slope to a corner.
     Up(usize),
 }
 
 impl Of {
-    /// What people call it; corners count from 1.
+    /// Its name; corners are 1-based there.
     pub fn name(self) -> Said {
         match self {
             Self::Between(from, to) => words::tape::the_line_from_corner_to(&(from + 1), &(to + 1)),
@@ -65,13 +64,13 @@ impl Of {
 pub struct Taped {
     /// Corners in the face's own frame, metres: the first one at the origin, the eave along u.
     pub corners: Vec<DVec2>,
-    /// What was added to each reading so that all fit, in the order of the readings.
+    /// The correction to each reading that makes all agree, in the order of the readings.
     pub corrections: Vec<Length>,
-    /// The largest of the corrections, without its sign.
+    /// The largest correction, absolute.
     pub closing_error: Length,
-    /// Readings beyond those that the shape needs. With none nothing is checked and nothing can be spread.
+    /// Redundant readings. With none, nothing is checked and nothing can be spread.
     pub spare: usize,
-    /// The reading that is wrong most likely, where two or more spare ones can tell and something misses.
+    /// The reading most likely to be wrong, if two or more redundant ones can tell and there is a misclosure.
     pub suspect: Option<usize>,
 }
 
@@ -87,50 +86,50 @@ impl Taped {
     }
 }
 
-/// Why readings make no face. Corners are counted from 1 in the words.
+/// Why readings make no face. Corners are 1-based in the messages.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum TapedError {
-    /// A form has no such number of corners.
+    /// The form can't have that number of corners.
     #[error("{}", words::tape::a_face_has_3_to(&MOST_CORNERS, &_0))]
     Corners(usize),
-    /// A reading names what the face does not have.
+    /// A reading refers to a corner or line that the face does not have.
     #[error("{}", words::tape::the_face_has_corners(&_0.name(), &_1))]
     NoSuchLine(Of, usize),
-    /// A reading is no length of a roof.
+    /// A reading is not a plausible length.
     #[error("{}", words::tape::must_be_more_than_0(&_0.name()))]
     NoLength(Of),
-    /// A corner hangs loose.
+    /// A corner is not determined.
     #[error("{}", words::tape::corner_is_held_by_too(&(.0 + 1)))]
     Loose(usize),
-    /// The readings of a shape with four sides leave it free to lean.
+    /// The readings of a four-sided shape leave it free to rack.
     #[error("{}", words::tape::THESE_SIDES_COULD_LEAN_EITHER)]
     Leans,
     /// Two readings together are shorter than the third.
     #[error("{}", words::tape::cant_be_the_other_two(&of.name(), &both(.is), &both(.reach), &both(&(*.is - *.reach))))]
     TooLong {
-        /// The reading, or what the other readings made of it.
+        /// The reading, or what it is compared with.
         of: Of,
-        /// How long it is.
+        /// Its length.
         is: Length,
-        /// How far the others reach.
+        /// The combined length of the others.
         reach: Length,
     },
-    /// More is missing than a careful tape can explain.
+    /// The misclosure is more than a careful tape can explain.
     #[error("{}", words::tape::the_readings_miss_by_more(&both(.closing_error), &both(.limit), &.worst.name()))]
     DoesNotClose {
         /// The largest correction.
         closing_error: Length,
-        /// The most that is spread.
+        /// The maximum that is spread.
         limit: Length,
-        /// Whose it is.
+        /// The reading it belongs to.
         worst: Of,
     },
-    /// The corners make no outline.
+    /// The corners make no valid outline.
     #[error("{}", words::tape::THESE_LENGTHS_MAKE_A_FACE)]
     Folded,
 }
 
-/// No face that is taped has more.
+/// Maximum corners of a taped face.
 pub const MOST_CORNERS: usize = 40;
 
 fn both(length: &Length) -> String {
@@ -138,7 +137,7 @@ fn both(length: &Length) -> String {
 }
 
 impl Form {
-    /// How many corners it has.
+    /// Its number of corners.
     pub fn corners(self) -> usize {
         match self {
             Self::Triangle => 3,
@@ -148,11 +147,11 @@ impl Form {
     }
 }
 
-/// The face that readings make. `limit` is the most by which a reading may be corrected, of the order of 1 in for a
-/// face of a house (common practice, no source).
+/// The face that readings make. `limit` is the maximum correction of a reading, about 1 in for a face of a house (common
+/// practice, no source).
 ///
 /// # Errors
-/// [`TapedError`] says which reading is the trouble and what to do.
+/// [`TapedError`] says which reading is the problem and what to do.
 pub fn lay_out(form: Form, readings: &[Reading], limit: Length) -> Result<Taped, TapedError> {
     let corners = form.corners();
     if !(3..=MOST_CORNERS).contains(&corners) {
@@ -161,7 +160,7 @@ pub fn lay_out(form: Form, readings: &[Reading], limit: Length) -> Result<Taped,
     for reading in readings {
         let known = match reading.of {
             Of::Between(from, to) => from < corners && to < corners && from != to,
-            // both ends of the eave are on it always
+            // both ends of the eave are always on it
             Of::Up(corner) => (2..corners).contains(&corner),
         };
         if !known {

@@ -1,23 +1,23 @@
-//! Spreading what readings miss by: the shape whose lengths differ from the readings by the least sum of squares.
+//! Least-squares adjustment: the shape whose lengths differ from the readings by the least sum of squares.
 //!
-//! Every form is linear in its freedoms (its corners are sums of them), so that each step solves a small linear system;
-//! steps that go too far are shortened (Levenberg and Marquardt's damping).
+//! Every form is linear in its parameters (corners are sums of them), so each step solves a small linear system; steps that
+//! overshoot are shortened (Levenberg–Marquardt damping).
 
 use super::{Form, Of, Reading};
 use glam::{DVec2, dvec2};
 
-/// The shape that fits readings best.
+/// The best-fitting shape.
 pub(super) struct Best {
     pub(super) freedoms: Vec<f64>,
-    /// Length in the shape less what was read, metres.
+    /// Length in the shape minus the reading, metres.
     pub(super) corrections: Vec<f64>,
     pub(super) suspect: Option<usize>,
 }
 
-/// Below this, in metres, nothing misses but for rounding.
+/// Residuals below this, in metres, are rounding.
 const DUST: f64 = 1e-6;
 
-/// Which freedoms the x and y of a corner are sums of.
+/// The parameters that x and y of a corner are sums of.
 fn sums(form: Form, corner: usize) -> (Vec<usize>, Vec<usize>) {
     match (form, corner) {
         (_, 0) => (vec![], vec![]),
@@ -47,7 +47,7 @@ pub(super) fn shape(form: Form, freedoms: &[f64]) -> Vec<DVec2> {
         .collect()
 }
 
-/// The freedoms that put the corners of a form as near as can be to given ones.
+/// The parameters that bring the corners of a form nearest to given ones.
 pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
     let at = |corner: usize| {
         debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
@@ -64,8 +64,8 @@ pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
     }
 }
 
-/// Lengths in the shape less the readings, and how each length changes with each freedom.
-fn misses(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
+/// Residuals (length in the shape minus reading) and their derivatives by each parameter.
+fn residuals(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
     let corners = shape(form, freedoms);
     let at = |corner: usize| {
         debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
@@ -103,10 +103,10 @@ fn sum_of_squares(values: &[f64]) -> f64 {
     values.iter().map(|value| value * value).sum()
 }
 
-/// The best shape, from one that is near it.
+/// The best shape, from a nearby start.
 pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -> Best {
     let mut freedoms = start;
-    let (mut by, mut rows) = misses(form, &freedoms, readings);
+    let (mut by, mut rows) = residuals(form, &freedoms, readings);
     let mut damping = 1e-6;
     for _ in 0..200 {
         let pull: Vec<f64> = (0..freedoms.len())
@@ -115,7 +115,7 @@ pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -
         if pull.iter().all(|p| p.abs() < 1e-14) {
             break;
         }
-        let Some(step) = solved(normal(&rows, freedoms.len(), damping), pull) else {
+        let Some(step) = solve(normal(&rows, freedoms.len(), damping), pull) else {
             damping = (damping * 10.0).max(1e-9);
             if damping > 1e6 {
                 break;
@@ -123,7 +123,7 @@ pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -
             continue;
         };
         let next: Vec<f64> = freedoms.iter().zip(&step).map(|(f, s)| f + s).collect();
-        let (next_by, next_rows) = misses(form, &next, readings);
+        let (next_by, next_rows) = residuals(form, &next, readings);
         if sum_of_squares(&next_by) <= sum_of_squares(&by) {
             let still = step.iter().all(|s| s.abs() < 1e-13);
             (freedoms, by, rows) = (next, next_by, next_rows);
@@ -142,7 +142,7 @@ pub(super) fn least_squares(form: Form, start: Vec<f64>, readings: &[Reading]) -
     Best { freedoms, corrections: by, suspect }
 }
 
-/// The sums of products of the rows, with the diagonal made larger by a part of itself.
+/// The normal matrix, with its diagonal increased by a damping fraction.
 fn normal(rows: &[Vec<f64>], size: usize, damping: f64) -> Vec<Vec<f64>> {
     let mut matrix = vec![vec![0.0; size]; size];
     for row in rows {
@@ -158,8 +158,8 @@ fn normal(rows: &[Vec<f64>], size: usize, damping: f64) -> Vec<Vec<f64>> {
     matrix
 }
 
-/// Solves a positive symmetric system; `None` where it is not positive.
-fn solved(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
+/// Solves a symmetric positive-definite system; `None` if it is not positive definite.
+fn solve(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
     let size = right.len();
     for i in 0..size {
         for j in 0..=i {
@@ -185,21 +185,21 @@ fn solved(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Option<Vec<f64>> {
     Some(right)
 }
 
-/// The reading whose correction is largest against what chance would give it there: a correction is small where the
-/// other readings hardly check it, so each is weighed by its share of the spare readings (Baarda's test, from memory).
-/// One spare reading can't tell which is wrong.
+/// The reading with the largest correction relative to what chance would give it: corrections are small where other readings
+/// hardly check one, so each is weighted by its redundancy (Baarda's test, from memory). A single redundant reading can't tell
+/// which one is wrong.
 fn suspect(rows: &[Vec<f64>], by: &[f64], size: usize) -> Option<usize> {
     if rows.len() < size + 2 || by.iter().all(|by| by.abs() < DUST) {
         return None;
     }
     let mut weighed = Vec::with_capacity(rows.len());
     for (row, by) in rows.iter().zip(by) {
-        let taken = solved(normal(rows, size, 0.0), row.clone())?;
+        let taken = solve(normal(rows, size, 0.0), row.clone())?;
         let checked = 1.0 - row.iter().zip(&taken).map(|(a, b)| a * b).sum::<f64>();
         weighed.push(if checked > 1e-6 { by.abs() / checked.sqrt() } else { 0.0 });
     }
     let most = (0..weighed.len()).max_by(|&a, &b| weighed[a].total_cmp(&weighed[b]))?;
-    // Two that look the same can't be told apart.
+    // Two equally suspicious ones can't be told apart.
     let alone = weighed.iter().enumerate().all(|(at, w)| at == most || *w < weighed[most] * 0.999);
     alone.then_some(most)
 }

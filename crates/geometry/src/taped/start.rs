@@ -1,12 +1,12 @@
-//! A first shape from just enough readings: by the law of cosines, corner by corner.
+//! An initial shape from a minimal set of readings: by the law of cosines, corner by corner.
 
 use super::spread::freedoms_of;
 use super::{Form, Of, Reading, TapedError};
 use crate::Length;
 use glam::{DVec2, dvec2};
 
-/// The freedoms of a shape that is near the best one. `slack` (metres) is by how much a triangle may fail to close
-/// where other readings may still mend it.
+/// The parameters of a shape near the best one. `slack` (metres) is by how much a triangle may fail to close if other readings
+/// may still fix it.
 pub(super) fn of(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<f64>, TapedError> {
     let corners = match form {
         Form::Triangle | Form::Polygon(_) => placed(form.corners(), readings, slack)?,
@@ -21,14 +21,14 @@ fn between(readings: &[Reading], a: usize, b: usize) -> Option<f64> {
     (!found.is_empty()).then(|| found.iter().sum::<f64>() / found.len() as f64)
 }
 
-/// Corners placed one after the other, each from two that are there.
+/// Places corners one after the other, each from two placed ones.
 fn placed(count: usize, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>, TapedError> {
     let eave = between(readings, 0, 1).ok_or(TapedError::Loose(1))?;
     let mut there: Vec<Option<DVec2>> = vec![None; count];
     there[0] = Some(DVec2::ZERO);
     there[1] = Some(dvec2(eave, 0.0));
     while let Some(loose) = (0..count).find(|&corner| there[corner].is_none()) {
-        // Of all corners that two others hold take the one with the fattest triangle: the most exact one.
+        // Of all corners reachable from two placed ones take the one with the best-conditioned triangle.
         let mut best: Option<(f64, usize, DVec2)> = None;
         let mut wrong = None;
         for corner in (0..count).filter(|&corner| there[corner].is_none()) {
@@ -56,7 +56,7 @@ fn placed(count: usize, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>, 
     Ok(there.into_iter().flatten().collect())
 }
 
-/// Where the tapes from two corners meet, and how fat the triangle is there: 1 for a square corner, 0 for a flat one.
+/// Where the tapes from two corners meet, and how well conditioned the triangle is: 1 for a right angle, 0 for a flat one.
 fn meeting(
     corner: usize,
     (a, p, from_p): (usize, DVec2, f64),
@@ -78,15 +78,15 @@ fn meeting(
     let along =
         if apart > 0.0 { (from_p.powi(2) - from_q.powi(2) + apart.powi(2)) / (2.0 * apart) } else { 0.0 };
     let aside = (from_p.powi(2) - along.powi(2)).max(0.0).sqrt();
-    // The outline runs counter-clockwise, and a diagonal lies inside: so does every triangle of it.
+    // The outline runs counter-clockwise, and diagonals are inside: so every triangle is counter-clockwise too.
     let side = if (a.min(b)..a.max(b)).contains(&corner) == (a < b) { -1.0 } else { 1.0 };
     let at = p + toward * along + toward.perp() * (aside * side);
     Ok((at, aside * apart / (from_p * from_q).max(1e-12)))
 }
 
-/// A shape whose ridge runs as its eave: `eave`, `ridge`, how far the ridge's left end is from over the eave's left end
-/// (`lean`), and `up`. Each side and diagonal is a circle around a point of one line, on which the left end of the ridge
-/// lies: two that have different centres meet in it.
+/// A shape with parallel ridge and eave: `eave`, `ridge`, the offset of the ridge's left end from the eave's (`lean`), and `up`.
+/// Each side and diagonal is a circle around a point of one line, with the left end of the ridge on it: two circles with
+/// different centres intersect there.
 fn four_sides(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>, TapedError> {
     let eave = between(readings, 0, 1);
     let ridge = between(readings, 2, 3);
@@ -122,7 +122,7 @@ fn four_sides(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>
         .flat_map(|(index, a)| circles[index + 1..].iter().map(move |b| (a, b)))
         .max_by(|x, y| apart(x.0, x.1).total_cmp(&apart(y.0, y.1)));
     let Some((one, other)) = pair else {
-        // A height and one side leave two ways to lean; one of them is what a hip does.
+        // A height and one side leave two possible leans; a hip takes one of them.
         return Err(if circles.is_empty() { TapedError::Loose(3) } else { TapedError::Leans });
     };
     if apart(one, other) < 0.02 * eave.max(ridge) {

@@ -17,7 +17,7 @@ fn up(corner: usize, length: f64) -> Reading {
     Reading { of: Of::Up(corner), length: feet(length) }
 }
 
-/// Readings in feet, with 1 in to spread.
+/// Readings in feet, spreading at most 1 in.
 fn laid(form: Form, readings: &[Reading]) -> Result<Taped, TapedError> {
     lay_out(form, readings, Length::from_inches(1.0))
 }
@@ -60,8 +60,8 @@ fn a_hip_end_and_a_hip_side_fall_on_their_plan() {
     near(square_feet(&long), 675.0 * 1.25f64.sqrt());
 }
 
-/// A trapezoid with sides 10, 5, 4, 5 stands 4 high (Pythagoras on its ends of 3, 4, 5); one that leans has one square
-/// corner: 10, 5, 7, 4.
+/// A trapezoid with sides 10, 5, 4, 5 is 4 high (Pythagoras on its ends of 3, 4, 5); one that leans has one right angle: 10, 5,
+/// 7, 4.
 #[test]
 fn trapezoids_from_four_sides() {
     let even = laid(Form::Trapezoid, &[side(0, 1, 10.0), side(1, 2, 5.0), side(2, 3, 4.0), side(3, 0, 5.0)]);
@@ -78,7 +78,8 @@ fn trapezoids_from_four_sides() {
     near(square_feet(&wide.unwrap()), 28.0);
 }
 
-/// The parallelogram law: the squares of the diagonals sum to twice those of two sides (Euclid's Elements II follows).
+/// The parallelogram law: the squares of the diagonals add up to twice those of two adjacent sides (follows from Euclid's
+/// Elements II).
 #[test]
 fn a_parallelogram_from_two_sides_and_a_diagonal() {
     let readings = [side(0, 1, 20.0), side(0, 3, 13.0), side(0, 2, 29.0)];
@@ -99,7 +100,7 @@ fn a_rectangle_checked_by_its_diagonal() {
 
 /// Two readings of one length are each corrected to their mean: the simplest least squares.
 #[test]
-fn what_misses_is_spread_evenly_or_refused() {
+fn misclosure_is_spread_evenly_or_refused() {
     let inch = 1.0 / 12.0;
     let readings =
         |more: f64| [side(0, 1, 30.0), side(1, 2, 16.0), side(2, 3, 30.0 + more * inch), side(3, 0, 16.0)];
@@ -119,7 +120,7 @@ fn what_misses_is_spread_evenly_or_refused() {
 
 /// With two diagonals a misread one is found.
 #[test]
-fn the_reading_that_is_wrong_is_named() {
+fn the_wrong_reading_is_named() {
     let inch = 1.0 / 12.0;
     let right = 25.0; // 20, 15, 25
     let readings = [
@@ -131,7 +132,7 @@ fn the_reading_that_is_wrong_is_named() {
         side(1, 3, right + inch),
     ];
     let taped = laid(Form::Polygon(4), &readings);
-    // One spare reading alone can't tell.
+    // A single redundant reading can't tell.
     assert_eq!(taped.unwrap().suspect, None);
     let taped = laid(Form::Rectangle, &readings).unwrap();
     assert_eq!(taped.suspect, Some(5));
@@ -143,7 +144,7 @@ fn the_reading_that_is_wrong_is_named() {
 }
 
 #[test]
-fn what_makes_no_face_says_why() {
+fn impossible_readings_report_why() {
     let told = |form, readings: &[Reading], words: &str| {
         let error = laid(form, readings).unwrap_err().to_string();
         assert!(error.contains(words), "{error}");
@@ -167,7 +168,7 @@ fn what_makes_no_face_says_why() {
     told(Form::Trapezoid, &[side(0, 1, 30.0), side(1, 2, 3.0), side(2, 3, 10.0), side(3, 0, 3.0)], "14'");
 }
 
-/// An ell with a corner that turns inward, by its diagonals inside.
+/// An ell with a re-entrant corner, by its interior diagonals.
 #[test]
 fn an_ell_from_sides_and_diagonals() {
     let corners = [(0.0, 0.0), (30.0, 0.0), (30.0, 12.0), (14.0, 12.0), (14.0, 25.0), (0.0, 25.0)];
@@ -183,7 +184,7 @@ fn an_ell_from_sides_and_diagonals() {
     }
 }
 
-/// Corners around a middle, turned so that the first side lies along u.
+/// Corners around a centre, rotated so that the first side is along u.
 fn around(radii: &[f64]) -> Vec<DVec2> {
     let turn = std::f64::consts::TAU / radii.len() as f64;
     let at = |(i, r): (usize, &f64)| DVec2::from_angle(turn * i as f64) * *r;
@@ -192,7 +193,7 @@ fn around(radii: &[f64]) -> Vec<DVec2> {
     ring.iter().map(|&p| dvec2((p - ring[0]).dot(along), along.perp_dot(p - ring[0]))).collect()
 }
 
-/// All sides, and the diagonals of a triangulation of the inside.
+/// All sides, and the diagonals of a triangulation.
 fn taped_net(ring: &[DVec2]) -> Vec<Of> {
     let index = |p: DVec2| ring.iter().position(|q| q.distance(p) < 1e-9).unwrap();
     let mut net: Vec<(usize, usize)> = (0..ring.len()).map(|i| (i, (i + 1) % ring.len())).collect();
@@ -214,9 +215,9 @@ fn exact(ring: &[DVec2], of: Of) -> f64 {
 }
 
 proptest! {
-    /// Whatever is taped exactly comes back, with no correction.
+    /// Exact readings reproduce the face, with no correction.
     #[test]
-    fn exact_readings_give_the_face_back(radii in prop::collection::vec(3.0..9.0f64, 3..12)) {
+    fn exact_readings_reproduce_the_face(radii in prop::collection::vec(3.0..9.0f64, 3..12)) {
         let ring = around(&radii);
         let readings: Vec<Reading> = taped_net(&ring)
             .into_iter()
@@ -230,8 +231,8 @@ proptest! {
         prop_assert!(taped.closing_error.metres() < 1e-9);
     }
 
-    /// With every line taped and each misread by a little: the shape is the one with the least squares (no small move
-    /// of a corner betters it), no correction is above the limit, and the face is within a few misreadings of the true one.
+    /// With every line taped and each slightly misread: the shape is the least-squares one (no small move of a corner improves
+    /// it), no correction exceeds the limit, and the face is within a few misreadings of the true one.
     #[test]
     fn small_misreadings_are_spread_by_least_squares(
         radii in prop::collection::vec(4.0..6.0f64, 4..8),
@@ -265,9 +266,9 @@ proptest! {
         }
     }
 
-    /// Nothing that can be typed makes it panic, hang or give what is no outline.
+    /// No input panics, hangs or gives an invalid outline.
     #[test]
-    fn any_readings_give_a_face_or_words(
+    fn any_readings_give_a_face_or_an_error(
         form in 0..5usize,
         readings in prop::collection::vec((0..6usize, 0..7usize, -1.0..60.0f64), 0..16),
     ) {

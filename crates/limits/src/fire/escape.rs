@@ -1,9 +1,9 @@
-//! Below a window that people leave by in an emergency the roof is free, and a pathway leads to it.
+//! Below an emergency escape window the roof is free of modules, and a pathway leads to it.
 //!
 //! Source: IRC R324.6.3 / IFC 1205.2.3 (section numbers from memory): no module on the portion of a roof below an emergency
-//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept, from
-//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
-//! are not looked at.
+//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept free, from
+//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down are not
+//! checked.
 
 use super::{exempt, looked_at};
 use crate::keep_out::{Against, By, KeepOut, Shape};
@@ -29,8 +29,8 @@ pub(crate) const LIMIT: Limit = Limit {
     gives,
 };
 
-/// The strip below an escape window on a face, in its frame. `None` for what is no such window, on a face that is not looked
-/// at, under a book that does not ask, and where nothing of the face lies below.
+/// The strip below an escape window on a face, in its frame. `None` for other penetrations, on an exempt face, if the book does
+/// not require it, and if none of the face is below.
 fn escape_strip(
     fire: &FireAccess,
     penetration: &PlacedPenetration,
@@ -66,7 +66,7 @@ mod tests {
     use chalkcourse_geometry::{DVec2, Length};
     use chalkcourse_job::{PenetrationKind, Shape};
 
-    /// IRC R324.6.3: 36 in, half of it to each side of the middle; a wide window has a wide strip.
+    /// IRC R324.6.3: 36 in, half on each side of the centre; a wide window has a wide strip.
     #[test]
     fn short_of_at_and_beyond_half_a_pathway() {
         let mut job = gable();
@@ -82,7 +82,7 @@ mod tests {
     }
 
     #[test]
-    fn why_nothing_is_asked() {
+    fn why_there_is_no_limit() {
         let mut job = gable();
         assert_eq!(off(&job, "fire-escape"), Some(Off::NoEscapeWindow));
         book(&mut job).fire_access.as_mut().unwrap().below_escape = None;

@@ -1,7 +1,7 @@
 //! A hip or valley with modules on both sides is clear on both.
 //!
-//! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
-//! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
+//! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out. A distance
+//! on the slope is never less than in plan; the room is required in plan, as at the ridge.
 
 use super::exempt;
 use crate::keep_out::{By, KeepOut};
@@ -48,7 +48,7 @@ mod tests {
         book(&mut job).fire_access.as_mut().unwrap().hip_or_valley = Some(limit);
         assert!(of(&job, "fire-hip-valley").is_empty(), "modules on one side alone");
         job.blocks = vec![block(4, 2, (6.0, 0.5), 1, 1)];
-        // Its corner is at plan height (0.5 + 1.134) / SLOPE; square to the 45° hip is 1/√2 of what lies beside it.
+        // Its corner is at plan height (0.5 + 1.134) / SLOPE; square to the 45° hip, the distance is 1/√2 of the horizontal one.
         let beside = 18.0 * INCH * std::f64::consts::SQRT_2;
         just(&job, "fire-hip-valley", ((0.5 + 1.134) / SLOPE + beside, 0.5), DVec2::NEG_X);
     }

@@ -1,4 +1,4 @@
-//! Room for the fire service: IRC R324.6 and IFC 1205.2 (1204.2 in 2018), or IFC 605.11 of 2012 and 2015, as the rule book says.
+//! Fire-service access: IRC R324.6 and IFC 1205.2 (1204.2 in 2018), or IFC 605.11 of 2012 and 2015, as the rule book says.
 
 pub(crate) mod escape;
 pub(crate) mod hip_valley;
@@ -9,7 +9,7 @@ use crate::site::Site;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::{FireAccess, Resolved};
 
-/// Why fire access is not asked for in a job at all.
+/// Why a job as a whole is exempt from fire access.
 pub fn exempt(job: &Resolved) -> Option<Off> {
     let Some(book) = &job.rule_book.fire_access else { return Some(Off::NoFireAccess) };
     let site = &job.site.building;
@@ -24,14 +24,14 @@ pub fn exempt(job: &Resolved) -> Option<Off> {
     (integrated && read).then_some(Off::Exempt(Exemption::Integrated))
 }
 
-/// Whether a plane is steep enough for the book to look at.
+/// Whether a plane is steep enough for the book to apply.
 pub fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
-    // A hair over the exempt pitch is that pitch.
+    // A hair above the exempt pitch counts as that pitch.
     face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
 }
 
 impl Site<'_> {
-    /// What the book asks for the fire service on this face; `None` where the face is exempt.
+    /// The book's fire access for this face; `None` if the face is exempt.
     pub(crate) fn fire(&self) -> Option<&FireAccess> {
         self.job.rule_book.fire_access.as_ref().filter(|fire| looked_at(fire, self.face))
     }

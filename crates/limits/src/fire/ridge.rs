@@ -1,8 +1,8 @@
-//! Both sides of a level ridge are clear, by the share of the plan roof area that the array covers.
+//! Both sides of a level ridge are clear, depending on the share of the plan roof area that the array covers.
 //!
-//! Source: IRC R324.6.2 / IFC 1205.2.2: 18 in for up to 33 % (66 % with sprinklers), 36 in beyond. The share is taken of
-//! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
-//! that says neither.
+//! Source: IRC R324.6.2 / IFC 1205.2.2: 18 in for up to 33 % (66 % with sprinklers), 36 in beyond. The share is of the whole
+//! roof, and exactly 33 % counts as not more; the distance is measured in plan, the safe reading of a code that specifies
+//! neither.
 
 use super::exempt;
 use crate::keep_out::{By, KeepOut};
@@ -15,7 +15,7 @@ use chalkcourse_job::Resolved;
 pub(crate) const LIMIT: Limit = Limit { code: "fire-ridge", missing: exempt, gives };
 
 impl Share {
-    /// The clear room beside a ridge that is asked for in a job, metres in plan; 0 where none is.
+    /// The ridge setback required in a job, metres in plan; 0 if none is.
     pub fn asked(self, job: &Resolved) -> f64 {
         let fire = job.rule_book.fire_access.as_ref().filter(|_| LIMIT.off(job).is_none());
         fire.map_or(0.0, |fire| self.room(fire).value.metres())
@@ -63,7 +63,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_exempt_is_asked_nothing() {
+    fn exempt_sites_have_no_limit() {
         let with = |building: Building| {
             let mut job = gable();
             job.site.building = building;

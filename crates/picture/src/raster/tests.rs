@@ -19,14 +19,14 @@ fn draw(flats: &[Flat], width: usize, near: &mut [f32], ids: &mut [u32]) {
     }
 }
 
-/// Which triangle is at each pixel.
+/// The triangle at each pixel.
 fn drawn(flats: &[Flat]) -> Vec<u32> {
     let (mut near, mut ids) = (vec![0.0; WIDTH * HEIGHT], vec![NOTHING; WIDTH * HEIGHT]);
     draw(flats, WIDTH, &mut near, &mut ids);
     ids
 }
 
-/// Corners turned so that they are seen.
+/// Vertices ordered to face the viewer.
 fn seen(corners: [(f64, f64); 3], near: [f64; 3], id: u32) -> Flat {
     let [a, b, c] = corners;
     let area = (b.0 - a.0) * (c.1 - a.1) - (b.1 - a.1) * (c.0 - a.0);
@@ -38,14 +38,14 @@ fn seen(corners: [(f64, f64); 3], near: [f64; 3], id: u32) -> Flat {
 }
 
 #[test]
-fn a_right_triangle_covers_the_pixels_whose_middles_lie_in_it() {
-    // legs of 8 pixels from (2, 2): in row r from the top 8 − r middles lie above the slanted side, less the one on it
+fn a_right_triangle_covers_the_pixels_whose_centres_are_inside() {
+    // legs of 8 pixels from (2, 2): in row r from the top 8 − r centres are above the slanted side, less the one on it
     let ids = drawn(&[seen([(2.0, 2.0), (10.0, 2.0), (2.0, 10.0)], [1.0; 3], 7)]);
     for y in 0..HEIGHT {
         for x in 0..WIDTH {
             let inside = x >= 2 && y >= 2 && (x - 2) + (y - 2) < 7;
             let on_the_slant = x >= 2 && y >= 2 && (x - 2) + (y - 2) == 7;
-            // middles on the slanted side belong to the triangle beyond it: it is a right side of this one
+            // centres on the slanted side belong to the triangle beyond it: it is a right side of this one
             assert_eq!(ids[y * WIDTH + x] == 7, inside, "{x}, {y} {on_the_slant}");
         }
     }
@@ -53,14 +53,14 @@ fn a_right_triangle_covers_the_pixels_whose_middles_lie_in_it() {
 }
 
 #[test]
-fn what_looks_away_is_not_drawn() {
+fn back_faces_are_not_drawn() {
     let mut flat = seen([(2.0, 2.0), (10.0, 2.0), (2.0, 10.0)], [1.0; 3], 7);
     flat.corners.swap(0, 1);
     assert!(drawn(&[flat]).iter().all(|&id| id == NOTHING));
 }
 
 #[test]
-fn the_nearer_is_seen_whatever_comes_first() {
+fn the_nearer_wins_in_any_order() {
     let far = seen([(0.0, 0.0), (20.0, 0.0), (0.0, 16.0)], [0.1; 3], 1);
     let near = seen([(0.0, 0.0), (8.0, 0.0), (0.0, 8.0)], [0.2; 3], 2);
     for flats in [[far, near], [near, far]] {
@@ -69,7 +69,7 @@ fn the_nearer_is_seen_whatever_comes_first() {
         assert_eq!(ids[10], 1);
         assert_eq!(ids.iter().filter(|&&id| id == 2).count(), 28);
     }
-    // two that pass through one another change places where they are equally near
+    // two intersecting triangles swap where they are equally near
     let left = seen([(0.0, 0.0), (20.0, 0.0), (0.0, 100.0)], [0.9, 0.1, 0.9], 1);
     let right = seen([(0.0, 0.0), (20.0, 0.0), (0.0, 100.0)], [0.1, 0.9, 0.1], 2);
     let ids = drawn(&[left, right]);
@@ -77,7 +77,7 @@ fn the_nearer_is_seen_whatever_comes_first() {
 }
 
 #[test]
-fn nothing_degenerate_is_drawn_or_breaks() {
+fn degenerate_triangles_are_skipped() {
     let point = seen([(5.0, 5.0); 3], [1.0; 3], 1);
     let line = seen([(0.0, 0.0), (5.0, 5.0), (10.0, 10.0)], [1.0; 3], 1);
     let lost = seen([(f64::NAN, 0.0), (5.0, f64::INFINITY), (10.0, 10.0)], [1.0; 3], 1);
@@ -91,12 +91,12 @@ fn nothing_degenerate_is_drawn_or_breaks() {
 }
 
 proptest! {
-    /// The triangles of a fan around a point cover the hull of it without a gap and without an overlap.
+    /// The triangles of a fan around a point cover its hull without gaps or overlaps.
     #[test]
     fn a_fan_covers_every_pixel_once(
         turn in 0.0..6.0f64, count in 3usize..12, x in 4.0..16.0f64, y in 4.0..12.0f64,
     ) {
-        // a rim beyond the picture, so that every pixel lies in the fan
+        // a rim beyond the picture, so that every pixel is in the fan
         let rim: Vec<(f64, f64)> = (0..count)
             .map(|n| turn + n as f64 / count as f64 * std::f64::consts::TAU)
             .map(|a| (x + a.cos() * 90.0, y + a.sin() * 90.0))
@@ -122,12 +122,12 @@ proptest! {
         drawn(&[flat]);
     }
 
-    /// Against a slow way that asks of every pixel whether its middle lies in the triangle; those on a side are left out.
+    /// Against a brute-force test of whether each pixel's centre is in the triangle; centres on a side are left out.
     #[test]
-    fn it_covers_what_a_slow_test_says(
+    fn coverage_agrees_with_brute_force(
         p in prop::collection::vec((-8i32..320, -8i32..300), 3),
     ) {
-        // on the grid of 1/16 pixel both ways see the same corners
+        // on the grid of 1/16 pixel both see the same vertices
         let p: Vec<(f64, f64)> = p.into_iter().map(|(x, y)| (f64::from(x) / 16.0, f64::from(y) / 16.0)).collect();
         let ids = drawn(&[seen([p[0], p[1], p[2]], [1.0; 3], 3)]);
         for y in 0..HEIGHT {

@@ -5,7 +5,7 @@ use chalkcourse_job::{FaceId, PenetrationId};
 use chalkcourse_solid::{Marks, Triangle};
 use proptest::prelude::*;
 
-/// Upright and level pieces, by hand.
+/// Vertical and horizontal pieces, by hand.
 #[derive(Default)]
 struct Pieces(Solid);
 
@@ -29,7 +29,7 @@ impl Pieces {
     }
 }
 
-/// A box of 4 × 4 m, 3 m high, on level ground, its top of a face of its own.
+/// A box of 4 × 4 m, 3 m high, on level ground, with a face of its own on top.
 fn hut() -> Scene {
     let mut pieces = Pieces::default();
     let (o, w, h) = (0.0, 4.0, 3.0);
@@ -55,7 +55,7 @@ fn shot(scene: &Scene, from: Azimuth, above: f64, light: Light) -> Shot {
     Shot { camera, size, light, look: Look::default(), detail: Detail::Fine, held: None }
 }
 
-/// The pixel that shows a point.
+/// The pixel of a projected point.
 fn pixel(shot: &Shot, point: (f64, f64, f64)) -> (usize, usize) {
     let (x, y, _) = shot.camera.project(dvec3(point.0, point.1, point.2), shot.size).unwrap();
     (x as usize, y as usize)
@@ -66,7 +66,7 @@ fn bright(colour: Rgb) -> u32 {
 }
 
 #[test]
-fn what_is_in_front_is_seen() {
+fn nearer_things_hide_farther_ones() {
     let scene = hut();
     let shot = shot(&scene, Azimuth::SOUTH, 30.0, Light::Even);
     let picture = scene.draw(&shot);
@@ -77,7 +77,7 @@ fn what_is_in_front_is_seen() {
     assert_eq!(what((2.0, 2.0, 3.0)), Some(Of::Face(FaceId(1))));
     assert_eq!(what((2.0, 0.0, 1.0)), Some(Of::House));
     assert_eq!(what((2.0, -1.0, 0.0)), Some(Of::Ground));
-    // the middle of the north wall's foot is behind the house
+    // the middle of the north wall's foot is hidden by the house
     assert_eq!(what((2.0, 4.0, 0.0)), Some(Of::House));
     let level = scene.draw(&Shot { camera: shot.camera.turned(0.0, -28.0), ..shot });
     assert_eq!(level.what(0, 0), None, "the sky is nothing");
@@ -85,7 +85,7 @@ fn what_is_in_front_is_seen() {
     assert_eq!(picture.what(0, 120), None);
 }
 
-/// A wall 3 m high throws a shadow of 3 m / tan(elevation) on level ground, away from the sun: trigonometry.
+/// A wall 3 m high casts a shadow of 3 m / tan(elevation) on level ground, away from the sun: trigonometry.
 #[test]
 fn a_shadow_is_as_long_as_trigonometry_says() {
     let scene = hut();
@@ -129,7 +129,7 @@ fn sides_that_face_the_sun_are_brighter_and_night_is_darker_than_day() {
 }
 
 #[test]
-fn what_is_held_is_tinted() {
+fn held_things_are_highlighted() {
     let scene = hut();
     let mut shot = shot(&scene, Azimuth::SOUTH, 40.0, Light::Even);
     let plain = scene.draw(&shot);
@@ -156,7 +156,7 @@ fn a_picture_is_the_same_every_time_and_reads_back_from_png() {
 }
 
 #[test]
-fn nothing_and_no_room_give_a_picture_all_the_same() {
+fn empty_scenes_and_sizes_still_give_a_picture() {
     let empty = Scene::of(&Solid::default());
     let mut shot = shot(&empty, Azimuth::SOUTH, 30.0, Light::Sun(dvec3(0.0, -0.5, 0.7)));
     let picture = empty.draw(&shot);
@@ -174,9 +174,9 @@ fn nothing_and_no_room_give_a_picture_all_the_same() {
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
-    /// From anywhere, inside the house too, by any sun.
+    /// From anywhere, even inside the house, under any sun.
     #[test]
-    fn no_place_of_the_eye_breaks_it(
+    fn no_camera_position_panics(
         x in -20.0..20.0f64, y in -20.0..20.0f64, z in -5.0..20.0f64, from in 0.0..360.0f64, above in -90.0..90.0f64,
         distance in prop_oneof![0.0..40.0f64, Just(1e9), Just(f64::NAN)],
         sun in (-1.0..1.0f64, -1.0..1.0f64, -1.0..1.0f64), quick in any::<bool>(),

@@ -1,7 +1,7 @@
-//! The base rail lies on the deck, far enough above the eave, and is no longer than the kit lets it be without a gap.
+//! The base rail lies on the deck, far enough above the eave, and is no longer than the kit allows without a gap.
 //!
-//! Source: the kit; the demo kit's numbers are invented with it. The rail carries the whole block: it is screwed to the deck
-//! on one snapped line, and the starter and the drip edge need the room below it.
+//! Source: the kit; the demo kit's numbers are invented with it. The rail carries the whole block: it is screwed to the deck on
+//! one snapped line, and the starter and the drip edge need the room below it.
 
 use crate::by_limit::{TooNear, ends, place_of};
 use crate::finding::{Finding, Location, Severity};
@@ -48,7 +48,7 @@ fn subject(laid: &Laid<'_>, matter: &'static str) -> Subject {
     Subject::OfBlock(laid.block.id, laid.on.id, matter.into())
 }
 
-/// One finding for all eaves: the rail is one thing, snapped to one line.
+/// One finding for all eaves: the rail is a single part, snapped to one line.
 fn near_the_eave(view: BlockView<'_>, eaves: Vec<TooNear<'_>>) -> Option<Finding> {
     let laid = view.laid;
     let keep_outs: Vec<&KeepOut> = eaves.iter().map(|near| near.keep_out).collect();
@@ -73,7 +73,7 @@ fn off_the_deck(view: BlockView<'_>, deck: TooNear<'_>) -> Option<Finding> {
     })
 }
 
-/// The rail without a break, which is no limit on one module.
+/// A rail too long without a gap; this does not limit any single module.
 fn too_long(view: BlockView<'_>) -> Option<Finding> {
     let laid = view.laid;
     let most = view.kit().base_rail?.longest.metres();
@@ -96,7 +96,8 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// The modules so many inches above the eave; the demo kit's rail reaches 2 in below them and keeps 2 in.
+    /// The modules at a height above the eave, in inches; the demo kit's rail extends 2 in below them and needs 2 in of
+    /// clearance.
     fn at(inches: f64) -> Resolved {
         let mut job = gable_job();
         book(&mut job).setbacks.clear();
@@ -135,7 +136,7 @@ mod tests {
     }
 
     #[test]
-    fn a_kit_that_does_not_say_is_not_checked() {
+    fn a_kit_without_a_limit_is_not_checked() {
         let mut job = at(0.0);
         kit(&mut job).base_rail = None;
         assert!(of(&job, "base-rail").is_empty());

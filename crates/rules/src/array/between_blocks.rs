@@ -30,7 +30,7 @@ pub(crate) const RULE: Rule = Rule {
 
 fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
     for_pairs(view, RULE.code, |moving, other, near| {
-        // Blocks that lie on each other are told by another rule.
+        // Overlapping blocks are covered by another rule.
         if near.nearest < -TOLERANCE {
             return;
         }
@@ -68,7 +68,7 @@ mod tests {
     }
 
     #[test]
-    fn blocks_on_each_other_are_told_once() {
+    fn overlapping_blocks_are_reported_once() {
         let codes: Vec<_> = all(&apart(-2.0)).iter().map(|f| f.rule).collect();
         assert_eq!(codes, ["overlap"]);
     }

@@ -1,8 +1,8 @@
-//! Modules stay away from what comes through the roof, by the clearance of its kind or its own.
+//! Modules keep the clearance of each penetration, by its kind or its own.
 //!
-//! Source: the rule book, for each kind its own: see its `clearances`; or the person, for one penetration. The
-//! distance is exact, from the module to the outline in the frame of the face. Straight above it a book may ask for more,
-//! since water and snow pile up there, and straight below: then the strip that is as wide as it is along the eave.
+//! Source: the rule book, per kind: see its `clearances`; or the person, for one penetration. The distance is exact, from the
+//! module to the outline in the frame of the face. A book may require more straight above a penetration, since water and snow
+//! pile up there, and straight below: then the keep-out is a strip as wide as the penetration along the eave.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Location, Severity};
@@ -68,7 +68,7 @@ fn finding(view: BlockView<'_>, through: &Through<'_>, near: TooNear<'_>) -> Fin
     }
 }
 
-/// On which side modules are too near, and how near the nearest is: straight up or down the slope from a strip's foot.
+/// On which side modules are too near, and the distance of the nearest; for a strip, straight up or down the slope from its foot.
 fn beside(near: &TooNear<'_>, view: BlockView<'_>, through: &Through<'_>) -> (Beside, f64) {
     if near.keep_out.reach >= near.keep_out.asked {
         return (Beside::Around, near.away());
@@ -96,7 +96,7 @@ mod tests {
     /// Where the block's right side is.
     const SIDE: f64 = 8.172;
 
-    /// A 0.4 m vent so far to the right of the block, at half its height.
+    /// A 0.4 m vent at a distance to the right of the block, at half its height.
     fn beside(away: f64) -> Resolved {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, SIDE + away + 0.2, 2.0)];
@@ -122,7 +122,7 @@ mod tests {
     }
 
     #[test]
-    fn none_at_all_may_be_touched_but_not_covered() {
+    fn a_zero_clearance_may_be_touched_but_not_covered() {
         let mut job = beside(0.0);
         job.penetrations[0].clearance = Some(Length::ZERO);
         assert!(of(&job, "clearance").is_empty());
@@ -131,9 +131,9 @@ mod tests {
     }
 
     #[test]
-    fn a_round_thing_is_measured_round() {
-        // A circle of 0.6 m diagonally off the block's corner at (8.172, 3.271): the distance along the diagonal
-        // is that of centre to corner less the radius.
+    fn a_round_penetration_is_measured_as_a_circle() {
+        // A circle of 0.6 m diagonally off the block's corner at (8.172, 3.271): the distance along the diagonal is centre to
+        // corner minus the radius.
         let mut job = gable_job();
         let corner = dvec2(SIDE, 1.0 + 2.271);
         let away = 10.0 * INCH;
@@ -142,13 +142,13 @@ mod tests {
         job.penetrations[0].shape = Shape::Circle { diameter: Length::from_metres(0.6) };
         assert!(of(&job, "clearance").is_empty());
         job.penetrations[0].clearance = Some(Length::from_inches(10.5));
-        // It is drawn with 24 corners and its own area, one of them on the diagonal: 12 r'^2 sin 15 degrees are pi r^2.
+        // It is drawn as a 24-gon of equal area with a corner on the diagonal: 12 r'^2 sin 15 degrees are pi r^2.
         let corner = 0.3 * (std::f64::consts::PI / (12.0 * 15f64.to_radians().sin())).sqrt();
         measures(&one(&job, "clearance"), 10.0 - (corner - 0.3) / INCH, 10.5);
     }
 
-    /// A 0.4 m vent so far below or above the block, in the middle of it, with a book that asks 9 in around, 18 in above it and
-    /// 12 in below it.
+    /// A 0.4 m vent at a distance below or above the block, in the middle of it, with a book that requires 9 in around, 18 in
+    /// above and 12 in below.
     fn in_line(away: f64, block_is_above: bool) -> Resolved {
         let mut job = gable_job();
         let slope = 1.25f64.sqrt();
@@ -163,7 +163,7 @@ mod tests {
     }
 
     #[test]
-    fn more_is_asked_above_than_beside() {
+    fn more_is_required_above_than_beside() {
         for (above, asked, side) in [(true, 18.0, "above"), (false, 12.0, "below")] {
             assert!(of(&in_line((asked + 1.0) * INCH, above), "clearance").is_empty());
             assert!(of(&in_line(asked * INCH, above), "clearance").is_empty());
@@ -172,11 +172,11 @@ mod tests {
             assert_eq!(short.key.to_string(), format!("clearance/block-3/penetration-5/{side}"));
             assert_eq!(short.source, Authority::Source(office()));
         }
-        // Beside it the strips do not reach.
+        // Beside the vent the strips do not apply.
         let mut beside = in_line(14.0 * INCH, true);
         beside.penetrations[0].at.x = 3.0 - 9.0 * INCH - 0.2;
         assert!(of(&beside, "clearance").is_empty());
-        // Where a person decided for this one, that holds on all sides.
+        // A clearance set by a person for this vent applies on all sides.
         let mut own = in_line(14.0 * INCH, true);
         own.penetrations[0].clearance = Some(Length::from_inches(10.0));
         assert!(of(&own, "clearance").is_empty());

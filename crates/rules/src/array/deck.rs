@@ -1,8 +1,8 @@
-//! The deck is one that the kit may be screwed to: thick enough, of the right kind, over rafters that are near enough.
+//! The deck suits the kit: thick enough, of an allowed kind, over rafters close enough together.
 //!
-//! Source: the kit; the demo kit's numbers are invented with it. What holds in thin sheathing is the listing's word: the
-//! equations for wood screws are for lumber (NDS 12.2, caveat), and a screw in a 7/16 in panel has less than six
-//! diameters of hold.
+//! Source: the kit; the demo kit's numbers are invented with it. Holding values in thin sheathing have to come from the listing:
+//! the equations for wood screws are for lumber (NDS 12.2, caveat), and a screw in a 7/16 in panel has less than six diameters of
+//! penetration.
 
 use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
@@ -64,7 +64,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     }
 }
 
-/// What of a deck the kit does not allow.
+/// Everything about a deck that the kit does not allow.
 fn troubles(deck: &Deck, limits: &DeckLimits) -> Vec<Finding> {
     let hair = Length::from_metres(TOLERANCE);
     let stop = |matter: &'static str, measured, required, facts| Finding {
@@ -119,7 +119,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_is_told() {
+    fn unknowns_are_reported() {
         let mut job = on(0.5, DeckKind::Osb, 16.0);
         job.site.building.deck.rafter_spacing = None;
         let found = of(&job, "deck");

@@ -1,7 +1,7 @@
 //! Each module above the lowest row hooks into modules below it, over a share of its lower edge.
 //!
-//! Source: the rule book; half is common practice, no source. A module hangs in the row below as the lowest row
-//! hangs in the base rail: where nothing is below, nothing holds it.
+//! Source: the rule book; half is common practice, no source. A module hangs in the row below as the lowest row hangs in the base
+//! rail: with nothing below, nothing holds it.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};
@@ -27,7 +27,7 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Block(run),
 };
 
-/// A share this much too small passes: a tenth of a millimetre on a metre.
+/// Tolerance on the share: a tenth of a millimetre per metre.
 const SLACK: f64 = 1e-4;
 
 fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {

@@ -1,6 +1,6 @@
-//! Joints of rows fall as the kit lets them, and the base rail lies among the courses where the kit lets it.
+//! Joints between rows and the height of the base rail over the course lines are as the kit allows.
 //!
-//! Source: the kit, its `laying`; the demo kit allows all joints and any height. What fills a face keeps to the same.
+//! Source: the kit, its `laying`; the demo kit allows any joints and any height. Fills keep to the same limits.
 
 use crate::by_limit::place_of;
 use crate::finding::{Finding, Severity};
@@ -38,8 +38,8 @@ fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
     findings.extend(rail(view.laid, view.kit().laying.base_rail));
 }
 
-/// The lowest row whose joints fall where the kit does not let them: each module against those that it lies over, since a row
-/// may be shifted from any of its places on.
+/// The lowest row whose joints the kit does not allow. Each module is compared with those it overlaps below, since a row may be
+/// shifted from any place on.
 fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
     let block = laid.block;
     let spacing = block.spacing(kit).x;
@@ -75,16 +75,16 @@ fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
     })
 }
 
-/// How the joints of a module lie to those of one that it lies over, metres.
+/// Offset of a module's joints from those of a module below, metres.
 #[derive(Clone, Copy)]
 struct Aside {
-    /// To the right, within one module.
+    /// To the right, modulo the joint spacing.
     within: f64,
-    /// From there to the nearest that the kit allows.
+    /// From there to the nearest offset that the kit allows.
     by: f64,
 }
 
-/// The worst of those that a module lies over; `None` over none.
+/// The worst offset among the modules it overlaps below; `None` if there are none.
 fn aside(
     block: &Block,
     module: &PlacedModule,
@@ -101,7 +101,7 @@ fn aside(
     asides.max_by(|a, b| a.by.abs().total_cmp(&b.by.abs()))
 }
 
-/// How far a place of a block is shifted to the right, metres.
+/// Total shift of a cell to the right, metres.
 fn shifted(block: &Block, cell: Cell) -> f64 {
     let shifts = block.shifts.iter().filter(|shift| shift.row == cell.row && shift.from <= cell.column);
     shifts.map(|shift| shift.by.metres()).sum()
@@ -149,9 +149,9 @@ mod tests {
     fn joints_in_line() {
         let aligned = [RowJoints::Aligned];
         assert_eq!(of(&shifted(&aligned, 0.0), "laying"), vec![]);
-        // A whole module aside the joints are in line again.
+        // Shifted by a whole module, the joints line up again.
         assert_eq!(of(&shifted(&aligned, SPACING), "laying"), vec![]);
-        // As far from the next joint as from the one before it.
+        // Equidistant from the joints on both sides.
         for by in [0.1, SPACING - 0.1] {
             let found = one(&shifted(&aligned, by), "laying");
             assert_eq!(found.required, Required::Joints(aligned.to_vec()));
@@ -169,7 +169,7 @@ mod tests {
         assert_eq!(of(&shifted(&[RowJoints::HalfLapped, RowJoints::Free], 0.3), "laying"), vec![]);
     }
 
-    /// The first module of the upper row is off, the others are shifted; or all but the last are in line.
+    /// Only the first module of the upper row is off, and the rest are shifted; or all but the last line up.
     #[test]
     fn joints_of_a_row_that_is_shifted_from_one_of_its_places_on() {
         let mut job = shifted(&[RowJoints::Aligned], 0.0);
@@ -201,7 +201,7 @@ mod tests {
         for fine in [line + 0.01, line + 0.015, line + 0.02] {
             assert_eq!(of(&on_courses(0.01, 0.02, fine), "laying"), vec![], "{fine}");
         }
-        // Over the course line whose stretch is the nearest: 0.12 m above one are 7 mm below the next.
+        // Measured from the course line whose allowed range is nearest: 0.12 m above one is 7 mm below the next.
         for (above, told) in [(0.0, 0.0), (0.03, 0.03), (0.12, -0.007)] {
             let found = one(&on_courses(0.01, 0.02, line + above), "laying");
             assert!(matches!(found.facts, Facts::RailAmongCourses { .. }));

@@ -1,4 +1,4 @@
-//! Whether blocks may lie where they lie.
+//! Rules about where blocks are placed.
 
 pub(crate) mod base_rail;
 pub(crate) mod between_blocks;

@@ -1,6 +1,6 @@
-//! A block needs a face to lie on: one that is in the job, and whose outline holds together.
+//! A block lies on a face that exists in the job and has a valid outline.
 //!
-//! Source: geometry; nothing can be measured on an outline that folds over itself.
+//! Source: geometry; nothing can be measured on a self-intersecting outline.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};

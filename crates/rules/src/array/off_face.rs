@@ -1,6 +1,6 @@
-//! Modules lie on the face that carries them, whole.
+//! Modules lie entirely on their face.
 //!
-//! Source: geometry. An edge that the book gives no setback still may not be crossed, nor a hole in the face.
+//! Source: geometry. Even an edge without a setback may not be crossed, and neither may a hole in the face.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Location, Severity};
@@ -33,14 +33,14 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
     }));
 }
 
-/// The module that reaches farthest over.
+/// The module that overhangs farthest.
 fn worst(laid: &Laid<'_>, over: &TooNear<'_>) -> Option<Rect> {
     let out = |rect: &Rect| rect.overhang(&laid.face.frame, TOLERANCE);
     let modules = laid.placed.modules.iter().filter(|module| over.cells.contains(&module.cell));
     modules.map(|module| module.rect).max_by(|a, b| out(a).total_cmp(&out(b)))
 }
 
-/// The kind and the plan of the edge that a module reaches over.
+/// The kind of the edge that a module overhangs, and its line in plan.
 fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (Option<EdgeKind>, Vec<DVec2>) {
     let out = worst
         .corners()
@@ -81,16 +81,16 @@ mod tests {
         assert_eq!(over.place.cells.len(), 2);
     }
 
-    /// Six columns of 1.725 m lie on 12 m; of nine, three reach over, two modules each.
+    /// Six columns of 1.725 m fit on 12 m; of nine, three overhang, two modules each.
     #[test]
-    fn all_that_reach_over_are_named() {
+    fn all_overhanging_modules_are_named() {
         let mut job = at(0.0, 0.0);
         job.blocks[0].columns = 9;
         assert_eq!(one(&job, "off-face").place.cells.len(), 6);
     }
 
     #[test]
-    fn a_hole_is_no_deck() {
+    fn a_hole_is_not_deck() {
         let mut job = at(3.0, 1.0);
         let hole = face(9, "", &[(4.0, 2.0), (4.5, 2.0), (4.5, 2.5), (4.0, 2.5)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);

@@ -1,7 +1,7 @@
-//! No module lies on another one.
+//! No module overlaps another.
 //!
-//! Source: geometry. Blocks of one face are held against each other, and modules of one row against the one before them: a
-//! shift within the row may be to the left. Rows can't: a block's reveal is never below zero.
+//! Source: geometry. Compares the blocks of a face with each other, and the modules of a row with the one before: a shift within
+//! the row may be to the left. Rows can't overlap: a block's reveal is never below zero.
 
 use crate::by_limit::{TooNear, place_of};
 use crate::finding::{Finding, Location, Severity};
@@ -33,8 +33,8 @@ fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
     });
 }
 
-/// Modules of one block that a shift to the left lays on the one before them in their row, or past it: what such a row is made
-/// of nobody can count.
+/// Modules of a block that a shift to the left puts on or past the one before them in their row: what such a row takes in parts
+/// can't be counted.
 fn within(laid: &Laid<'_>) -> Option<Finding> {
     let pairs = laid.placed.modules.windows(2).filter_map(|pair| match pair {
         [before, after] if before.cell.row == after.cell.row => {
@@ -54,7 +54,7 @@ fn within(laid: &Laid<'_>) -> Option<Finding> {
     })
 }
 
-/// Pairs of blocks of a face of which the one that moves is too near to the other, by a limit of that rule.
+/// Pairs of blocks on a face where the one to move is too near the other, by the limit of that rule.
 pub(super) fn for_pairs<'s>(
     view: FaceView<'s>,
     code: &str,
@@ -67,7 +67,7 @@ pub(super) fn for_pairs<'s>(
     let keep_outs = view.keep_outs(code);
     let around = |laid: &Laid<'_>| keep_outs.iter().find(|it| it.against == Against::Block(laid.block.id));
     let reach = keep_outs.iter().map(|keep_out| keep_out.reach).fold(0.0, f64::max);
-    // From left to right, so that far blocks are not held against each other.
+    // Left to right, so that distant blocks are not compared.
     blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
     for (index, one) in blocks.iter().enumerate() {
         let beside =
@@ -81,13 +81,13 @@ pub(super) fn for_pairs<'s>(
     }
 }
 
-/// The one that was placed later moves, unless it is locked and the other is not.
+/// The one placed later moves, unless it is locked and the other is not.
 fn which_moves<'s>(one: &'s Laid<'s>, two: &'s Laid<'s>) -> (&'s Laid<'s>, &'s Laid<'s>) {
     let (early, late) = if one.block.id < two.block.id { (one, two) } else { (two, one) };
     if late.block.locked && !early.block.locked { (early, late) } else { (late, early) }
 }
 
-/// Where one block is in the way of another: its bounds.
+/// Where one block is in the way of another: its bounding box.
 pub(super) fn place_on(other: &Laid<'_>, near: &TooNear<'_>, moving: &Laid<'_>) -> Location {
     let plan = |p: DVec2| other.face.plane.to_plan(p);
     place_of(moving, near.cells.clone(), other.bounds.corners().map(plan).to_vec())
@@ -132,7 +132,7 @@ mod tests {
         assert!(of(&job, "overlap").is_empty());
     }
 
-    /// Modules are 1.722 m long with 3 mm between them.
+    /// Modules are 1.722 m long, 3 mm apart.
     #[test]
     fn a_shift_within_a_row_short_of_at_and_beyond_the_reveal() {
         let shifted = |metres: f64| {

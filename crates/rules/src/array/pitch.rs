@@ -1,7 +1,7 @@
-//! A face that carries a block is at least as steep as the kit asks.
+//! A face with a block is at least as steep as the kit requires.
 //!
-//! Source: the kit; the demo kit's 4:12 is common practice, no source. Water that runs slowly backs up under
-//! flashing that is lapped like shingles.
+//! Source: the kit; the demo kit's 4:12 is common practice, no source. Slow water backs up under flashing that is lapped like
+//! shingles.
 
 use crate::by_limit::place_of;
 use crate::finding::{Finding, Severity};
@@ -24,7 +24,7 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Block(run),
 };
 
-/// Rise over run: a tenth of a millimetre over a rafter of 6 m is less than this.
+/// Tolerance on rise over run: less than a tenth of a millimetre over a rafter of 6 m.
 const SLACK: f64 = 2e-5;
 
 fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
@@ -61,7 +61,7 @@ mod tests {
         assert!((pitch.rise_in_12() - 3.9).abs() < 1e-9);
     }
 
-    /// A 2:12 roof with a block well inside its setbacks is refused for its pitch alone.
+    /// A 2:12 roof with a block well inside its setbacks fails on pitch alone.
     #[test]
     fn a_low_barn_is_refused_for_its_pitch_alone() {
         let mut job = gable_job();

@@ -1,7 +1,7 @@
-//! The gap between neighbouring modules is within what the kit allows.
+//! The gap between adjacent modules is within the kit's range.
 //!
-//! Source: the kit; 1/16 in to 1/4 in is common practice, no source. Too little leaves no room to grow in the sun,
-//! too much no grip for the seal.
+//! Source: the kit; 1/16 in to 1/4 in is common practice, no source. Too small leaves no room for thermal expansion, too large no
+//! grip for the seal.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};

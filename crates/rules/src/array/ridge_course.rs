@@ -1,9 +1,9 @@
-//! Above the head flashing there are full courses of shingles before the ridge.
+//! Full courses of shingles fit between the head flashing and the ridge.
 //!
-//! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above
-//! it, and the ridge cap needs something to lie on. The room is measured straight up the slope from the end of what stays
-//! visible of the flashing to the ridge. Courses lie on the face's lines: what is over between the last line and the ridge
-//! is part of no whole course, and comes on top.
+//! Source: the rule book; one course is common practice, no source. The head flashing is lapped by the course above it, and the
+//! ridge cap needs something to lie on. The distance is measured straight up the slope from the end of the flashing's exposed
+//! part to the ridge. Courses follow the face's course lines: the remainder between the last line and the ridge is not part of a
+//! full course, and is required in addition.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
@@ -42,7 +42,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
     }));
 }
 
-/// What is left between the head flashing and the ridge, straight up the slope, where that is least.
+/// The least distance between head flashing and ridge, straight up the slope.
 fn room(view: BlockView<'_>, near: &TooNear<'_>) -> f64 {
     let head = view.kit().flashing.head.metres();
     let ridge = |rect: &Rect| {
@@ -56,7 +56,7 @@ fn room(view: BlockView<'_>, near: &TooNear<'_>) -> f64 {
         .min(near.keep_out.asked)
 }
 
-/// The lowest height of an edge over the width of a rectangle; `None` where it runs beside it.
+/// The lowest height of an edge over the width of a rectangle; `None` if the edge does not extend over it.
 fn lowest_over(span: &EdgeSpan, rect: &Rect) -> Option<f64> {
     let (a, b) = span.frame;
     let (from, to) = (a.x.min(b.x).max(rect.min.x), a.x.max(b.x).min(rect.max.x));
@@ -75,22 +75,23 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// The block with so many inches from its upper edge to the ridge, which is 264.102 in up.
+    /// The block at a distance in inches from its upper edge to the ridge, which is 264.102 in up.
     fn below_ridge(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.blocks[0].at.y = 6.0 * 1.25f64.sqrt() - 2.271 - inches * INCH;
         job
     }
 
-    /// The demo kit's head flashing shows 8 in, a course is 5 in. The ridge is 6 m × 1.118 = 264.102 in up, lines at multiples
-    /// of 5: the last whole course lies from 255 to 260, 4.102 in are over. By hand: 8 + 5 + 4.102 = 17.102 in are needed.
+    /// The demo kit's head flashing is exposed 8 in, a course is 5 in. The ridge is 6 m × 1.118 = 264.102 in up, course lines at
+    /// multiples of 5: the last full course lies from 255 to 260, the remainder is 4.102 in. By hand: 8 + 5 + 4.102 = 17.102 in
+    /// are needed.
     #[test]
     fn short_of_at_and_beyond_one_course() {
         assert!(of(&below_ridge(18.0), "ridge-course").is_empty());
         assert!(of(&below_ridge(17.11), "ridge-course").is_empty());
-        // 13 in are a course of room, and no whole course on its lines.
+        // 13 in is enough for a course, but not for a full course on the course lines.
         assert_eq!(of(&below_ridge(13.0), "ridge-course").len(), 1);
-        // 6 m × √1.25 are 264.102517 in: 5 and 4.102517 are asked, 8 are there.
+        // 6 m × √1.25 is 264.102517 in: 5 plus 4.102517 is required, 8 is there.
         let short = one(&below_ridge(16.0), "ridge-course");
         measures(&short, 8.0, 9.102_517);
         assert_eq!(short.place.cells.len(), 3);
@@ -102,7 +103,7 @@ mod tests {
         book(&mut job).courses_to_ridge.value = 2;
         let short = one(&job, "ridge-course");
         assert!(matches!(short.facts, Facts::RidgeCourse { courses: 2, .. }));
-        // Two courses and the 4.102517 in that are over.
+        // Two courses plus the remainder of 4.102517 in.
         measures(&short, 9.0, 14.102_517);
     }
 

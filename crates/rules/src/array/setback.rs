@@ -1,6 +1,6 @@
-//! Modules stay away from each kind of edge by that kind's own setback, measured square to the edge on the slope.
+//! Modules keep the setback of each kind of edge, measured square to the edge on the slope.
 //!
-//! Source: the rule book, for each kind its own: see its `setbacks`. The edges of holes count.
+//! Source: the rule book, per kind: see its `setbacks`. The edges of holes count.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
@@ -59,7 +59,7 @@ mod tests {
 
     #[test]
     fn each_kind_has_its_own() {
-        // eave 6 in: 5 in is short of it; ridge 18 in: the block's head is at 1 + 2.271 m
+        // eave 6 in: 5 in is too short; ridge 18 in: the block's upper edge is at 1 + 2.271 m
         let eave = one(&at(3.0, 5.0 * INCH), "setback");
         measures(&eave, 5.0, 6.0);
         let slope = 6.0 * 1.25f64.sqrt();
@@ -76,7 +76,7 @@ mod tests {
 
     #[test]
     fn a_hip_is_measured_square_to_it_on_the_slope() {
-        // A triangle that falls south; its hips rise at 45° in plan, steeper in the frame.
+        // A triangle that falls south; its hips run at 45° in plan, steeper in the frame.
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 6.0, 180.0, 3.0),
@@ -84,7 +84,7 @@ mod tests {
         ];
         job.blocks = vec![block(3, 1, (2.0, 1.0), 1, 2)];
         let short = one(&job, "setback");
-        // The corner at (2, 2.134) lies (1.1180 * 2 - 2.134) / 1.5 m off the line that rises 1.1180 m a metre.
+        // The corner at (2, 2.134) is (1.1180 * 2 - 2.134) / 1.5 m off the line that rises 1.1180 m per metre.
         assert!(short.key.to_string().ends_with("/hip"));
         let away = (1.25f64.sqrt() * 2.0 - 2.134) / 1.5;
         assert!((inches(short.measured) - away / 0.0254).abs() < 1e-6, "{short:#?}");
@@ -93,7 +93,7 @@ mod tests {
     #[test]
     fn the_edge_of_a_hole_is_a_wall_line() {
         let mut job = at(3.0, 1.0);
-        // the block's right side is at 8.172; the hole starts 5 in from it; the book asks 9 in
+        // the block's right side is at 8.172; the hole starts 5 in from it; the book requires 9 in
         let x = 8.172 + 5.0 * INCH;
         let hole = face(9, "", &[(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)], 6.0, 180.0, 0.0);
         job.faces[0] = job.faces[0].with_hole(hole.outline.outer);

@@ -1,9 +1,9 @@
-//! Side flashing stays clear of the lines that water and caps lie on: valleys and hips.
+//! Side flashing keeps clear of valleys and hips.
 //!
-//! Source: the rule book. A valley's lining reaches to both sides of its line (IRC R905.2.8.2, 2018: an open metal valley
-//! is at least 24 in wide) and takes no nail near it; a hip's caps lap over the faces on both sides. How near flashing and
-//! its nails may come is common practice, no source. Measured on the slope, square to the line, from the modules by
-//! as much more as the kit's side flashing reaches.
+//! Source: the rule book. A valley's lining extends to both sides of its line (IRC R905.2.8.2, 2018: an open metal valley is at
+//! least 24 in wide) and takes no nail near it; a hip's caps lap over the faces on both sides. The clearance of flashing and its
+//! nails is common practice, no source. Measured on the slope, square to the line, from the modules, with the width of the kit's
+//! side flashing added.
 
 use crate::by_limit::TooNear;
 use crate::finding::{Finding, Severity};
@@ -49,9 +49,9 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// Two planes at a hip from (0, 0) to (6, 6) in plan, which a person may have said to be a valley, and a block whose upper
-    /// left corner, the nearest, is so many inches from it, square to it on the slope. The kit's side flashing is 4 in
-    /// wide, the book asks 6 in beside a valley and 5 in beside a hip.
+    /// Two planes at a hip from (0, 0) to (6, 6) in plan, which a person may have set to be a valley, and a block whose upper
+    /// left corner, the nearest, is at a distance in inches from it, square to it on the slope. The kit's side flashing is 4 in
+    /// wide, the book requires 6 in beside a valley and 5 in beside a hip.
     fn beside(inches: f64, kind: EdgeKind) -> Resolved {
         let mut job = gable_job();
         job.faces = vec![
@@ -67,7 +67,7 @@ mod tests {
         roofing.hip_clear = limit(5.0);
         roofing.valley_clear = limit(6.0);
         kit(&mut job).flashing.side = Length::from_inches(4.0);
-        // In the frame of the face the line rises by the slope factor for each metre along the eave.
+        // In the frame of the face the line rises by the slope factor per metre along the eave.
         let line = dvec2(1.0, 1.25f64.sqrt()).normalize();
         let foot = line * 2.5;
         let corner = foot + dvec2(line.y, -line.x) * inches * INCH;
@@ -76,7 +76,7 @@ mod tests {
     }
 
     #[test]
-    fn short_of_at_and_beyond_what_is_asked() {
+    fn short_of_at_and_beyond_the_limit() {
         for (kind, asked) in [(EdgeKind::Hip, 9.0), (EdgeKind::Valley, 10.0)] {
             assert!(of(&beside(asked + 1.0, kind), "valley-hip").is_empty());
             assert!(of(&beside(asked, kind), "valley-hip").is_empty());
@@ -85,7 +85,7 @@ mod tests {
     }
 
     #[test]
-    fn a_book_without_the_limit_asks_nothing() {
+    fn a_book_without_the_limit_requires_nothing() {
         let mut job = beside(7.0, EdgeKind::Hip);
         book(&mut job).roofing.as_mut().unwrap().hip_clear = None;
         assert!(of(&job, "valley-hip").is_empty());

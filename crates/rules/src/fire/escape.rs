@@ -1,9 +1,9 @@
-//! Below a window that people leave by in an emergency the roof is free, and a pathway leads to it.
+//! Below an emergency escape window the roof is free of modules, and a pathway leads to it.
 //!
 //! Source: IRC R324.6.3 / IFC 1205.2.3 (section numbers from memory): no module on the portion of a roof below an emergency
-//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept, from
-//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down
-//! are not looked at.
+//! escape and rescue opening, and a pathway of at least 36 in to the opening. A strip straight down the slope is kept free, from
+//! the window to the lower edge of its face, as wide as the window and no narrower than the pathway. Faces farther down are not
+//! checked.
 
 use super::source_of;
 use crate::Facts;
@@ -50,7 +50,7 @@ fn finding(view: BlockView<'_>, strip: &KeepOut) -> Option<Finding> {
     })
 }
 
-/// How much of the width of a strip the worst module covers.
+/// How much of a strip's width the worst module covers.
 fn widest_over(view: BlockView<'_>, near: &TooNear<'_>, strip: &Rect) -> f64 {
     let modules = view.laid.placed.modules.iter().filter(|module| near.cells.contains(&module.cell));
     modules.map(|module| strip.overlap(&module.rect).x).fold(0.0, f64::max)
@@ -65,7 +65,7 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// A window so wide high above the block, its middle so far to the right of the block's right side.
+    /// A window of a given width high above the block, its centre at a distance to the right of the block's right side.
     fn beside(wide: f64, away: f64) -> Resolved {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, 8.172 + away * INCH, 4.5)];
@@ -75,7 +75,7 @@ mod tests {
         job
     }
 
-    /// IRC R324.6.3: 36 in, half of it to each side of the middle.
+    /// IRC R324.6.3: 36 in, half on each side of the centre.
     #[test]
     fn short_of_at_and_beyond_half_a_pathway() {
         assert!(of(&beside(24.0, 19.0), "fire-escape").is_empty());
@@ -87,7 +87,7 @@ mod tests {
     }
 
     #[test]
-    fn above_the_window_nothing_is_asked_and_unmarked_is_told() {
+    fn nothing_is_required_above_the_window_and_an_unmarked_roof_says_so() {
         let mut job = beside(24.0, -20.0);
         job.penetrations[0].at.y = 0.4;
         assert!(of(&job, "fire-escape").is_empty());

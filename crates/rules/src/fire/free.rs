@@ -1,6 +1,6 @@
-//! Stretches of a line: what is free of others.
+//! One-dimensional intervals: union, intersection, difference.
 
-/// Stretches joined where they touch or overlap, in order.
+/// Union: intervals merged where they touch or overlap, in order.
 pub(super) fn joined(mut stretches: Vec<(f64, f64)>, slack: f64) -> Vec<(f64, f64)> {
     stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut out: Vec<(f64, f64)> = Vec::new();
@@ -13,13 +13,13 @@ pub(super) fn joined(mut stretches: Vec<(f64, f64)>, slack: f64) -> Vec<(f64, f6
     out
 }
 
-/// What two lists of stretches have in common.
+/// The intersection of two lists of intervals.
 pub(super) fn common(one: &[(f64, f64)], two: &[(f64, f64)]) -> Vec<(f64, f64)> {
     let pairs = one.iter().flat_map(|a| two.iter().map(move |b| (a.0.max(b.0), a.1.min(b.1))));
     pairs.filter(|(from, to)| to > from).collect()
 }
 
-/// What is left of stretches without others.
+/// The difference of two lists of intervals.
 pub(super) fn without(stretches: &[(f64, f64)], others: Vec<(f64, f64)>) -> Vec<(f64, f64)> {
     let others = joined(others, 0.0);
     let mut left = Vec::new();

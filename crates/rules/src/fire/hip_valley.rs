@@ -1,7 +1,7 @@
 //! A hip or valley with modules on both sides is clear on both.
 //!
-//! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out.
-//! Measured on the slope, where nothing is nearer than in plan would be: so the room is asked in plan, as the ridge's.
+//! Source: IFC 605.11 (2012, 2015): 18 in. Editions from 2018 on have no such number, and books on them leave it out. A distance
+//! on the slope is never less than in plan; the room is required in plan, as at the ridge.
 
 use super::source_of;
 use crate::Facts;
@@ -42,8 +42,8 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// Two planes at a hip from (0, 0) to (6, 6) in plan; a block so many inches of plan beside it, to the right of its
-    /// upper left corner, and one far off on the other plane.
+    /// Two planes at a hip from (0, 0) to (6, 6) in plan; a block at a distance in inches of plan from it, to the right of its
+    /// upper left corner, and one far away on the other plane.
     fn beside(inches: f64) -> Resolved {
         let mut job = gable_job();
         job.faces = vec![
@@ -54,7 +54,7 @@ mod tests {
         book.setbacks.clear();
         book.fire_access.as_mut().unwrap().hip_or_valley =
             Some(Limit { value: Length::from_inches(18.0), source: office() });
-        // The corner is at plan height (0.5 + 1.134) / 1.118; square to the 45° hip is 1/√2 of what lies beside it.
+        // The corner is at plan height (0.5 + 1.134) / 1.118; square to the 45° hip, the distance is 1/√2 of the horizontal one.
         let beside = inches * INCH * std::f64::consts::SQRT_2;
         job.blocks = vec![
             block(3, 1, ((0.5 + 1.134) / 1.25f64.sqrt() + beside, 0.5), 1, 1),

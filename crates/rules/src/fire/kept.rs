@@ -1,4 +1,4 @@
-//! What a plane must leave free for a pathway, whatever stands on it: for who lays modules and says how many any layout can have.
+//! What a plane must leave free for a pathway in any layout: for laying modules, and for upper bounds on how many fit.
 
 use super::free::without;
 use super::pathway::{blocks_a_path, clear_to_ridge, has_ridge, obstructed};
@@ -10,21 +10,20 @@ use chalkcourse_job::{FireAccess, PathScheme, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_limits::{TOLERANCE, looked_at};
 
-/// Where along the eave of a face a straight pathway may run, modules or none: from, to, in metres of its frame. What a chimney
-/// or a skylight takes is not in it.
+/// Where a straight pathway may run along the eave of a face, ignoring modules: intervals in metres of its frame. Chimneys and
+/// skylights are excluded.
 pub fn ways_up(job: &Resolved, layout: &Layout, face: usize) -> Vec<(f64, f64)> {
     let snapshot = Snapshot::of(job, layout);
     let plane = snapshot.face(face).filter(|plane| plane.face.sound);
     plane.map_or_else(Vec::new, |plane| without(&clear_to_ridge(plane.face), obstructed(plane)))
 }
 
-/// What every layout leaves free on a plane that `check` passes with modules on it: where a pathway can be on no other plane and
-/// straddle none, it is on the plane itself. `None` where nothing is asked, or a pathway may be elsewhere.
+/// What every layout that passes `check` leaves free on a plane with modules: if a pathway can neither be on another plane nor
+/// straddle two, it is on the plane itself. `None` if none is required, or a pathway may be elsewhere.
 ///
-/// A pathway that runs straight is a strip; one that winds is a disc whose middle begins within its half width, and a little
-/// more, of an eave and ends so near a ridge. Between the highest eave and the lowest ridge, those shares left out, either
-/// crosses every level with its whole width free: as far above and below its middle as is looked at, a disc is a little
-/// narrower.
+/// A straight pathway is a strip; a winding one is a disc whose centre starts within its half width, plus a little, of an eave
+/// and ends as near a ridge. Between the highest eave and the lowest ridge, less those margins, either crosses every level with
+/// its full width free; over the height that is examined above and below its centre, a disc is slightly narrower.
 pub fn passage(job: &Resolved, layout: &Layout, face: usize) -> Option<Passage> {
     let fire = job.rule_book.fire_access.as_ref()?;
     if plane_path::RULE.why_not(job).is_some() {
@@ -38,7 +37,7 @@ pub fn passage(job: &Resolved, layout: &Layout, face: usize) -> Option<Passage> 
     Some(across(plane.own, fire))
 }
 
-/// Whether a pathway beside a plane, or over it and another, would do.
+/// Whether a pathway on an adjacent plane, or straddling both, would do.
 fn may_be_elsewhere(plane: BesideView<'_>, fire: &FireAccess) -> bool {
     fire.scheme.value == PathScheme::WholeRoof && plane.beside().any(|other| looked_at(fire, other.face))
 }
@@ -79,10 +78,10 @@ mod tests {
         (ways_up(job, &layout, 0), passage(job, &layout, 0).map(|way| way.width))
     }
 
-    /// On a gable a plane keeps its own; where a plane lies over a hip, it may be there. A rake that leans gives a strip what it
-    /// takes.
+    /// On a gable, each plane needs its own; where an adjacent plane meets it over a hip, the pathway may be there. A slanted
+    /// rake leaves less room for a strip.
     #[test]
-    fn a_plane_with_none_beside_it_keeps_its_own() {
+    fn a_plane_without_neighbours_needs_its_own() {
         let mut job = gable_job();
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (11.998, 4.0), (0.002, 4.0)], 6.0, 180.0, 3.0),
@@ -90,7 +89,7 @@ mod tests {
         ];
         let (ways, width) = of(&job);
         assert!(ways.len() == 1 && (ways[0].0 - 0.002).abs() < 1e-6 && (ways[0].1 - 11.998).abs() < 1e-6);
-        // Half of 36 in less a tolerance is 0.4571 m; 0.025 m above and below its middle a disc is 2 √(0.4571² - 0.025²) wide.
+        // Half of 36 in less a tolerance is 0.4571 m; 0.025 m above and below its centre a disc is 2 √(0.4571² - 0.025²) wide.
         assert!(width.is_some_and(|width| (width - 0.91283).abs() < 1e-5), "{width:?}");
         job.faces = vec![
             face(1, "South", &[(0.0, 0.0), (12.0, 0.0), (8.0, 4.0), (4.0, 4.0)], 6.0, 180.0, 3.0),

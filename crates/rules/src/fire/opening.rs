@@ -1,9 +1,9 @@
-//! The modules whose removal opens a pathway at the least loss.
+//! The modules to remove so that a pathway opens at the least loss.
 //!
-//! Straight strips up the slope are tried exactly. A pathway that winds, or that straddles two planes, is looked for on a
-//! lattice of places for the middle of a disc: a step into the reach of a module costs that module. What the lattice
-//! gives is taken only where the exact search then finds a pathway; gaps that are wider than a pathway by less than a
-//! step of the lattice it may miss, so the loss is the least that was found.
+//! Straight strips up the slope are searched exactly. A winding pathway, or one that straddles two planes, is searched on a
+//! lattice of positions of a disc's centre: entering the reach of a module costs that module. A result of the lattice is used
+//! only if the exact search then finds a pathway; it may miss gaps wider than a pathway by less than a lattice step, so the loss
+//! is the least found, not a proved minimum.
 
 use super::free::without;
 use super::pathway::{
@@ -17,8 +17,8 @@ use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 
-/// What opens a pathway on a plane, or over it and one beside it: for each the fewest modules, fewest first. Where the
-/// book asks for pathways on each slope, only what runs straight up the plane itself.
+/// Openings of a pathway on a plane, or straddling it and an adjacent one: for each the fewest modules, fewest first. If the book
+/// requires pathways on each slope, only straight ones up the plane itself.
 pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> {
     let own = view.own;
     if !looked_at(fire, own.face) {
@@ -30,7 +30,7 @@ pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> 
     }
     let straight = straight.map(|opening| pruned(&[own], fire, opening));
     let known = straight.as_ref().map(|opening| opening.away.len());
-    // Rows that close the plane lose one module each, whatever else is done.
+    // Lower bound: every row that closes the plane costs one module.
     let needed = rows_to_open(own, fire.path_width.value.metres() / 2.0 - TOLERANCE);
     let winding = match known {
         Some(known) if known <= needed => None,
@@ -42,7 +42,7 @@ pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> 
     all
 }
 
-/// How many rows close a plane, such that no module stands in two of them.
+/// How many rows close a plane, counted so that no module is in two of them.
 fn rows_to_open(plane: FaceView<'_>, reach: f64) -> usize {
     let tallest = plane.laid().flat_map(|laid| laid.rows.iter()).map(|row| row.size().y).fold(0.0, f64::max);
     let mut count = 0;
@@ -56,7 +56,7 @@ fn rows_to_open(plane: FaceView<'_>, reach: f64) -> usize {
     count
 }
 
-/// The best strip straight up a plane.
+/// The best straight strip up a plane.
 fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
     let (face, width) = (plane.face, fire.path_width.value.metres());
     let modules: Vec<(BlockId, Cell, f64, f64)> = plane
@@ -72,14 +72,14 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
     };
     let (lefts, rights) =
         (sorted(modules.iter().map(|m| m.2).collect()), sorted(modules.iter().map(|m| m.3).collect()));
-    // Those that begin before the strip ends, less those that end before it begins.
+    // Modules that start before the strip ends, minus those that end before it starts.
     let loss = |start: f64| {
         let begun = lefts.partition_point(|&left| left < start + width - TOLERANCE);
         begun - rights.partition_point(|&right| right <= start + TOLERANCE).min(begun)
     };
     let mut taken_up = obstructed(plane);
     if fire.scheme.value == PathScheme::EachSlope {
-        // Where two are asked, the one that is there is not opened again.
+        // If two are required, exclude the existing one.
         let there = alone(plane, fire, &Away::new());
         taken_up.extend(there.iter().filter(|path| path.straight).filter_map(|path| {
             let along = path.outline.iter().map(|&p| face.plane.to_frame(p).x);
@@ -89,7 +89,7 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
     let rooms = without(&clear_to_ridge(face), taken_up);
     let starts =
         rooms.into_iter().filter(|(from, to)| to - from >= width - TOLERANCE).flat_map(|(from, to)| {
-            // The best strip begins at an end of the room or at the side of a module.
+            // The best strip starts at an end of the interval or at the side of a module.
             let at_modules = modules.iter().flat_map(|m| [m.3, m.2 - width]);
             let inside = move |start: &f64| *start >= from - TOLERANCE && start + width <= to + TOLERANCE;
             at_modules.chain([from, to - width]).filter(inside).collect::<Vec<_>>()
@@ -105,12 +105,12 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
     })
 }
 
-/// So many steps of the lattice on the width of a pathway.
+/// Lattice steps per pathway width.
 const STEPS: f64 = 12.0;
-/// A roof that would need more places than this is not searched.
+/// Roofs that need more lattice points than this are not searched.
 const MOST_PLACES: usize = 400_000;
 
-/// Places for the middle of a disc, with the modules that are in its way at each.
+/// Lattice points for the centre of a disc, with the modules in its way at each.
 struct Lattice {
     origin: DVec2,
     step: f64,
@@ -118,7 +118,7 @@ struct Lattice {
     rows: usize,
     /// Where it may not be, whatever is removed.
     shut: Vec<bool>,
-    /// The modules in reach, by their place in a list.
+    /// The modules in reach, by index.
     near: Vec<Vec<u32>>,
 }
 
@@ -127,7 +127,7 @@ impl Lattice {
         self.origin + dvec2((place % self.columns) as f64, (place / self.columns) as f64) * self.step
     }
 
-    /// The places within some bounds.
+    /// The lattice points within some bounds.
     fn within(&self, bounds: Rect) -> impl Iterator<Item = usize> + '_ {
         let index = |x: f64, most: usize| (x.max(0.0) as usize).min(most);
         let low = (bounds.min - self.origin) / self.step;
@@ -148,7 +148,7 @@ impl Lattice {
     }
 }
 
-/// The way over some planes that costs the fewest modules, where that is fewer than are known to do.
+/// The path over some planes that costs the fewest modules, if fewer than `known`.
 fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) -> Option<Opening> {
     let width = fire.path_width.value.metres();
     let reach = width / 2.0 - TOLERANCE;
@@ -190,8 +190,8 @@ fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) 
     Some(pruned(planes, fire, Opening { away, faces: path.faces, strip: path.outline }))
 }
 
-/// An opening without the modules that may stay: a strip that ends at the sides of modules, or a way that comes into reach of one
-/// twice, takes more than a pathway that winds between them needs.
+/// An opening reduced by the modules that may stay: a strip snapped to the sides of modules, or a path that enters the reach of
+/// one twice, takes more than a pathway winding between them needs.
 fn pruned(planes: &[FaceView<'_>], fire: &FireAccess, mut opening: Opening) -> Opening {
     for module in opening.away.clone() {
         let mut fewer = opening.away.clone();
@@ -234,7 +234,7 @@ fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach:
         .filter(|span| !is_inner(planes, span))
         .map(|span| Polygon::new(vec![span.plan.0, span.plan.1]))
         .collect();
-    // By number, since one may cut both planes.
+    // Keyed by id, since one may cut both planes.
     let through: BTreeMap<PenetrationId, &Polygon> = planes
         .iter()
         .flat_map(|plane| plane.through())
@@ -242,7 +242,7 @@ fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach:
         .map(|it| (it.placed.id, &it.placed.plan))
         .collect();
     solid.extend(through.into_values().map(|plan| Polygon::new(plan.outer.clone())));
-    // What the exact search draws around a round corner is a little more than round.
+    // The exact search circumscribes round corners, so its reach is slightly larger.
     let wide = reach * 1.01;
     let in_reach = |lattice: &Lattice, shape: &Polygon| -> Vec<usize> {
         let Some(bounds) = shape.bounds() else { return Vec::new() };
@@ -265,8 +265,8 @@ fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach:
     Some(lattice)
 }
 
-/// The cheapest way from one side to the other (Dijkstra): a step costs the modules that it newly comes into reach of.
-/// `None` where every way costs `known` or more.
+/// The cheapest path from one side to the other (Dijkstra): a step costs the modules whose reach it enters. `None` if every path
+/// costs `known` or more.
 fn cheapest_way(
     lattice: &Lattice,
     from: &dyn Fn(usize) -> bool,

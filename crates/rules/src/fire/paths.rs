@@ -1,7 +1,7 @@
 //! Two pathways lead from the lowest edge to the ridge, on separate planes.
 //!
-//! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on): at least two, at least 36 in wide, on separate roof planes, on all
-//! buildings. Where there are fewer, the finding names the modules whose removal opens one at the least loss.
+//! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on): at least two, at least 36 in wide, on separate roof planes, on all buildings.
+//! If there are fewer, the finding names the modules to remove to open one at the least loss.
 
 use super::pathway::{alone, every_module, has_ridge, straddling};
 use super::plane_path::opening_of;
@@ -40,7 +40,7 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Whole(run),
 };
 
-/// So many pathways.
+/// Pathways required.
 const ASKED: usize = 2;
 
 fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
@@ -77,14 +77,14 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     });
 }
 
-/// How many pathways on separate planes the roof has room for with no module on it, up to what is asked. What a module leaves
-/// free is free without it: no layout has more.
+/// How many pathways on separate planes the bare roof has room for, up to the number required. Modules only take room away, so it
+/// is an upper bound for any layout.
 fn most_on_bare_roof(view: WholeView<'_>, fire: &FireAccess, steep: &[BesideView<'_>]) -> usize {
     most_separate(&pathways_by_planes(fire, steep, &every_module(view)))
 }
 
-/// What the rule finds against any module on a plane, wherever it lies: the roof has not room for the pathways that are asked with
-/// no module on it, as a sketch of one plane has none for a second. `None` where a layout may pass the rule.
+/// The finding that any module on a plane causes, wherever it lies: even bare, the roof has no room for the required pathways,
+/// e.g. a sketch of one plane has none for a second. `None` if some layout may pass the rule.
 pub fn never_met(job: &Resolved, layout: &Layout, face: usize) -> Option<FindingKey> {
     let fire = job.rule_book.fire_access.as_ref()?;
     if RULE.why_not(job).is_some() {
@@ -99,11 +99,11 @@ pub fn never_met(job: &Resolved, layout: &Layout, face: usize) -> Option<Finding
     missing.then(|| FindingKey::new(RULE.code, Subject::Whole))
 }
 
-/// The sets of planes that pathways run on without some modules: one, or two that one straddles. One that straddles takes up
-/// both, which is the safe reading of "on separate roof planes". Stops when there are enough.
+/// The sets of planes that pathways use once the modules of `away` are removed: one, or two for one that straddles. One that
+/// straddles uses up both, the safe reading of "on separate roof planes". Stops when there are enough.
 fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>], away: &Away) -> BTreeSet<Vec<usize>> {
     let mut sets: BTreeSet<Vec<usize>> = BTreeSet::new();
-    // Planes without modules first: they are the likeliest, and the cheapest to look at.
+    // Planes without modules first: the likeliest, and the cheapest to check.
     let empty = |plane: &&BesideView<'_>| plane.own.laid().next().is_none();
     for plane in steep.iter().filter(empty).chain(steep.iter().filter(|plane| !empty(plane))) {
         if !alone(plane.own, fire, away).is_empty() {
@@ -123,22 +123,21 @@ fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>], away: &Away) 
     sets
 }
 
-/// How many of some sets of planes have no plane in common, up to what is asked.
+/// The largest number of pairwise disjoint sets of planes, up to the number required.
 fn most_separate(sets: &BTreeSet<Vec<usize>>) -> usize {
     let apart = |a: &Vec<usize>, b: &Vec<usize>| a.iter().all(|face| !b.contains(face));
     let two = sets.iter().any(|a| sets.iter().any(|b| apart(a, b)));
     if two { ASKED } else { usize::from(!sets.is_empty()) }
 }
 
-/// A pathway that is there, or that is there once some modules are away.
+/// A pathway that exists, or would exist once some modules are removed.
 struct Possible<'c> {
     faces: Vec<usize>,
     loss: usize,
     opening: Option<&'c Opening>,
 }
 
-/// The fewest modules whose removal makes two pathways on separate planes of those that are there and those that can be
-/// opened.
+/// The fewest modules to remove so that two pathways run on separate planes, from those that exist and those that can be opened.
 fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>>) -> Option<Opening> {
     let mut possible: Vec<Possible<'_>> =
         there.iter().map(|faces| Possible { faces: faces.clone(), loss: 0, opening: None }).collect();
@@ -183,7 +182,7 @@ mod tests {
 
     const PATH: f64 = 36.0 * 0.0254;
 
-    /// A roof of one plane and another, both full but for a strip so wide on each side.
+    /// A roof of two planes, both full except for a strip of the given width on each side.
     fn with_room(strip: f64) -> Resolved {
         let mut job = gable_job();
         // 4 modules and 3 reveals are 6.897 m
@@ -217,8 +216,8 @@ mod tests {
         opened(&job, &short);
     }
 
-    /// A sketch of one plane has no second one for another pathway, whatever lies on it; with the other plane drawn there is, by
-    /// hand: nothing stands there.
+    /// A sketch of one plane has no other plane for a second pathway, whatever lies on it; with the other plane drawn it has, by
+    /// hand: nothing is there.
     #[test]
     fn a_roof_of_one_plane_never_has_two() {
         let room_for = |job: &Resolved| match one(job, "fire-paths").facts {
@@ -231,7 +230,7 @@ mod tests {
         job.blocks.truncate(1);
         job.faces.truncate(1);
         assert_eq!((room_for(&job), never(&job).as_deref()), (1, Some("fire-paths/roof")));
-        // Bare as well, and on a plane that is too narrow for any.
+        // The same when bare, and on a plane too narrow for any.
         job.blocks.clear();
         assert_eq!(never(&job).as_deref(), Some("fire-paths/roof"));
         job.faces[0].outline = chalkcourse_geometry::Polygon::new(

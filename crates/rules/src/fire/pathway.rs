@@ -1,10 +1,10 @@
-//! Pathways as geometry: strips of a plane, or of two planes side by side, from the lowest edge to the ridge.
+//! Pathway geometry: strips of a plane, or of two adjacent planes, from the lowest edge to the ridge.
 //!
-//! A pathway is there when a disc as wide as the pathway can be moved in plan from an eave to a ridge without
-//! touching a module, a chimney or a skylight, and without leaving the plane. Straight strips up the slope are
-//! looked for first; only where there is none, the free room of the disc's middle is worked out: the plane less
-//! everything grown by half a width. Round corners are grown as circumscribed 24-gons, so that a pathway that is
-//! found is never too narrow. Pipe boots and vents do not count: the codes allow minor obstructions.
+//! A pathway exists if a disc as wide as the pathway can be moved in plan from an eave to a ridge without touching a module, a
+//! chimney or a skylight, and without leaving the plane. Straight strips up the slope are searched first; only without one is the
+//! free space of the disc's centre computed: the plane less everything grown by half a width. Round corners are grown as
+//! circumscribed 24-gons, so that a pathway that is found is never too narrow. Pipe boots and vents do not count: the codes allow
+//! minor obstructions.
 
 use super::free::{common, joined, without};
 use crate::view::{BesideView, FaceView, Snapshot, WholeView};
@@ -18,12 +18,12 @@ use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A disc is at an edge when its middle is farther from it than half a width by no more than this, metres: what two planes miss
-/// each other by, and round corners that are drawn as polygons.
+/// A disc is at an edge if its centre is no farther from it than half a width plus this, metres: it covers mismatches between
+/// planes, and round corners drawn as polygons.
 pub(super) const NEAR_END: f64 = 0.02;
 
-/// All pathways of a job's roof: for each plane its straight ones, or one that winds, or else those that straddle it and a
-/// plane beside it. Empty without fire access in the rule book.
+/// All pathways of a job's roof: for each plane its straight ones, or a winding one, or else those that straddle it and an
+/// adjacent plane. Empty if the rule book has no fire access.
 pub fn pathways(job: &Resolved, layout: &Layout) -> Vec<Pathway> {
     let snapshot = Snapshot::of(job, layout);
     let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
@@ -47,14 +47,14 @@ pub fn pathways(job: &Resolved, layout: &Layout) -> Vec<Pathway> {
     found
 }
 
-/// The pathways on one plane: all straight ones, or else one that winds.
+/// The pathways on one plane: all straight ones, or else a winding one.
 pub(super) fn alone<'s>(plane: FaceView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
     if !looked_at(fire, plane.face) {
         return Cow::Borrowed(&[]);
     }
     let find = |away: &Away| {
         let straight = straight(plane, fire, away);
-        // Where nothing but the border is in the way, a strip would have been found, unless hips close the top.
+        // With only the border in the way, a strip would have been found, unless hips close the top.
         if straight.is_empty() { winding(&[plane], fire, away).into_iter().collect() } else { straight }
     };
     match plane.planes() {
@@ -65,7 +65,7 @@ pub(super) fn alone<'s>(plane: FaceView<'s>, fire: &FireAccess, away: &Away) -> 
     }
 }
 
-/// The pathways that straddle a plane and one beside it: one for each such plane.
+/// The pathways that straddle a plane and an adjacent one: one per adjacent plane.
 pub(super) fn straddling<'s>(view: BesideView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
     let own = view.own;
     if !looked_at(fire, own.face) {
@@ -81,7 +81,7 @@ pub(super) fn straddling<'s>(view: BesideView<'s>, fire: &FireAccess, away: &Awa
     }
 }
 
-/// Whether some of the modules that are thought away stand on a face.
+/// Whether any of the modules assumed removed are on a face.
 fn touches(plane: FaceView<'_>, away: &Away) -> bool {
     !away.is_empty() && plane.laid().any(|laid| of_block(away, laid.block.id).next().is_some())
 }
@@ -91,13 +91,13 @@ pub(super) fn every_module(view: WholeView<'_>) -> Away {
     view.laid().iter().flat_map(|laid| laid.block.cells().map(|cell| (laid.block.id, cell))).collect()
 }
 
-/// The places of one block that are thought away.
+/// The cells of one block that are assumed removed.
 pub(super) fn of_block(away: &Away, block: BlockId) -> impl Iterator<Item = Cell> + '_ {
     let first = (block, Cell { row: 0, column: 0 });
     away.range(first..).take_while(move |(of, _)| *of == block).map(|(_, cell)| *cell)
 }
 
-/// Whether there is a ridge to go to: on a plane, or on one beside it. A porch that ends at a wall has none.
+/// Whether a plane or an adjacent one has a ridge to lead to. A porch that ends at a wall has none.
 pub(super) fn has_ridge(view: BesideView<'_>) -> bool {
     let ridge = |face: &RoofFace| face.edges.iter().any(|span| span.kind == EdgeKind::Ridge);
     ridge(view.own.face) || view.beside().any(|other| ridge(other.face))
@@ -106,7 +106,7 @@ pub(super) fn has_ridge(view: BesideView<'_>) -> bool {
 /// Where along the eave a straight line up the slope reaches the ridge.
 pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
     let range = |span: &EdgeSpan| (span.frame.0.x.min(span.frame.1.x), span.frame.0.x.max(span.frame.1.x));
-    // At an edge that runs askew a straight strip would end in a point: such a plane is left to the winding search.
+    // At a slanted edge a straight strip would end in a point: leave such a plane to the winding search.
     let level = |span: &EdgeSpan| {
         let along = span.frame.1 - span.frame.0;
         matches!(span.kind, EdgeKind::Eave | EdgeKind::Ridge) && along.y.abs() <= 0.1 * along.x.abs()
@@ -119,13 +119,13 @@ pub(super) fn clear_to_ridge(face: &RoofFace) -> Vec<(f64, f64)> {
     without(&common(&of(EdgeKind::Eave), &of(EdgeKind::Ridge)), others.collect())
 }
 
-/// What a chimney or skylight takes from the room along the eave.
+/// The intervals along the eave taken by chimneys and skylights.
 pub(super) fn obstructed(plane: FaceView<'_>) -> Vec<(f64, f64)> {
     let through = plane.through().iter().filter(|it| blocks_a_path(it.placed.kind));
     through.map(|it| (it.on.bounds.min.x, it.on.bounds.max.x)).collect()
 }
 
-/// Whether nobody walks over a penetration: chimneys, skylights and windows; pipe boots and vents are minor.
+/// Whether a penetration can't be walked over: chimneys, skylights and windows; pipe boots and vents are minor.
 pub fn blocks_a_path(kind: PenetrationKind) -> bool {
     matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
 }
@@ -150,7 +150,7 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess, away: &Away) -> Vec<Pathway>
         .collect()
 }
 
-/// A pathway that winds over one plane, or two side by side.
+/// A winding pathway over one plane, or over two adjacent ones.
 pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -> Option<Pathway> {
     let width = fire.path_width.value.metres();
     let reach = width / 2.0 - TOLERANCE;
@@ -172,7 +172,7 @@ pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -
         let corners = |rect: &Rect| rect.corners().map(|p| plane.face.plane.to_plan(p));
         blockers.extend(standing(*plane, away).iter().map(|rect| grown(&corners(rect), reach)));
     }
-    // By number, since one may cut both planes.
+    // Keyed by id, since one may cut both planes.
     let solid: BTreeMap<_, _> = planes
         .iter()
         .flat_map(|plane| plane.through())
@@ -180,9 +180,9 @@ pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -
         .map(|it| (it.placed.id, it.placed))
         .collect();
     blockers.extend(solid.values().map(|p| grown(&p.plan.outer, reach)));
-    // Two planes that share an edge may miss by a hair; what this adds outside lies within reach of a border.
+    // Two planes that share an edge may miss by a hair; the strip this adds outside is within reach of a border.
     let ground: Vec<Polygon> = planes.iter().flat_map(|plane| plane.face.plan.offset(0.006)).collect();
-    // Blockers overlap one another; what two of them cover would count as covered by neither.
+    // Blockers overlap each other; without the union, what two of them cover would count as free.
     let blockers = Polygon::union(&blockers);
     let rooms = Polygon::union(&ground).into_iter().flat_map(|shape| shape.difference(&blockers));
     let touches = |room: &Polygon, edges: &[(DVec2, DVec2)]| {
@@ -203,12 +203,12 @@ pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -
     Some(Pathway { faces, width, outline: room.outer, straight: false })
 }
 
-/// Whether a stretch of an edge lies between two of some planes, so that one may walk over it.
+/// Whether an edge span lies between two of the planes, so that it may be walked over.
 pub(super) fn is_inner(planes: &[FaceView<'_>], span: &EdgeSpan) -> bool {
     passable(span) && span.neighbour.is_some_and(|n| planes.iter().any(|plane| plane.index == n.face))
 }
 
-/// What stands on a plane without some modules: rows of modules, or single ones where some of a block are away.
+/// The obstacles on a plane with the modules of `away` removed: whole rows, or single modules in a block with some removed.
 fn standing(plane: FaceView<'_>, away: &Away) -> Vec<Rect> {
     let mut rects = Vec::new();
     for laid in plane.laid() {
@@ -222,13 +222,13 @@ fn standing(plane: FaceView<'_>, away: &Away) -> Vec<Rect> {
     rects
 }
 
-/// Whether a row closes a plane from side to side: a disc that goes from below it to above it must fit through some
-/// gap at its own height. A quick answer for full roofs; `false` says nothing.
+/// Whether a row closes a plane from side to side: a disc that passes it must fit through some gap at its own height. A quick
+/// test for full roofs; `false` proves nothing.
 fn shut(plane: FaceView<'_>, away: &Away, reach: f64) -> bool {
     shut_levels(plane, away, reach).next().is_some()
 }
 
-/// The heights in the frame of a plane at which rows close it from side to side, from the eave up.
+/// The heights, in the frame of a plane, at which rows close it from side to side, from the eave up.
 pub(super) fn shut_levels<'s>(
     plane: FaceView<'s>,
     away: &Away,
@@ -261,11 +261,11 @@ pub(super) fn shut_levels<'s>(
     })
 }
 
-/// The convex hull of some points with all within `reach` of it.
+/// The convex hull of some points, grown by `reach`.
 fn grown(points: &[DVec2], reach: f64) -> Polygon {
     const CORNERS: u32 = 24;
     let turn = std::f64::consts::TAU / f64::from(CORNERS);
-    // Circumscribed, so that the round is wholly covered.
+    // Circumscribed, so that the round corner is fully covered.
     let radius = reach / (turn / 2.0).cos();
     let around = points.iter().flat_map(|&p| {
         (0..CORNERS).map(move |i| p + DVec2::from_angle(turn * (f64::from(i) + 0.5)) * radius)

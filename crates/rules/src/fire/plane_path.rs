@@ -1,7 +1,7 @@
-//! Each plane with modules has a pathway: on it, on a plane beside it, or straddling both.
+//! Each plane with modules has a pathway: on it, on an adjacent plane, or straddling both.
 //!
-//! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on). IFC 605.11 (2012, 2015) asks for it on the slope itself: one on a hip
-//! roof, two under a single ridge. Planes beside are those over a hip, a valley or a change of pitch.
+//! Source: IRC R324.6.1 / IFC 1205.2.1 (2018 on). IFC 605.11 (2012, 2015) requires it on the slope itself: one on a hip roof, two
+//! under a single ridge. Adjacent planes are those over a hip, a valley or a change of pitch.
 
 use super::opening::openings;
 use super::pathway::{alone, has_ridge, straddling};
@@ -61,7 +61,7 @@ fn run(view: BesideView<'_>, findings: &mut Vec<Finding>) {
     if found >= asked {
         return;
     }
-    // One opening is worked out: two that are missing on one slope must be laid out by hand.
+    // Only one opening is worked out: two missing on one slope must be laid out by hand.
     let opening = (found + 1 == asked)
         .then(|| opening_of(view, fire).first())
         .flatten()
@@ -74,13 +74,13 @@ fn run(view: BesideView<'_>, findings: &mut Vec<Finding>) {
     findings.push(stop);
 }
 
-/// What opens a pathway on a plane, fewest modules first; worked out once.
+/// Openings of a pathway on a plane, fewest modules first; cached.
 pub(super) fn opening_of<'s>(view: BesideView<'s>, fire: &FireAccess) -> &'s [Opening] {
     view.own.planes().map_or(&[], |planes| planes.openings.get_or_init(|| openings(view, fire)))
 }
 
-/// How many pathways serve a plane, without some modules. One beside it counts when it lies on the plane beside it
-/// alone, or on the two: one that straddles that plane and a third does not.
+/// How many pathways serve a plane with the modules of `away` removed. One on an adjacent plane counts if it is on that plane
+/// alone, or on the two: one that straddles the adjacent plane and a third does not.
 fn found(view: BesideView<'_>, fire: &FireAccess, away: &Away) -> usize {
     let width = fire.path_width.value.metres();
     let fit =
@@ -121,12 +121,12 @@ mod tests {
     fn beside_the_block_or_over_the_hip() {
         // The ridge is over u 4 to 8: a block at 5 to 8.445 leaves 1 m beside it.
         assert!(of(&hip((5.0, 0.3), 2, 2), "fire-plane-path").is_empty());
-        // Nothing straight is left; the hip to the plane beside it is free.
+        // No straight one is left; the hip to the adjacent plane is free.
         assert!(of(&hip((3.5, 0.3), 2, 3), "fire-plane-path").is_empty());
     }
 
     #[test]
-    fn the_old_edition_asks_two_on_each_slope() {
+    fn the_old_edition_requires_two_on_each_slope() {
         let mut job = gable_job();
         let fire = book(&mut job).fire_access.as_mut().unwrap();
         fire.scheme.value = PathScheme::EachSlope;
@@ -137,7 +137,7 @@ mod tests {
         opened(&job, &short);
     }
 
-    /// The codes say nothing of a porch whose roof ends at a wall (common practice, no source: ask the fire official).
+    /// The codes say nothing about a porch whose roof ends at a wall (common practice, no source: ask the fire official).
     #[test]
     fn a_plane_without_a_ridge_is_not_judged() {
         let mut job = gable_job();
@@ -160,7 +160,7 @@ mod tests {
             job.faces[0].outline.outer[1].x = 11.2;
             job.faces[0].outline.outer[2].x = 11.2;
             let short = one(&job, "fire-plane-path");
-            // 36 in take one column of modules at the end: one a row
+            // 36 in takes one column of modules at the end: one per row
             assert_eq!(taken(&short), blocks as usize);
             opened(&job, &short);
         }

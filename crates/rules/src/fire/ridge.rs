@@ -1,8 +1,8 @@
-//! Both sides of a level ridge are clear, by the share of the plan roof area that the array covers.
+//! Both sides of a level ridge are clear, depending on the share of the plan roof area that the array covers.
 //!
-//! Source: IRC R324.6.2 / IFC 1205.2.2: 18 in for up to 33 % (66 % with sprinklers), 36 in beyond. The share is taken of
-//! the whole roof and exactly 33 % counts as not more; the room is measured in plan, the safe reading of a code
-//! that says neither.
+//! Source: IRC R324.6.2 / IFC 1205.2.2: 18 in for up to 33 % (66 % with sprinklers), 36 in beyond. The share is of the whole
+//! roof, and exactly 33 % counts as not more; the distance is measured in plan, the safe reading of a code that specifies
+//! neither.
 
 use super::source;
 use crate::Facts;
@@ -42,7 +42,7 @@ mod tests {
 
     const INCH: f64 = 0.0254;
 
-    /// The block with so many inches of plan from its head to the ridge.
+    /// The block at a distance in inches of plan from its upper edge to the ridge.
     fn below(inches: f64) -> Resolved {
         let mut job = gable_job();
         book(&mut job).setbacks.clear();

@@ -1,8 +1,7 @@
 //! One pathway lies on a side of the roof that faces a street or driveway.
 //!
-//! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on). A pathway counts for a street when its plane falls towards it,
-//! within 45°, or when it runs within 10 ft (in plan) of the roof's edge on that side: a reading, since the code does not
-//! define the side.
+//! Source: IRC R324.6.1 / IFC 1205.2.1.1 (2018 on). A pathway counts for a street if its plane falls towards it, within 45°, or
+//! if it runs within 10 ft (in plan) of the roof's edge on that side: an interpretation, since the code does not define the side.
 
 use super::pathway::{alone, straddling};
 use super::{exempt, has_array, source};
@@ -90,7 +89,7 @@ mod tests {
         assert!(of(&job, "fire-street").is_empty(), "not known, not checked");
         job.site.building.street_sides = vec![Azimuth::SOUTH];
         assert!(of(&job, "fire-street").is_empty());
-        // South full: the way up is on the north side only
+        // South full: the only pathway is on the north side
         job.blocks = vec![block(3, 1, (0.5, 1.0), 2, 6)];
         for corner in [1, 2] {
             job.faces[0].outline.outer[corner].x = 11.2;

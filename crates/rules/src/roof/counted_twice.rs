@@ -1,4 +1,4 @@
-//! No ground lies under two faces of one height.
+//! Faces of about the same height do not overlap in plan.
 //!
 //! Source: geometry; a face 2 m or more above another is another storey and may.
 

@@ -1,7 +1,7 @@
 //! Faces that meet in plan meet in height, or one is a storey above the other.
 //!
-//! Source: geometry; the height tolerance is that with which the roof is put together (10 mm), and a rise of up to
-//! 300 mm counts as one that was meant to be none. A person who means a step says so by deciding the edge's kind.
+//! Source: geometry; the height tolerance is the one used to assemble the roof (10 mm), and a step of up to 300 mm counts as
+//! unintended. A person who intends a step decides the edge's kind.
 
 use super::pairs;
 use crate::finding::{Finding, Location, Severity};
@@ -27,7 +27,7 @@ pub(crate) const RULE: Rule = Rule {
 
 #[derive(Clone, Copy)]
 struct Gap {
-    /// Indices of the faces.
+    /// Index of the lower face.
     lower: usize,
     upper: usize,
     gap: f64,
@@ -64,7 +64,8 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
     }
 }
 
-/// The lift that closes all of the gap: of the face with fewer neighbours, of two the one drawn later, and none of a part.
+/// The lift that closes all of the gap: of the face with fewer neighbours, of two the one drawn later, and never of a part's
+/// face.
 fn lift(view: DrawnView<'_>, gap: Gap) -> Option<(FaceId, Length)> {
     let edges = |index: usize| -> &[EdgeSpan] {
         view.roof().faces.get(index).map(|face| face.edges.as_slice()).unwrap_or_default()
@@ -105,7 +106,7 @@ mod tests {
         let gap = one(&raised(80.0), "height-gap");
         assert_eq!(gap.key.to_string(), "height-gap/face-1/face-2");
         assert!((inches(gap.measured) * 0.0254 - 0.08).abs() < 1e-9, "{gap:#?}");
-        // Of two faces that meet each other alone the one drawn later is lowered by as much.
+        // Of two faces that meet only each other, the one drawn later is lowered by the gap.
         let Facts::HeightGap { lift: Some((face, by)), .. } = gap.facts else { panic!("{gap:#?}") };
         assert_eq!(face, raised(80.0).faces[1].id);
         assert!((by.metres() + 0.08).abs() < 1e-9, "{by:?}");

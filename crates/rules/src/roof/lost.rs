@@ -1,6 +1,6 @@
-//! What a person decided or measured for a side of a face stays with that side: nothing of it is left for one that is gone.
+//! Decisions and measurements for a side of a face stay with that side: none are left for a side that no longer exists.
 //!
-//! Source: geometry; a kind that was overruled, or a tape's reading, is of no other side than the one it was given for.
+//! Source: geometry; an overruled kind, or a tape reading, applies to no other side than the one it was given for.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};
@@ -46,7 +46,7 @@ mod tests {
     use chalkcourse_job::{Overrule, TapedDeck};
 
     #[test]
-    fn what_is_there_is_not_told_and_what_is_lost_is() {
+    fn existing_sides_pass_and_lost_ones_are_found() {
         let mut job = gable_job();
         job.faces[0].overruled = vec![Overrule { side: SideId(2), kind: EdgeKind::WallLine }];
         assert_eq!(of(&job, "lost-sides"), vec![]);

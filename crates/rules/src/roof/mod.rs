@@ -1,4 +1,4 @@
-//! Whether the roof as drawn holds together.
+//! Rules about the roof as drawn.
 
 pub(crate) mod counted_twice;
 pub(crate) mod height_gap;
@@ -12,10 +12,10 @@ pub(crate) mod part;
 use crate::view::DrawnView;
 use chalkcourse_job::{FaceId, Subject};
 
-/// Problems of two faces, with their numbers.
+/// Problems of face pairs, with the ids of the faces.
 type OfPair<T> = Vec<(FaceId, FaceId, T)>;
 
-/// Problems of two faces each, given by their indices, under the two faces, in the order of first sight.
+/// Problems given by the indices of two faces, grouped by pair in order of first occurrence.
 fn pairs<T>(
     view: DrawnView<'_>,
     problems: impl Iterator<Item = (usize, usize, T)>,
@@ -27,7 +27,7 @@ fn pairs<T>(
     grouped(named)
 }
 
-/// Groups by a subject, in the order of first sight.
+/// Groups by subject, in order of first occurrence.
 fn grouped<T>(items: impl Iterator<Item = (Subject, T)>) -> Vec<(Subject, Vec<T>)> {
     let mut groups: Vec<(Subject, Vec<T>)> = Vec::new();
     let mut place = std::collections::HashMap::new();

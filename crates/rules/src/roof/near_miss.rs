@@ -1,4 +1,4 @@
-//! Sides of two faces that run beside each other and all but meet were meant to meet.
+//! Sides of two faces that run alongside each other and nearly meet were meant to meet.
 //!
 //! Source: geometry; within 10 mm they count as one edge, beyond 150 mm as two.
 

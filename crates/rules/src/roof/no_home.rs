@@ -1,6 +1,6 @@
-//! What comes through the roof comes through a face of it.
+//! Every penetration is on a face.
 //!
-//! Source: geometry; a penetration beside all faces is measured against nothing.
+//! Source: geometry; a penetration off all faces is not measured against anything.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};
@@ -40,7 +40,7 @@ mod tests {
     use crate::testing::{gable_job, of, one, vent};
 
     #[test]
-    fn on_a_face_and_beside_all() {
+    fn on_a_face_and_off_all() {
         let mut job = gable_job();
         job.penetrations = vec![vent(5, 11.9, 5.9)];
         assert!(of(&job, "no-home").is_empty());

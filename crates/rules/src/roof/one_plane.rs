@@ -1,8 +1,8 @@
-//! What comes through the roof comes through one plane of it.
+//! Every penetration is on a single plane.
 //!
-//! Source: common practice, no source: a pipe boot or a curb is flashed into one plane. Over a hip, a ridge or a valley its flanges lie
-//! flat on neither side; over an eave or a rake there is nothing to flash to. A chimney is flashed by hand on each side: of one that
-//! straddles a line it is told, and no more.
+//! Source: common practice, no source: a pipe boot or a curb is flashed into one plane. Across a hip, a ridge or a valley its
+//! flanges lie flat on neither side; across an eave or a rake there is nothing to flash to. A chimney is flashed by hand on each
+//! side, so one that straddles a line is only a note.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
@@ -77,9 +77,10 @@ mod tests {
         by.metres()
     }
 
-    /// By hand: on the slope the hip runs (1, √1.25) to the right and up, of length 1.5. A vent whose middle is 0.2 m to the right of it
-    /// is 0.2 · √1.25 / 1.5 = 0.14907 m away from it. Its upper left corner is 0.2 m straight above the hip, 0.2 / 1.5 = 0.13333 m over
-    /// it. It is clear where 0.2 · (1 + √1.25) / 1.5 = 0.28240 m away, 0.2 · (1 + 1 / √1.25) = 0.37889 m to the right.
+    /// By hand: on the slope the hip runs (1, √1.25) to the right and up, of length 1.5. A vent with its centre 0.2 m to the
+    /// right of it is 0.2 · √1.25 / 1.5 = 0.14907 m away from it. Its upper left corner is 0.2 m straight above the hip, 0.2 /
+    /// 1.5 = 0.13333 m past it. It is clear at 0.2 · (1 + √1.25) / 1.5 = 0.28240 m, 0.2 · (1 + 1 / √1.25) = 0.37889 m to the
+    /// right.
     #[test]
     fn a_vent_at_a_hip() {
         assert!((by(&at_the_hip(3.2)) - 0.2 / 1.5).abs() < 1e-9);
@@ -94,9 +95,9 @@ mod tests {
         assert_eq!(one(&at_the_hip(2.9), "one-plane").place.face.unwrap().0, 2);
     }
 
-    /// By hand: a pipe of 0.2 m radius 0.14907 m from the hip reaches 0.05093 m over it. It is measured as 24 corners around the same
-    /// area, which lie √(15° / sin 15°) · 0.2 = 0.20115 m from the middle and their sides 0.20115 · cos 7.5° = 0.19943 m: 0.05036 to
-    /// 0.05208 m.
+    /// By hand: a pipe of 0.2 m radius 0.14907 m from the hip extends 0.05093 m past it. It is measured as a 24-gon of equal
+    /// area, whose corners are √(15° / sin 15°) · 0.2 = 0.20115 m from the centre and its sides 0.20115 · cos 7.5° = 0.19943 m:
+    /// 0.05036 to 0.05208 m.
     #[test]
     fn a_pipe_at_a_hip() {
         let mut job = at_the_hip(3.2);
@@ -105,7 +106,7 @@ mod tests {
         assert!((0.050_35..=0.052_09).contains(&over), "{over}");
     }
 
-    /// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 = 0.11180 m of slope; the vent reaches 0.2 m up.
+    /// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 = 0.11180 m of slope; the vent extends 0.2 m up.
     #[test]
     fn a_vent_at_a_ridge_a_chimney_and_one_over_the_eave() {
         let mut job = gable_job();

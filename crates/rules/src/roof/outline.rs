@@ -1,6 +1,6 @@
-//! The outline of a face encloses one area once.
+//! The outline of a face encloses a single area.
 //!
-//! Source: geometry; lengths, areas and edges of any other outline mean nothing.
+//! Source: geometry; lengths, areas and edges of any other outline are meaningless.
 
 use super::grouped;
 use crate::finding::{Finding, Location, Severity};
@@ -32,7 +32,7 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
     });
     for (subject, list) in grouped(defects) {
         let Some(&(face, defect)) = list.first() else { continue };
-        let (fault, ring, corner) = told(defect);
+        let (fault, ring, corner) = fault_at(defect);
         findings.push(Finding {
             place: Location { face: Some(face.id), shape: shape(face, defect), ..Location::default() },
             ..Finding::of(RULE.code, Severity::Stop, subject, Facts::Outline { fault, ring, corner })
@@ -41,17 +41,17 @@ fn run(view: DrawnView<'_>, findings: &mut Vec<Finding>) {
 }
 
 fn subject(face: &Face, defect: Defect) -> Subject {
-    let (fault, ring, _) = told(defect);
+    let (fault, ring, _) = fault_at(defect);
     if ring == 0 {
         return Subject::Outline(face.id, fault.code().into());
     }
-    // A hole without sides has no number of its own.
+    // A hole without sides has no id of its own.
     let hole = face.sides.of_ring(ring).unwrap_or(SideId(u32::MAX));
     Subject::HoleOutline(face.id, hole, fault.code().into())
 }
 
 /// What is wrong, in which ring, at which corner.
-fn told(defect: Defect) -> (Fault, usize, usize) {
+fn fault_at(defect: Defect) -> (Fault, usize, usize) {
     match defect {
         Defect::NotFinite { ring, corner } => (Fault::NoNumber, ring, corner),
         Defect::TooFewCorners { ring } => (Fault::TooFewCorners, ring, 0),
@@ -97,7 +97,7 @@ mod tests {
         );
     }
 
-    /// Corners a millimetre apart are one corner; farther apart they are two.
+    /// Corners within a millimetre are one corner; farther apart they are two.
     #[test]
     fn corners_that_are_one() {
         let mut job = gable_job();

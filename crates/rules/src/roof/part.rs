@@ -1,7 +1,7 @@
 //! Every part of the house carries a roof.
 //!
-//! Source: geometry; an edit that makes a footprint over which no roof closes is refused, so that only a file made elsewhere
-//! or by an older program comes here.
+//! Source: geometry; edits that would make a footprint over which no roof closes are refused, so only files made elsewhere or by
+//! an older program can trigger this.
 
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};
@@ -60,7 +60,7 @@ mod tests {
         let part = RoofPart::new(id, name, PartKind::Main, outline, eave, slope, Length::ZERO);
         let job = apply(&gable_job(), &Edit::PutPart(part)).unwrap();
         assert!(of(&job, "part").is_empty());
-        // A file with gables all around, as a slip of the hand in an editor makes it.
+        // A file with gables all around, as from a mistake in a text editor.
         let mut wrong = job;
         for side in wrong.parts.iter_mut().flat_map(|part| &mut part.sides).flatten() {
             side.treatment = Treatment::Gable;

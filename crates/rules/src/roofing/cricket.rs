@@ -1,8 +1,8 @@
-//! Behind a wide penetration a cricket turns the water aside.
+//! A cricket behind a wide penetration diverts the water.
 //!
-//! Source: IRC R903.2.2 (from memory): on the ridge side of a penetration wider than 30 in, measured square to the slope. A
-//! unit skylight that is flashed as its maker says may go without (from memory). Whether an array that is flashed into
-//! the roof counts is a question for the official and the listing; it is not asked here.
+//! Source: IRC R903.2.2 (from memory): on the ridge side of a penetration wider than 30 in, measured square to the slope. A unit
+//! skylight flashed per its maker's instructions is exempt (from memory). Whether an array that is flashed into the roof counts
+//! is a question for the official and the listing; it is not checked here.
 
 use super::{missing, source};
 use crate::finding::{Finding, Location, Severity};

@@ -1,7 +1,7 @@
 //! The deck is sound before an array goes on it.
 //!
-//! Source: common practice, no source: somebody looks at the deck, from below or after tear-off, and what is soft, split
-//! or wet is replaced first.
+//! Source: common practice, no source: the deck is inspected, from below or after tear-off, and what is soft, split or wet is
+//! replaced first.
 
 use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
@@ -43,7 +43,7 @@ mod tests {
     use chalkcourse_job::DeckCondition;
 
     #[test]
-    fn sound_to_mend_and_not_known() {
+    fn sound_to_repair_and_unknown() {
         let mut job = gable_job();
         assert!(of(&job, "deck-condition").is_empty());
         job.site.building.deck.condition = Some(DeckCondition::Sound);

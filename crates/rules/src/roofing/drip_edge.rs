@@ -55,7 +55,7 @@ mod tests {
     use crate::{Unknown, WhyNot};
     use chalkcourse_job::DripEdge;
 
-    /// IRC R905.2.8.5 (2018): there is one, or there is none; no limit lies between.
+    /// IRC R905.2.8.5 (2018): present or absent, with no limit in between.
     #[test]
     fn there_planned_and_absent() {
         let mut job = gable_job();

@@ -1,8 +1,8 @@
-//! Array and covering have the class against fire that is asked where the house stands.
+//! Array and covering have the fire class required at the site.
 //!
-//! Source: IRC R902.1 (2018): class A, B or C where the law asks for it, and where an edge of the roof is less than 3 ft from a
-//! lot line; R902.3: roof-integrated arrays as roof covering. The array's class is its listing's, with the underlayment
-//! of the listing under it.
+//! Source: IRC R902.1 (2018): class A, B or C where the law requires it, and where an edge of the roof is less than 3 ft from a
+//! lot line; R902.3: roof-integrated arrays as roof covering. The array's class is its listing's, with the listed underlayment
+//! under it.
 
 use super::{missing, source_of};
 use crate::finding::{Finding, Severity};
@@ -37,7 +37,7 @@ pub(crate) const RULE: Rule = Rule {
     run: Run::Whole(run),
 };
 
-/// The class that is asked, and why; `None` where none is.
+/// The required class, and why; `None` if none is.
 fn asked(book: &RuleBook, building: &Building) -> Option<(FireClass, ClassAsked)> {
     let roofing = book.roofing.as_ref()?;
     let near = roofing.lot_line_within.as_ref().zip(building.lot_line).and_then(|(limit, away)| {
@@ -45,7 +45,7 @@ fn asked(book: &RuleBook, building: &Building) -> Option<(FireClass, ClassAsked)
         near.then_some((FireClass::C, ClassAsked::LotLine(limit.value)))
     });
     let law = building.class_by_law.filter(|class| *class != FireClass::Unrated);
-    // The better class of the two decides.
+    // The better class of the two governs.
     near.into_iter().chain(law.map(|class| (class, ClassAsked::Law))).min_by_key(|(class, _)| *class)
 }
 
@@ -97,7 +97,7 @@ mod tests {
         of(job, "fire-class").into_iter().map(|finding| finding.key.to_string()).collect()
     }
 
-    /// IRC R902.1 (2018): nearer than 3 ft to a lot line a class is needed; at 3 ft none is.
+    /// IRC R902.1 (2018): nearer than 3 ft to a lot line a class is required; at 3 ft none is.
     #[test]
     fn nearer_than_at_and_beyond_3_ft_of_a_lot_line() {
         assert_eq!(keys(&on(FireClass::Unrated, None, 2.9)), ["fire-class/covering"]);
@@ -106,7 +106,7 @@ mod tests {
     }
 
     #[test]
-    fn as_good_as_the_law_asks_and_less() {
+    fn the_required_class_and_a_lower_one() {
         let law = Some(FireClass::B);
         assert_eq!(keys(&on(FireClass::A, law, 9.0)), [""; 0]);
         assert_eq!(keys(&on(FireClass::B, law, 9.0)), [""; 0]);

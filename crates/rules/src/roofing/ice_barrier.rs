@@ -1,17 +1,16 @@
-//! How far membrane against water that ice dams up reaches along the eaves: for the checklist, since nothing of it is wrong
-//! with a job.
+//! How far the ice barrier extends along the eaves: for the checklist, since it is no fault of the job.
 
 use chalkcourse_geometry::{Length, Pitch};
 use chalkcourse_job::{Resolved, Source};
 use chalkcourse_layout::{Layout, known};
 use std::collections::BTreeMap;
 
-/// What an ice barrier is to reach.
+/// Extent of an ice barrier.
 #[derive(Clone, Debug, PartialEq)]
 pub enum IceBarrier {
-    /// So far inside the outer wall, in plan; how far that is on the slope is not known without the overhang.
+    /// This far inside the outer wall, in plan; the length on the slope is unknown without the overhang.
     InsideWall(Length, Source),
-    /// On faces of one pitch so far up the slope.
+    /// This far up the slope, on faces of one pitch.
     OnFaces {
         /// Indices of the faces.
         faces: Vec<usize>,
@@ -19,13 +18,13 @@ pub enum IceBarrier {
         pitch: Pitch,
         /// From the eave up the slope.
         reach: Length,
-        /// By whose word.
+        /// Its source.
         source: Source,
     },
 }
 
-/// How far an ice barrier reaches up the slope: `inside` the wall line beyond an overhang, both in plan, and from some
-/// pitch on no less than a length along the slope.
+/// How far an ice barrier extends up the slope: to `inside` the wall line past the overhang, both in plan, and from a certain
+/// pitch on at least a length along the slope.
 pub fn ice_barrier_length(
     pitch: Pitch,
     overhang: Length,
@@ -36,13 +35,13 @@ pub fn ice_barrier_length(
     Length::from_metres(at_least.map_or(reach, |least| reach.max(least.metres())))
 }
 
-/// What the book asks of an ice barrier on the faces of a job; nothing where it asks none.
+/// The book's ice barrier on the faces of a job; empty if it requires none.
 pub fn ice_barrier(job: &Resolved, layout: &Layout) -> Vec<IceBarrier> {
     let Some(ice) = job.rule_book.roofing.as_ref().and_then(|roofing| roofing.ice_barrier.as_ref()) else {
         return Vec::new();
     };
     let inside = &ice.inside_wall;
-    // Faces of one pitch and one overhang ask for one length; an overhang that was typed on raising the house is known.
+    // Faces with the same pitch and overhang need the same length; the overhang entered when raising the house is known.
     let mut alike: BTreeMap<(u64, u64), (Pitch, Length, Vec<usize>)> = BTreeMap::new();
     let mut unknown = false;
     for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
@@ -73,8 +72,8 @@ pub fn ice_barrier(job: &Resolved, layout: &Layout) -> Vec<IceBarrier> {
 mod tests {
     use super::*;
 
-    /// Worked out: (12 + 24) in × 1.118 at 6:12 (IRC R905.1.2, 2018; slope factors of the trade's tables); at 8:12 no less
-    /// than 36 in along the slope.
+    /// By hand: (12 + 24) in × 1.118 at 6:12 (IRC R905.1.2, 2018; slope factors of the trade's tables); at 8:12 no less than 36
+    /// in along the slope.
     #[test]
     fn ice_barrier_on_the_slope() {
         let inches = Length::from_inches;

@@ -1,4 +1,4 @@
-//! Shingles lie on slopes that shed water.
+//! Shingles are laid only on slopes that shed water.
 //!
 //! Source: IRC R905.2.2: asphalt shingles on 2:12 or more.
 

@@ -1,7 +1,7 @@
-//! Low slopes have their underlayment laid double.
+//! Low slopes get double underlayment.
 //!
-//! Source: IRC R905.2.2 and table R905.1.1(2): double from 2:12 to less than 4:12. A note: it is something to order and to
-//! do, not something that is wrong.
+//! Source: IRC R905.2.2 and table R905.1.1(2): double from 2:12 to less than 4:12. A note: it is something to order and to do,
+//! not a fault.
 
 use super::{SLACK, missing, source};
 use crate::finding::{Finding, Location, Severity};

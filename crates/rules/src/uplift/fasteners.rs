@@ -1,4 +1,4 @@
-//! Fasteners that wind asks of each module beyond those that the kit sets anyhow: what the order takes from the screening.
+//! Fasteners per module that wind calls for beyond the kit's own: the order takes them from the screening.
 
 use super::screen::Lift;
 use crate::view::Snapshot;
@@ -6,28 +6,28 @@ use crate::wind::Zone;
 use chalkcourse_job::{BlockId, Cell, Resolved};
 use chalkcourse_layout::Layout;
 
-/// A foot takes no more fasteners than this (common practice, no source); what asks more is no matter of fasteners.
+/// Maximum fasteners at a foot (common practice, no source); beyond it, adding fasteners is not the answer.
 const MOST_A_FOOT: u32 = 4;
 
-/// A module whose zone asks for more fasteners than the kit sets.
+/// A module whose zone calls for more fasteners than the kit provides.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct MoreFasteners {
     /// Its block.
     pub block: BlockId,
-    /// Where in the block.
+    /// Its cell in the block.
     pub cell: Cell,
-    /// The zone that it is in.
+    /// Its zone.
     pub zone: Zone,
-    /// Fasteners at each foot, all of them.
+    /// Total fasteners at each foot.
     pub a_foot: u32,
     /// Fasteners of the module beyond the kit's own.
     pub more: f64,
 }
 
-/// The modules that wind asks more fasteners of: as many at each foot as keep the demand on one within what one holds. The load path
-/// behind it: wind lifts the module, its feet go down by their fasteners into the deck, and no foot holds more than what its load goes
-/// through; what stands beside the feet (base rail, hooks between rows) is counted for nothing. Modules that so many fasteners would not hold are not here: the finding
-/// tells them. Empty where the screening is not worked out.
+/// The modules where wind calls for more fasteners: enough at each foot to keep the demand on one within its capacity. The load
+/// path: wind lifts the module, its feet are held down by their fasteners into the deck, and no foot holds more than the weakest
+/// link of its load path; whatever helps beside the feet (base rail, hooks between rows) is ignored. Modules that even the
+/// maximum would not hold are left out: the finding reports them. Empty if the screening is not available.
 pub fn more_fasteners(job: &Resolved, layout: &Layout) -> Vec<MoreFasteners> {
     let snapshot = Snapshot::of(job, layout);
     let mut all = Vec::new();
@@ -39,7 +39,7 @@ pub fn more_fasteners(job: &Resolved, layout: &Layout) -> Vec<MoreFasteners> {
         let Some(Ok(lift)) = Lift::of(view, conditions) else { continue };
         for module in &view.laid.placed.modules {
             let zone = lift.zone(&module.rect);
-            // Twice as many fasteners share the same deck.
+            // Twice the fasteners share the same deck area.
             let holds = |a_foot: u32| {
                 let square_feet = fastener.square_feet * usual / f64::from(a_foot);
                 lift.on_fastener(zone, square_feet)
@@ -63,8 +63,8 @@ mod tests {
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{Building, Exposure, LoadStandard};
 
-    /// As worked by hand beside the rule: 63.7 lb on a fastener with 4 sq ft in zone 1, and 31.6 lb or so where two share them (the
-    /// figure is flat below 10 sq ft, so that half of the deck is half of the load).
+    /// By hand, as beside the rule: 63.7 lb on a fastener with 4 sq ft in zone 1, and about 31.6 lb where two share them (the
+    /// figure is flat below 10 sq ft, so half the deck is half the load).
     #[test]
     fn half_the_deck_is_half_the_load() {
         let mut job = gable_job();
@@ -87,7 +87,7 @@ mod tests {
         assert!(more.iter().all(|it| it.zone == Zone::One && it.a_foot == 2 && it.more == 5.0), "{more:?}");
         job.site.building.fastener_pounds = Some(22.0);
         assert!(asked(&job).iter().all(|it| it.a_foot == 3 && it.more == 10.0));
-        // A quarter of the load is 15.9 lb: what holds less is no matter of more fasteners.
+        // A quarter of the load is 15.9 lb: below that, more fasteners are not the answer.
         job.site.building.fastener_pounds = Some(15.0);
         assert!(asked(&job).is_empty());
         job.site.building.fastener_pounds = None;

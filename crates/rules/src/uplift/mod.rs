@@ -1,5 +1,5 @@
-//! Modules in the [wind](crate::wind): what lifts them, how many fasteners that asks for, and the rule that says so. A screening, never a
-//! stamp.
+//! Uplift of modules in the [wind](crate::wind): the demand, the fasteners it calls for, and the rule about it. A screening,
+//! never a stamp.
 
 mod fasteners;
 pub(crate) mod rule;

@@ -1,7 +1,7 @@
-//! What wind asks of one fastener is no more than what it was tested or listed for.
+//! The wind demand on a fastener does not exceed its tested or listed capacity.
 //!
-//! Source: ASCE/SEI 7 chapter 30, as roof covering; see [`wind`](crate::wind). A caution, and never a design: by a licensed
-//! engineer.
+//! Source: ASCE/SEI 7 chapter 30, as roof covering; see [`wind`](crate::wind). A caution, and never a design: that is a licensed
+//! engineer's.
 
 use super::screen::{unknown, uplift};
 use crate::finding::{Finding, Location, Severity};
@@ -90,21 +90,21 @@ mod tests {
         job
     }
 
-    /// One fact, one place: what one fastener holds is the kit's word where nobody tested it on this deck, and height and width are
-    /// as the house is drawn where nobody typed them.
+    /// Defaults come from kit and drawing: the kit's capacity applies if the fastener was not tested on this deck, and height and
+    /// width are the house's as drawn unless entered.
     #[test]
-    fn what_kit_and_house_say_is_not_asked_again() {
+    fn values_of_kit_and_house_are_not_required_again() {
         let mut job = in_wind(60.0);
         let building = &mut job.site.building;
         (building.fastener_pounds, building.fastener_square_feet) = (None, None);
         assert_eq!(why_not(&job, "wind"), None);
         let outcome = screen(&job, &Layout::of(&job)).unwrap().blocks[0].outcome.clone().unwrap();
-        // Five feet a module of 21.02 sq ft: a fastener holds 4.204 sq ft, the demand of the next test by 4.204 / 4.
+        // Five feet per module of 21.02 sq ft: a fastener holds down 4.204 sq ft, so the demand of the next test times 4.204 / 4.
         assert!((outcome.pounds - 63.7 * 4.204 / 4.0).abs() < 0.4, "{outcome:?}");
         assert!(of(&job, "wind").is_empty(), "the demo kit's screw holds 75 lb");
         crate::testing::kit(&mut job).hold_down.as_mut().unwrap().pounds = 60.0;
         assert_eq!(of(&job, "wind").len(), 1);
-        // Nor does a foot hold more than the screw between it and the module.
+        // A foot holds no more than the screw between it and the module.
         let hold = crate::testing::kit(&mut job).hold_down.as_mut().unwrap();
         hold.pounds = 75.0;
         hold.path[0].pounds = Some(60.0);
@@ -119,7 +119,7 @@ mod tests {
         assert_eq!(why_not(&job, "wind"), Some(WhyNot::NotKnown(vec![Unknown::EaveHeight])));
     }
 
-    /// Worked by hand: 6:12 is 26.57°, figure 2C. The roof rises 3 m, so h = 12 + 4.92 = 16.92 ft; Kz = 2.41 (16.92 / 3280)^(2/7.5) =
+    /// By hand: 6:12 is 26.57°, figure 2C. The roof rises 3 m, so h = 12 + 4.92 = 16.92 ft; Kz = 2.41 (16.92 / 3280)^(2/7.5) =
     /// 0.592; q Kd = 0.00256 × 0.592 × 0.85 × 115² = 17.03 psf. The block is in zone 1: GCp −1.5, p = 17.03 × 1.68 = 28.6 psf.
     /// Dead load 22.1 kg on 21.02 ft² is 2.318 psf, × cos 26.57° = 2.073. (0.6 × 28.6 − 0.6 × 2.073) × 4 = 63.7 lb.
     #[test]
@@ -143,7 +143,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_is_not_checked_and_what_has_no_figure_is_refused() {
+    fn unknowns_are_not_checked_and_cases_without_a_figure_are_refused() {
         let mut job = in_wind(60.0);
         job.site.building.exposure = None;
         assert!(of(&job, "wind").is_empty());

@@ -7,14 +7,14 @@ use chalkcourse_geometry::{DVec2, EdgeKind, Rect, dvec2};
 use chalkcourse_job::{BlockId, LoadStandard, Resolved};
 use chalkcourse_layout::Layout;
 
-/// What a screening of a job gives.
+/// Result of screening a job.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Screening {
     /// The edition.
     pub standard: LoadStandard,
     /// Mean roof height, feet.
     pub height_ft: f64,
-    /// Velocity pressure times Kd, pounds a square foot.
+    /// Velocity pressure times Kd, pounds per square foot.
     pub q_kd_psf: f64,
     /// Width of edge zones, feet.
     pub zone_width_ft: f64,
@@ -22,29 +22,29 @@ pub struct Screening {
     pub blocks: Vec<BlockScreening>,
 }
 
-/// One block in the wind.
+/// Screening of one block.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BlockScreening {
-    /// Which.
+    /// The block.
     pub block: BlockId,
-    /// Its worst zone and what comes of it, or why it is not worked out.
+    /// Its worst zone and the uplift there, or why it is not calculated.
     pub outcome: Result<Uplift, Refused>,
 }
 
-/// Wind that lifts a block, in its worst zone.
+/// Uplift on a block, in its worst zone.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Uplift {
-    /// The worst zone that a module reaches.
+    /// The worst zone that a module reaches into.
     pub zone: Zone,
-    /// Which figure.
+    /// The figure used.
     pub figure: Figure,
-    /// Outward pressure, pounds a square foot, at strength level; positive lifts.
+    /// Outward pressure, pounds per square foot, at strength level; positive lifts.
     pub psf: f64,
     /// Demand on one fastener after dead load, for allowable stress design, pounds.
     pub pounds: f64,
 }
 
-/// What a screening needs and a job does not say; `None` when it is all there.
+/// What a screening needs that the job does not state; `None` if nothing is missing.
 pub(super) fn unknown(job: &Resolved) -> Option<WhyNot> {
     if job.rule_book.loads.is_none() {
         return Some(WhyNot::NotInBook(Section::Wind));
@@ -61,7 +61,7 @@ pub(super) fn unknown(job: &Resolved) -> Option<WhyNot> {
     (!missing.is_empty()).then_some(WhyNot::NotKnown(missing))
 }
 
-/// Screens the blocks of a job. `None` where the rule book or the site does not say enough.
+/// Screens the blocks of a job. `None` if rule book or site lack data for it.
 pub fn screen(job: &Resolved, layout: &Layout) -> Option<Screening> {
     let snapshot = Snapshot::of(job, layout);
     let conditions = snapshot.wind()?;
@@ -77,7 +77,7 @@ pub fn screen(job: &Resolved, layout: &Layout) -> Option<Screening> {
     })
 }
 
-/// Wind that lifts one block. `None` where neither site nor kit says how much deck a fastener holds.
+/// Uplift on one block. `None` if neither site nor kit gives the deck area per fastener.
 pub(super) fn uplift(view: BlockView<'_>, conditions: &Conditions) -> Option<Result<Uplift, Refused>> {
     let square_feet = view.kit().fastener(view.site())?.square_feet;
     let lift = match Lift::of(view, conditions)? {
@@ -91,20 +91,20 @@ pub(super) fn uplift(view: BlockView<'_>, conditions: &Conditions) -> Option<Res
     Some(Ok(Uplift { zone, figure: lift.figure.figure, psf, pounds: pounds.max(0.0) }))
 }
 
-/// What lifts the fasteners of one block.
+/// Uplift on the fasteners of one block.
 pub(super) struct Lift<'a> {
     laid: &'a Laid<'a>,
     conditions: &'a Conditions,
     figure: Coefficients,
     shape: RoofShape,
-    /// What of the array's weight is square to the deck, pounds a square foot.
+    /// Component of the array's weight square to the deck, pounds per square foot.
     dead: f64,
     wind_factor: f64,
     dead_factor: f64,
 }
 
 impl<'a> Lift<'a> {
-    /// `None` where the rule book does not go into loads; refused where the figures don't have the roof.
+    /// `None` if the rule book does not cover loads; refused if the figures do not cover the roof.
     pub(super) fn of(view: BlockView<'a>, conditions: &'a Conditions) -> Option<Result<Self, Refused>> {
         let laid = view.laid;
         let loads = view.book().loads.as_ref()?;
@@ -118,7 +118,7 @@ impl<'a> Lift<'a> {
                 conditions,
                 figure,
                 shape,
-                // Dead load acts straight down; what of it is square to the deck holds the array.
+                // Dead load acts vertically; its component square to the deck resists uplift.
                 dead: dead * laid.face.plane.pitch.radians().cos(),
                 wind_factor: loads.wind_factor.value,
                 dead_factor: loads.dead_factor.value,
@@ -127,22 +127,22 @@ impl<'a> Lift<'a> {
         Some(conditions.shape.and_then(of))
     }
 
-    /// The zone that a module is in.
+    /// The zone of a module.
     pub(super) fn zone(&self, rect: &Rect) -> Zone {
         let steep = self.laid.face.plane.pitch.degrees() > 27.0;
         let near = near(self.laid, rect, self.conditions.zone_width_ft * 0.3048);
         zone_near(self.conditions.standard, self.shape, steep, near)
     }
 
-    /// Outward pressure, pounds a square foot at strength level, and what lifts one fastener with so much deck, pounds for allowable
-    /// stress design. `None` for a zone that the figure does not have.
+    /// Outward pressure, pounds per square foot at strength level, and uplift on one fastener for a deck area, pounds for
+    /// allowable stress design. `None` for a zone that the figure does not have.
     pub(super) fn on_fastener(&self, zone: Zone, square_feet: f64) -> Option<(f64, f64)> {
         let psf = self.conditions.psf(self.figure.outward(zone, square_feet)?);
         Some((psf, (self.wind_factor * psf - self.dead_factor * self.dead) * square_feet))
     }
 }
 
-/// The edges that a module is nearer to than the width of an edge zone, in plan.
+/// The edges within an edge-zone width of a module, in plan.
 fn near(laid: &Laid<'_>, rect: &Rect, width: f64) -> Near {
     let factor = laid.face.plane.pitch.slope_factor();
     let level = |p: DVec2| dvec2(p.x, p.y / factor);

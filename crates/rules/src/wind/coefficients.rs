@@ -3,7 +3,7 @@ use chalkcourse_job::LoadStandard;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// The shape of a roof, as far as the figures go.
+/// Roof shape, as the figures classify it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum RoofShape {
@@ -13,7 +13,7 @@ pub enum RoofShape {
     Hip,
 }
 
-/// A zone of the roof. 7-22 knows 1, 2 and 3; 7-16 splits 2 and 3 by the edge: e eave, n rake, r ridge.
+/// A zone of the roof. 7-22 has 1, 2 and 3; 7-16 splits 2 and 3 by edge: e eave, n rake, r ridge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Zone {
@@ -27,7 +27,7 @@ pub enum Zone {
     TwoRake,
     /// Along the ridge (7-16).
     TwoRidge,
-    /// Corners, on hips the eaves (7-22).
+    /// Corners; on hips, along the eaves (7-22).
     Three,
     /// Where rake and eave meet (7-16).
     ThreeEave,
@@ -36,7 +36,7 @@ pub enum Zone {
 }
 
 impl Zone {
-    /// As the figures have it.
+    /// The name in the figures.
     pub fn name(self) -> &'static str {
         match self {
             Self::One => "1",
@@ -51,12 +51,12 @@ impl Zone {
     }
 }
 
-/// A coefficient that falls with the logarithm of the effective wind area between two areas, and is level beyond.
+/// A coefficient linear in the logarithm of the effective wind area between two areas, and constant beyond.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Curve {
-    /// Square feet, and the coefficient up to there.
+    /// Square feet, and the coefficient up to that area.
     pub from: (f64, f64),
-    /// Square feet, and the coefficient from there on.
+    /// Square feet, and the coefficient from that area on.
     pub to: (f64, f64),
 }
 
@@ -68,7 +68,7 @@ impl Curve {
     /// GCp for an effective wind area in square feet.
     pub fn at(&self, square_feet: f64) -> f64 {
         let share = (square_feet / self.from.0).ln() / (self.to.0 / self.from.0).ln();
-        // What is no area is taken as the least.
+        // Invalid areas count as the smallest.
         let share = if share.is_nan() { 0.0 } else { share.clamp(0.0, 1.0) };
         self.from.1 + (self.to.1 - self.from.1) * share
     }
@@ -85,7 +85,7 @@ pub struct Coefficients {
     /// Which figure.
     pub figure: Figure,
     zones: Vec<(Zone, Curve)>,
-    /// For hips above 27°: the figure for 45° and how far on the way to it.
+    /// For hips above 27°: the figure for 45°, and the fraction of the way to it.
     towards: Option<(Vec<(Zone, Curve)>, f64)>,
     inward: Option<Curve>,
 }
@@ -115,12 +115,11 @@ impl Coefficients {
 
 /// The coefficients for a roof.
 ///
-/// For hips of 20° to 27° two sources differ on the area at which zones 2 and 3 level out (100 or 200 ft²): 200 is taken, which
-/// is never less.
+/// For hips of 20° to 27° two sources differ on the area at which zones 2 and 3 level out (100 or 200 ft²): 200 is used, which is
+/// never less.
 ///
 /// # Errors
-/// [`Refused`] where the sources have no figure: slopes of 7° or less or above 45°, and in 7-16 gables of 20° to 27° and all
-/// hips.
+/// [`Refused`] if the sources have no figure: slopes of 7° or less or above 45°, and in 7-16 gables of 20° to 27° and all hips.
 pub fn coefficients(standard: LoadStandard, shape: RoofShape, degrees: f64) -> Result<Coefficients, Refused> {
     use LoadStandard::{Asce716, Asce722};
     use RoofShape::{Gable, Hip};
@@ -243,8 +242,8 @@ mod tests {
         }
     }
 
-    /// A third party's hand calculations to 7-22, worked again: hip of 20° to 27°, 20 ft², 27.05 psf, and gable of 20° to 27°,
-    /// 30 ft², 33.69 psf. The hip's zones 2 and 3 were read with 100 ft²; what is used here is never less.
+    /// A third party's hand calculations to 7-22, reworked: hip of 20° to 27°, 20 ft², 27.05 psf, and gable of 20° to 27°, 30
+    /// ft², 33.69 psf. The hip's zones 2 and 3 were read with 100 ft²; the value used here is never less.
     #[test]
     fn hand_calculations() {
         near(psf(Hip, 24.0, One, 20.0, 27.05), -37.9, 0.06);
@@ -256,7 +255,7 @@ mod tests {
         }
     }
 
-    /// 27° to 45° on hips: from the figure for 20° to 27° to that for 45° in a straight line.
+    /// 27° to 45° on hips: linear interpolation between the figure for 20° to 27° and that for 45°.
     #[test]
     fn steep_hips_are_between_two_figures() {
         let at = |degrees: f64| coefficients(Asce722, Hip, degrees).unwrap().outward(Three, 10.0).unwrap();
@@ -279,7 +278,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_in_the_sources_is_refused() {
+    fn cases_outside_the_sources_are_refused() {
         for (standard, shape, degrees) in [
             (Asce722, Gable, 7.0),
             (Asce722, Hip, 45.1),

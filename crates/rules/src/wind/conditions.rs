@@ -7,25 +7,25 @@ use chalkcourse_layout::{Layout, known};
 /// Internal pressure of an enclosed building (ASCE/SEI 7 table 26.13-1).
 const GCPI: f64 = 0.18;
 
-/// What the wind on a roof follows from, before any block is on it.
+/// Wind conditions of a roof, independent of blocks.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Conditions {
     /// The edition.
     pub standard: LoadStandard,
     /// Mean roof height, feet.
     pub height_ft: f64,
-    /// Velocity pressure times Kd, pounds a square foot.
+    /// Velocity pressure times Kd, pounds per square foot.
     pub q_kd_psf: f64,
     /// Width of edge zones, feet.
     pub zone_width_ft: f64,
-    /// Least pressure on cladding, pounds a square foot.
+    /// Minimum pressure on cladding, pounds per square foot.
     pub least_psf: f64,
-    /// The roof as the figures know it, or why they don't.
+    /// The roof shape as the figures classify it, or why they don't cover it.
     pub shape: Result<RoofShape, Refused>,
 }
 
 impl Conditions {
-    /// The conditions of a job. `None` where the rule book or the site does not say enough.
+    /// The conditions of a job. `None` if rule book or site lack data.
     pub fn of(job: &Resolved, layout: &Layout) -> Option<Self> {
         let loads = job.rule_book.loads.as_ref()?;
         let site = &job.site.building;
@@ -48,13 +48,13 @@ impl Conditions {
         })
     }
 
-    /// Outward pressure, pounds a square foot at strength level, for a coefficient.
+    /// Outward pressure, pounds per square foot at strength level, for a coefficient.
     pub fn psf(&self, gcp: f64) -> f64 {
         (self.q_kd_psf * (GCPI - gcp)).max(self.least_psf)
     }
 }
 
-/// A roof as the figures know it.
+/// The roof shape as the figures classify it.
 ///
 /// # Errors
 /// [`Refused`] for a roof with valleys, walls or steps: the figures are for plain gables and hips.
@@ -70,14 +70,14 @@ fn kinds(layout: &Layout) -> impl Iterator<Item = EdgeKind> + '_ {
     layout.roof.faces.iter().flat_map(|face| face.edges.iter().map(|edge| edge.kind))
 }
 
-/// A kind of edge that a plain gable or hip roof does not have.
+/// An edge kind that a plain gable or hip roof does not have.
 fn other_kind(layout: &Layout) -> Option<EdgeKind> {
     kinds(layout).find(|kind| {
         matches!(kind, EdgeKind::Valley | EdgeKind::WallLine | EdgeKind::Step | EdgeKind::PitchChange)
     })
 }
 
-/// What the wind on a roof follows from and neither site nor drawing says.
+/// Inputs of the wind conditions that neither site nor drawing gives.
 pub(crate) fn unknown_wind(job: &Resolved) -> Vec<Unknown> {
     let site = &job.site.building;
     Unknown::among([
@@ -88,7 +88,7 @@ pub(crate) fn unknown_wind(job: &Resolved) -> Vec<Unknown> {
     ])
 }
 
-/// Half of how far the roof rises, metres: the mean roof height is the eave's and this.
+/// Half the rise of the roof, metres: the mean roof height is the eave height plus this.
 fn half_rise(layout: &Layout) -> f64 {
     let sound = || layout.roof.faces.iter().filter(|face| face.sound);
     let height = |face: &RoofFace, p: DVec2| face.plane.height_at(p);

@@ -1,4 +1,4 @@
-//! The zones of a roof as the figures draw them, with the outward pressure in each.
+//! The wind zones of a roof per the figures, for drawing, with the outward pressure in each.
 
 use super::{Conditions, Figure, Refused, Zone, coefficients, unknown_wind, zone_areas};
 use crate::{Section, WhyNot};
@@ -6,12 +6,12 @@ use chalkcourse_geometry::Polygon;
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
-/// Zones on the faces of a roof, and what is not drawn.
+/// Zones on the faces of a roof, and what could not be drawn.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawn {
-    /// What the pressures follow from, and the effective wind area in square feet; or why there are none.
+    /// Conditions behind the pressures, and the effective wind area in square feet; or why there are none.
     pub from: Result<(Conditions, f64), WhyNot>,
-    /// Each face whose zones are known.
+    /// Faces whose zones are known.
     pub faces: Vec<FaceZones>,
     /// Why faces are missing, each reason once.
     pub refused: Vec<Refused>,
@@ -22,30 +22,30 @@ pub struct Drawn {
 pub struct FaceZones {
     /// Index of the face.
     pub face: usize,
-    /// Which figure.
+    /// The figure used.
     pub figure: Figure,
-    /// Its zones, the mildest first.
+    /// Its zones, mildest first.
     pub zones: Vec<DrawnZone>,
 }
 
 /// One zone of a face.
 #[derive(Clone, Debug, PartialEq)]
 pub struct DrawnZone {
-    /// Which.
+    /// The zone.
     pub zone: Zone,
     /// Outward coefficient GCp.
     pub gcp: f64,
-    /// Outward pressure, pounds a square foot, at strength level.
+    /// Outward pressure, pounds per square foot, at strength level.
     pub psf: f64,
     /// Its outline in plan, in pieces.
     pub shapes: Vec<Polygon>,
 }
 
-/// The effective wind area of the figures' most severe values, square feet.
+/// Effective wind area at which the figures are most severe, square feet.
 const LEAST_AREA: f64 = 10.0;
 
-/// The zones of a job's roof. The effective wind area is the deck under a fastener where site or kit say it, and else the
-/// 10 ft² at which the figures are most severe.
+/// The zones of a job's roof. The effective wind area is the deck area per fastener if site or kit gives it, otherwise the 10 ft²
+/// at which the figures are most severe.
 pub fn drawn(job: &Resolved, layout: &Layout) -> Drawn {
     let said = job.site.building.fastener_square_feet.or_else(|| job.kit.deck_a_fastener());
     let square_feet = said.unwrap_or(LEAST_AREA);
@@ -108,8 +108,8 @@ mod tests {
         job
     }
 
-    /// 6:12 under 7-22, figure 2C at 10 ft²: −1.5, −2.5 and −3.0; qh·Kd is 17.03 psf (see the rule's own test), so that
-    /// the pressures are 17.03 × (GCp − 0.18).
+    /// 6:12 under 7-22, figure 2C at 10 ft²: −1.5, −2.5 and −3.0; qh·Kd is 17.03 psf (see the rule's own test), so the pressures
+    /// are 17.03 × (GCp − 0.18).
     #[test]
     fn every_part_of_each_face_has_a_zone_and_a_pressure() {
         let job = in_wind();
@@ -126,7 +126,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_or_has_no_figure_says_so() {
+    fn unknowns_and_cases_without_a_figure_say_so() {
         let mut job = in_wind();
         job.site.building.exposure = None;
         let all = drawn(&job, &Layout::of(&job));

@@ -1,11 +1,11 @@
 //! Wind on a roof by the components-and-cladding figures of ASCE/SEI 7: a screening, never a stamp.
 //!
-//! A roof-integrated array lies flush and flashed: the reductions for panels above a roof (ASCE/SEI 7-16 29.4.4) rest on
-//! an air gap and open edges that it does not have, so it is taken as roof covering (engineering judgement, from
-//! memory). Plain gable and hip roofs of more than 7° up to 45° are known; what is not in the sources is refused, not
-//! guessed. Structural design is a licensed engineer's.
+//! A roof-integrated array lies flush and flashed: the reductions for panels above a roof (ASCE/SEI 7-16 29.4.4) rely on an air
+//! gap and open edges that it does not have, so it is treated as roof covering (engineering judgement, from memory). Plain gable
+//! and hip roofs above 7° and up to 45° are covered; cases the sources do not cover are refused, not guessed. Structural design
+//! is a licensed engineer's.
 //!
-//! Pounds, feet and miles an hour here, as the standard has them.
+//! Pounds, feet and miles per hour here, as in the standard.
 
 mod coefficients;
 mod conditions;
@@ -25,7 +25,7 @@ use chalkcourse_job::LoadStandard;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// Why a case is not worked out.
+/// Why a case is not calculated.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Refused {
@@ -33,7 +33,7 @@ pub enum Refused {
     Slope(f64),
     /// A roof with an edge that plain gables and hips don't have.
     Edge(EdgeKind),
-    /// The sources of this program don't have the coefficients of the edition for a roof of so many degrees.
+    /// The sources of this program don't have the edition's coefficients for a roof of this shape and slope in degrees.
     NotInSources(LoadStandard, RoofShape, f64),
     /// No zone of the figure reaches the block.
     NoZone,
@@ -42,10 +42,10 @@ pub enum Refused {
 /// A figure of a load standard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Figure {
-    /// Which edition.
+    /// The edition.
     pub standard: LoadStandard,
     /// Its number: "30.3-2B".
     pub number: &'static str,
-    /// The figure for 45° towards which it is taken, where the slope lies between two.
+    /// The figure for 45°, if the slope lies between the two.
     pub towards: Option<&'static str>,
 }

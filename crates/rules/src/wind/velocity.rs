@@ -1,7 +1,6 @@
 use chalkcourse_job::{Exposure, LoadStandard};
 
-/// What the wind pressure at a roof follows from. The ground is taken as level (Kzt = 1): a hill or an escarpment
-/// asks for more.
+/// Inputs of the velocity pressure at a roof. The ground is taken as level (Kzt = 1): a hill or an escarpment requires more.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Wind {
     /// The edition.
@@ -19,7 +18,7 @@ pub struct Wind {
 /// Directionality of components and cladding (ASCE/SEI 7 table 26.6-1, from memory).
 const KD: f64 = 0.85;
 
-/// Kz: how wind grows with height above ground (ASCE/SEI 7 table 26.10-1, by its formula).
+/// Kz: increase of wind with height above ground (ASCE/SEI 7 table 26.10-1, by its formula).
 pub fn exposure_coefficient(standard: LoadStandard, exposure: Exposure, height_ft: f64) -> f64 {
     let (factor, alpha, gradient) = match (standard, exposure) {
         (LoadStandard::Asce716, Exposure::B) => (2.01, 7.0, 1200.0),
@@ -32,13 +31,13 @@ pub fn exposure_coefficient(standard: LoadStandard, exposure: Exposure, height_f
     factor * (height_ft.clamp(15.0, gradient) / gradient).powf(2.0 / alpha)
 }
 
-/// Ke: thinner air on high ground (ASCE/SEI 7 table 26.9-1, by its formula).
+/// Ke: lower air density on high ground (ASCE/SEI 7 table 26.9-1, by its formula).
 pub fn elevation_factor(elevation_ft: f64) -> f64 {
     (-0.000_036_2 * elevation_ft).exp()
 }
 
-/// Velocity pressure at mean roof height times the directionality factor, pounds a square foot. 7-16 has Kd in the
-/// velocity pressure, 7-22 beside the coefficients: the product is one.
+/// Velocity pressure at mean roof height times the directionality factor, pounds per square foot. 7-16 has Kd in the velocity
+/// pressure, 7-22 beside the coefficients: the product is the same.
 pub fn velocity_pressure_with_kd(wind: &Wind) -> f64 {
     let kz = exposure_coefficient(wind.standard, wind.exposure, wind.height_ft);
     0.00256 * kz * KD * elevation_factor(wind.elevation_ft) * wind.mph * wind.mph

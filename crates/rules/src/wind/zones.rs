@@ -2,7 +2,7 @@ use super::{RoofShape, Zone};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::LoadStandard;
 
-/// Which edges are nearer than the width of an edge zone.
+/// Which edges are within an edge-zone width.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Near {
     /// An eave.
@@ -15,11 +15,11 @@ pub struct Near {
     pub hip: bool,
 }
 
-/// The zone of a place by the edges near it. `steep` is more than 27°.
+/// The zone of a point by the edges near it. `steep` is more than 27°.
 ///
 /// 7-22: gables up to 27° have strips along rakes and ridges and corners at the ends of the ridge, but none along eaves; above
-/// 27° strips along rakes and corners at both their ends; hips have zone 3 along eaves and zone 2 beside hips and
-/// ridges. 7-16: strips along all edges, corners where rakes meet eaves and ridges (from memory).
+/// 27°, strips along rakes and corners at both their ends; hips have zone 3 along eaves and zone 2 beside hips and ridges. 7-16:
+/// strips along all edges, corners where rakes meet eaves and ridges (from memory).
 pub fn zone_near(standard: LoadStandard, shape: RoofShape, steep: bool, near: Near) -> Zone {
     let Near { eave, rake, ridge, hip } = near;
     match (standard, shape) {
@@ -42,7 +42,7 @@ pub fn zone_near(standard: LoadStandard, shape: RoofShape, steep: bool, near: Ne
 /// A zone as drawn on a face.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ZoneArea {
-    /// Which.
+    /// The zone.
     pub zone: Zone,
     /// Its outline in plan, in pieces.
     pub shapes: Vec<Polygon>,
@@ -61,7 +61,7 @@ pub fn zone_areas(standard: LoadStandard, shape: RoofShape, face: &RoofFace, wid
     };
     let edges = [EdgeKind::Eave, EdgeKind::Rake, EdgeKind::Ridge, EdgeKind::Hip].map(strips);
     let mut pieces: Vec<(Near, Vec<Polygon>)> = vec![(Near::default(), vec![face.plan.clone()])];
-    // Each kind of strip cuts every piece in two: what is near it, and what is not.
+    // Each kind of strip splits every piece in two: inside the strip and outside.
     for (index, strips) in edges.iter().enumerate().filter(|(_, strips)| !strips.is_empty()) {
         let mut cut = Vec::new();
         for (near, shapes) in pieces {
@@ -92,7 +92,7 @@ pub fn zone_areas(standard: LoadStandard, shape: RoofShape, face: &RoofFace, wid
     areas
 }
 
-/// A strip inside an edge, long enough at both ends that no corner of the face is left out.
+/// A strip inside an edge, extended at both ends so that no corner of the face is missed.
 fn strip(span: &EdgeSpan, width: f64) -> Polygon {
     let (a, b) = span.plan;
     let along = (b - a).normalize_or_zero();
@@ -124,7 +124,7 @@ mod tests {
         near(Zone::One, 72.0 - 22.0);
     }
 
-    /// 7-16 has the same and strips along the eave, with corners of their own.
+    /// 7-16 has the same plus strips along the eave, with corners of their own.
     #[test]
     fn a_gable_of_7_16() {
         let layout = Layout::of(&gable_job());

@@ -1,4 +1,4 @@
-//! A drawing put on a page.
+//! Drawings on a page.
 
 use super::{INK, Ink, SOFT, WIDE};
 use crate::drawing::{self, Drawing, Shape};
@@ -10,14 +10,14 @@ use krilla::paint::{Fill, Stroke, StrokeDash};
 use krilla::surface::Surface;
 use krilla::text::TextDirection;
 
-/// Points to a metre, and the height in points, of a drawing that may take so much.
+/// Scale in points per metre, and height in points, for a drawing of at most `most` points in height.
 pub(super) fn scaled(drawing: &Drawing, most: f32) -> (f32, f32) {
     let size = drawing.bounds.size().as_vec2();
     let scale = (WIDE / size.x).min(most / size.y);
     (scale, size.y * scale)
 }
 
-/// A drawing with its upper left corner at a place of the page, so many points to a metre.
+/// Draws with the upper left corner at a point of the page, at a scale in points per metre.
 pub(super) fn draw_all(
     surface: &mut Surface<'_>,
     letters: &Letters,

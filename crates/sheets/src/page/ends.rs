@@ -1,19 +1,19 @@
-//! Head and foot of a page: what stops the job, the caution, the number of the page.
+//! Page header and footer: stop findings, the caution, the page number.
 
 use super::{BODY, GAP, LEAD, LINE, MARGIN, Mark, PAPER, SMALL, SOFT, STOP, Sheet, WIDE};
 use crate::letters::Letters;
 use chalkcourse_plan::NOT_TO_BUILD;
 use chalkcourse_words as words;
 
-/// Between what is on a page and the lines at its foot.
+/// Gap between page content and footer.
 const FOOT: f32 = 18.0;
-/// Below the last line at the foot.
+/// Space below the last footer line.
 const UNDER_FOOT: f32 = 25.0;
 
-/// What stands at the top of each page of a job that something stops.
+/// Page header of a job that a finding stops.
 pub(super) struct Head {
     lines: Vec<String>,
-    /// Where it ends, points from the top of the paper.
+    /// Lower end, points from the top of the paper.
     pub(super) bottom: f32,
     across: bool,
 }
@@ -56,16 +56,16 @@ impl Head {
     }
 }
 
-/// The caution at the foot of each page, all of it.
+/// The caution in the footer of each page, in full.
 pub(super) struct Foot {
     lines: Vec<String>,
-    /// Where what is on a page ends, points from the top of the paper.
+    /// Where page content ends, points from the top of the paper.
     pub(super) top: f32,
 }
 
 impl Foot {
     pub(super) fn of(sheet: &Sheet, letters: &[Letters; 2]) -> Self {
-        // Room for the number of the page, whichever it is.
+        // Reserve room for the widest page number.
         let room = letters[0].width(&number_of(9999, 9999), SMALL) + 2.0 * GAP;
         let lines = letters[0].lines(&sheet.foot, SMALL, WIDE - room);
         let high = lines.len().max(1) as f32 * SMALL * LEAD;

@@ -1,17 +1,17 @@
-//! Setting a sheet: what stands where on which page.
+//! Page breaking: places the parts of a sheet on pages.
 
 use super::drawn::scaled;
 use super::{BODY, Column, GAP, INK, Ink, LEAD, LINE, MARGIN, Mark, Part, Row, SMALL, SOFT, Sheet, WIDE};
 use crate::drawing::Drawing;
 use crate::letters::Letters;
 
-/// Sets a sheet page by page.
+/// Lays out a sheet page by page.
 pub(super) struct Setter<'a> {
     letters: &'a [Letters; 2],
     pages: Vec<Vec<Mark>>,
-    /// How far down the page is full, points from the top of the paper.
+    /// How far down the page is filled, points from the top of the paper.
     y: f32,
-    /// Where what is on a page begins and ends.
+    /// Where page content starts and ends.
     top: f32,
     bottom: f32,
 }
@@ -32,7 +32,7 @@ impl<'a> Setter<'a> {
             match part {
                 Part::Heading(text) => {
                     setter.y += 9.0;
-                    // With some of what follows; a drawing is not cut.
+                    // Keep it with the start of what follows; a drawing is never split.
                     let follows = match sheet.parts.get(nth + 1) {
                         Some(Part::Drawing { drawing, height }) => scaled(drawing, *height).1 + 40.0,
                         _ => 64.0,
@@ -59,7 +59,7 @@ impl<'a> Setter<'a> {
         }
     }
 
-    /// Begins a page where less than this is left. Whether it did.
+    /// Starts a new page if less than this is left; returns whether it did.
     fn keep(&mut self, height: f32) -> bool {
         let full = self.y + height > self.bottom && self.y > self.top;
         if full {
@@ -166,7 +166,7 @@ impl<'a> Setter<'a> {
         self.y += 1.0;
     }
 
-    /// One line of cells, as high as its highest.
+    /// One row of cells, as high as its tallest.
     fn cells(
         &mut self,
         columns: &[Column],

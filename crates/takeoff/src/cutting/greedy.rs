@@ -1,9 +1,9 @@
-//! Good answers without a proof.
+//! Heuristic plans without proof.
 
 use super::knapsack::fill;
 use super::{Shop, Way};
 
-/// The best of some ways to cut `demand`.
+/// The best of several heuristics for cutting `demand`.
 pub(super) fn best(shop: &Shop, demand: &[u32]) -> Way {
     let mut ways: Vec<Way> =
         (0..shop.room.len()).filter_map(|stock| first_fit(shop, demand, stock)).collect();
@@ -11,8 +11,8 @@ pub(super) fn best(shop: &Shop, demand: &[u32]) -> Way {
     ways.into_iter().min_by_key(|way| way.cost).unwrap_or_default()
 }
 
-/// Longest piece first, each in the first stick of one length of stock that has room; then each stick is changed for the
-/// shortest that holds what is cut from it. `None` where a piece is too long for the stock.
+/// First fit decreasing on one stock length; then each stick is replaced by the shortest that holds its pieces. `None` if a piece
+/// is too long for the stock.
 fn first_fit(shop: &Shop, demand: &[u32], stock: usize) -> Option<Way> {
     let mut open: Vec<(u64, Vec<usize>)> = Vec::new();
     for (index, &count) in demand.iter().enumerate() {
@@ -22,7 +22,7 @@ fn first_fit(shop: &Shop, demand: &[u32], stock: usize) -> Option<Way> {
         }
         let mut from = 0;
         for _ in 0..count {
-            // Pieces of one size: what had no room for the last one has none for this one.
+            // Same size: sticks without room for the previous piece have none for this one.
             while open.get(from).is_some_and(|(left, _)| *left < size) {
                 from += 1;
             }
@@ -42,12 +42,12 @@ fn first_fit(shop: &Shop, demand: &[u32], stock: usize) -> Option<Way> {
     Some(way)
 }
 
-/// The stock that costs least of those that hold so much.
+/// The cheapest stock that holds the amount.
 fn shortest(shop: &Shop, used: u64) -> Option<usize> {
     (0..shop.room.len()).filter(|&stock| shop.room[stock] >= used).min_by_key(|&stock| shop.cost[stock])
 }
 
-/// Stick by stick: the longest piece left, in the stick that it and others fill best.
+/// Best fill, stick by stick: the longest piece left goes into the stick that it fills best together with others.
 fn best_fill(shop: &Shop, demand: &[u32]) -> Way {
     let mut left = demand.to_vec();
     let mut way = Way::default();
@@ -58,7 +58,7 @@ fn best_fill(shop: &Shop, demand: &[u32]) -> Way {
         for stock in (0..shop.room.len()).filter(|&stock| shop.room[stock] >= shop.size[longest]) {
             let rest = fill(&shop.size, &length, &left, shop.room[stock] - shop.size[longest]);
             let used = shop.size[longest] + rest.value as u64;
-            // Cost for what is used, compared crosswise.
+            // Cost per length used, compared by cross-multiplication.
             let better = chosen.as_ref().is_none_or(|(cost, best, _, _)| {
                 u128::from(shop.cost[stock]) * u128::from(*best) < u128::from(*cost) * u128::from(used)
             });

@@ -1,14 +1,14 @@
-//! The most valuable filling of one stick.
+//! The most valuable filling of one stick (bounded knapsack).
 
-/// The best filling: its value, and how many of each size.
+/// The best filling: its value and the count of each size.
 pub(super) struct Filling {
     pub(super) value: i64,
     pub(super) count: Vec<u32>,
-    /// Steps that it took, of the search and of the table.
+    /// Steps taken, by search and table.
     pub(super) steps: u64,
 }
 
-/// Steps of the search before the table takes over: its time is known beforehand.
+/// Step limit of the search before the table takes over, whose running time is known beforehand.
 const STEPS: u32 = 20_000;
 
 /// The most valuable filling of `room` with at most `demand` of each size; exact. Sizes without value are left out.
@@ -30,7 +30,7 @@ pub(super) fn fill(size: &[u64], value: &[i64], demand: &[u32], room: u64) -> Fi
         steps: 0,
     };
     let mut steps = 0;
-    if !search.go(0, room, 0) {
+    if !search.branch(0, room, 0) {
         steps = search.table(room);
     }
     steps += u64::from(search.steps);
@@ -52,8 +52,8 @@ struct Search {
 }
 
 impl Search {
-    /// Depth first by value for length, cut off where even the next ratio throughout is no better. False: out of steps.
-    fn go(&mut self, at: usize, room: u64, value: i64) -> bool {
+    /// Depth first by value per length, pruned where filling up at the next ratio would be no better. False: out of steps.
+    fn branch(&mut self, at: usize, room: u64, value: i64) -> bool {
         if value > self.best {
             self.best = value;
             self.best_count.clone_from(&self.now);
@@ -73,7 +73,7 @@ impl Search {
         for count in (0..=most).rev() {
             self.now[at] = count;
             let taken = self.size[at] * u64::from(count);
-            if !self.go(at + 1, room - taken, value + self.value[at] * i64::from(count)) {
+            if !self.branch(at + 1, room - taken, value + self.value[at] * i64::from(count)) {
                 return false;
             }
         }
@@ -81,11 +81,12 @@ impl Search {
         true
     }
 
-    /// The same by a table over all lengths: slower where few pieces fit in a stick, never slow. How many steps it took.
+    /// The same by dynamic programming over all lengths: slower where few pieces fit in a stick, but never slow. Returns the
+    /// steps taken.
     fn table(&mut self, room: u64) -> u64 {
         let room = room as usize;
         let mut best = vec![0i64; room + 1];
-        // Each size as packs of 1, 2, 4 … pieces, so that any number up to the demand is some of the packs.
+        // Split each demand into packs of 1, 2, 4 … pieces, so that any count up to it is a subset of the packs.
         let mut packs: Vec<(usize, u32, Vec<bool>)> = Vec::new();
         for item in 0..self.size.len() {
             let mut left = (room as u64 / self.size[item]).min(u64::from(self.demand[item])) as u32;
@@ -116,7 +117,7 @@ impl Search {
                 at -= self.size[*item] as usize * *count as usize;
             }
         }
-        // A step of the table is a tenth of one of the search.
+        // A table step takes a tenth of the time of a search step.
         packs.len() as u64 * room as u64 / 10
     }
 }
@@ -127,7 +128,7 @@ mod tests {
     use proptest::prelude::*;
 
     proptest! {
-        /// The two ways are one.
+        /// Search and table agree.
         #[test]
         fn search_and_table_agree(
             items in proptest::collection::vec((1u64..60, 0i64..100, 1u32..4), 1..9),

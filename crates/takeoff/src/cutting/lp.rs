@@ -1,30 +1,30 @@
-//! The relaxation over all patterns: how much of a stick each piece is worth, and a bound.
+//! The LP relaxation over all patterns: the dual price of each piece, and a lower bound.
 
 use super::knapsack::fill;
 use super::{Shop, Way, greedy};
 
-/// What a unit of length is in a price. Prices are whole numbers, so that the bound is exact.
+/// Price of a unit of length. Prices are integers, so that the bound is exact.
 const PRICE: f64 = (1u64 << 20) as f64;
-/// More sizes than a roof has; the relaxation of more would take too long for a drag.
+/// More sizes than a roof has; a larger relaxation would take too long for a drag.
 const MOST_SIZES: usize = 200;
-/// Numbers below this are dust of the simplex steps.
+/// Values below this are simplex rounding error.
 const DUST: f64 = 1e-9;
 
 /// A solved relaxation.
 pub(super) struct Relaxed {
-    /// No way of cutting costs less.
+    /// Lower bound on the cost of any plan.
     pub(super) bound: u64,
-    /// What each piece is worth. No pattern is worth more than `unit` times its stick.
+    /// Dual prices of the pieces. No pattern is worth more than `unit` times its stick.
     pub(super) prices: Prices,
-    /// Patterns and how often each is used, in parts.
+    /// Patterns and their fractional use.
     used: Vec<(Pattern, f64)>,
 }
 
-/// Prices of pieces in whole numbers.
+/// Integer dual prices.
 pub(super) struct Prices {
-    /// Of one piece of each size.
+    /// Per piece of each size.
     pub(super) piece: Vec<i64>,
-    /// Of a unit of length that is bought.
+    /// Per unit of length bought.
     pub(super) unit: i64,
 }
 
@@ -34,8 +34,8 @@ struct Pattern {
     count: Vec<u32>,
 }
 
-/// Column generation (Gilmore and Gomory, 1961) by the revised simplex method, for about so many steps: the bound of an
-/// unfinished one holds too. `None` where there are too many sizes.
+/// Column generation (Gilmore and Gomory, 1961) by the revised simplex method, for about `steps` steps; the bound holds even if
+/// it is cut short. `None` if there are too many sizes.
 pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
     let sizes = shop.size.len();
     if sizes > MOST_SIZES {
@@ -46,7 +46,7 @@ pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
     let mut taken = 0;
     for _ in 0..sizes * 40 + 200 {
         let worth = table.worth();
-        // A piece that is worth less than nothing: it is better to cut more of it than was asked.
+        // A negative dual: cutting more of that piece than required is better.
         if let Some(index) = (0..sizes).find(|&index| worth[index] < -DUST) {
             let mut column = vec![0.0; sizes];
             column[index] = -1.0;
@@ -62,7 +62,7 @@ pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
             let filling = fill(&shop.size, &piece, &shop.demand, shop.room[stock]);
             taken += filling.steps;
             let cost = shop.cost[stock];
-            // The greatest value for cost of any pattern, compared crosswise.
+            // The greatest value per cost of any pattern, compared by cross-multiplication.
             if least_ratio.is_none_or(|(value, of)| {
                 i128::from(filling.value) * i128::from(of) > i128::from(value) * i128::from(cost)
             }) {
@@ -74,7 +74,7 @@ pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
             }
         }
         let (value, cost) = least_ratio?;
-        // Farley (1990): prices scaled down until no pattern is worth more than its stick are a bound.
+        // Farley (1990): prices scaled down until no pattern is worth more than its stick give a lower bound.
         let all: i128 = piece.iter().zip(&shop.demand).map(|(&p, &d)| i128::from(p) * i128::from(d)).sum();
         if value > 0 {
             let bound = (all * i128::from(cost) + i128::from(value) - 1) / i128::from(value);
@@ -95,7 +95,7 @@ pub(super) fn relax(shop: &Shop, steps: u64) -> Option<Relaxed> {
     Some(Relaxed { bound, prices, used: table.used() })
 }
 
-/// A basis, its inverse, and how often each of its columns is used.
+/// The basis, its inverse and the basic solution.
 struct Table {
     inverse: Vec<Vec<f64>>,
     cost: Vec<f64>,
@@ -104,7 +104,7 @@ struct Table {
 }
 
 impl Table {
-    /// One pattern a size: as many of it as fit in the stick that is cheapest for it.
+    /// Starting basis, one pattern per size: as many pieces as fit in the stick that is cheapest for that size.
     fn start(shop: &Shop) -> Option<Self> {
         let sizes = shop.size.len();
         let mut table =
@@ -129,7 +129,7 @@ impl Table {
         Some(table)
     }
 
-    /// What one more of each size costs with this basis.
+    /// Dual prices of the basis.
     fn worth(&self) -> Vec<f64> {
         let mut worth = vec![0.0; self.cost.len()];
         for (row, &cost) in self.inverse.iter().zip(&self.cost) {
@@ -140,7 +140,7 @@ impl Table {
         worth
     }
 
-    /// Takes a column into the basis. False where no other has to leave for it, which a sound problem never meets.
+    /// Brings a column into the basis. False if the ratio test finds no leaving column, which does not happen on a valid problem.
     fn enter(&mut self, column: &[f64], cost: f64, pattern: Option<Pattern>) -> bool {
         let along: Vec<f64> =
             self.inverse.iter().map(|row| row.iter().zip(column).map(|(a, b)| a * b).sum()).collect();
@@ -173,8 +173,8 @@ impl Table {
 }
 
 impl Relaxed {
-    /// Whole ways near the relaxation: patterns rounded down, at the nearest, and up where most is left over; the rest is
-    /// cut by itself.
+    /// Integer plans near the relaxation: patterns rounded down, to nearest, and up where the fraction is largest; the rest of
+    /// the demand is cut separately.
     pub(super) fn rounded(&self, shop: &Shop) -> Vec<Way> {
         [0.0, 0.25, 0.5, 0.75].map(|up| self.rounded_from(shop, up)).to_vec()
     }
@@ -187,7 +187,7 @@ impl Relaxed {
         for (pattern, level) in order {
             let times = (level + DUST + up).floor() as u64;
             for _ in 0..times {
-                // Never more than was asked for.
+                // Never exceed the demand.
                 let pieces: Vec<usize> = (0..left.len())
                     .flat_map(|i| std::iter::repeat_n(i, pattern.count[i].min(left[i]) as usize))
                     .collect();

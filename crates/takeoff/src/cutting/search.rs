@@ -1,25 +1,25 @@
-//! Whether all can be cut for a given cost: stick by stick, with the relaxation's prices.
+//! Decides whether the demand can be cut at a given cost: stick by stick, pruned by dual prices.
 
 use super::lp::Prices;
 use super::{Shop, Way};
 use std::collections::HashMap;
 
-/// What a search came to.
+/// Result of a search.
 pub(super) enum Found {
-    /// A way for that cost.
+    /// A plan within the cost.
     Answer(Way),
-    /// There is none.
+    /// No such plan exists.
     Nothing,
-    /// It is not known: no steps are left.
+    /// Undecided: out of steps.
     OutOfSteps,
 }
 
-/// Looks for a way that costs at most `cost`.
+/// Searches for a plan that costs at most `cost`.
 ///
-/// With prices under which no pattern is worth more than its stick, each stick wastes what it costs beyond the worth of its
-/// pieces, and all sticks together may waste what `cost` is beyond the worth of all pieces. That is little where the bound
-/// is near, so that few patterns are left to try. The longest piece left lies in some stick, and of some best way that
-/// stick is full: a piece that would still fit may be moved into it.
+/// Under prices at which no pattern is worth more than its stick, each stick wastes its cost minus the worth of its pieces, and
+/// all sticks together may waste `cost` minus the worth of all pieces. Near the bound that is little, so few patterns are left to
+/// try. Each step branches on the stick with the longest piece left; in some optimal plan that stick is full, since any piece
+/// that still fits may be moved into it.
 pub(super) fn reach(shop: &Shop, prices: &Prices, cost: u64, steps: &mut u64) -> Found {
     let worth: i128 =
         prices.piece.iter().zip(&shop.demand).map(|(&p, &d)| i128::from(p) * i128::from(d)).sum();
@@ -42,7 +42,7 @@ pub(super) fn reach(shop: &Shop, prices: &Prices, cost: u64, steps: &mut u64) ->
         failed: HashMap::new(),
         steps,
     };
-    match search.go(cost, waste) {
+    match search.branch(cost, waste) {
         Some(true) => {
             let mut way = Way::default();
             for (stock, count) in search.chosen {
@@ -60,21 +60,21 @@ pub(super) fn reach(shop: &Shop, prices: &Prices, cost: u64, steps: &mut u64) ->
 struct Search<'a> {
     shop: &'a Shop,
     prices: &'a Prices,
-    /// From each size on, the best worth for length as a fraction.
+    /// For each size, the best worth per length from it on, as a fraction.
     best_ratio: Vec<(i64, u64)>,
     left: Vec<u32>,
     chosen: Vec<(usize, Vec<u32>)>,
-    /// For pieces left, the cost that was not enough.
+    /// For each remaining demand, a cost that was not enough.
     failed: HashMap<Vec<u32>, u64>,
     steps: &'a mut u64,
 }
 
-/// Failed states that are remembered, at most: some megabytes.
+/// Maximum remembered failures: some megabytes.
 const MOST_FAILED: usize = 50_000;
 
 impl Search<'_> {
     /// `None`: out of steps.
-    fn go(&mut self, cost: u64, waste: i128) -> Option<bool> {
+    fn branch(&mut self, cost: u64, waste: i128) -> Option<bool> {
         let Some(longest) = self.left.iter().position(|&count| count > 0) else { return Some(true) };
         if self.failed.get(&self.left).is_some_and(|&failed| cost <= failed) {
             return Some(false);
@@ -98,7 +98,7 @@ impl Search<'_> {
                 *left -= taken;
             }
             self.chosen.push((stock, count));
-            let found = self.go(cost - self.shop.cost[stock], waste - wasted);
+            let found = self.branch(cost - self.shop.cost[stock], waste - wasted);
             if found != Some(false) {
                 return found;
             }
@@ -114,8 +114,8 @@ impl Search<'_> {
         Some(false)
     }
 
-    /// All full fillings of a stick from size `at` on that waste no more than they may. `short` is what the pieces so far
-    /// are worth less than the stick.
+    /// All maximal fillings of a stick, from size `at` on, within the allowed waste. `short` is the stick's worth minus that of
+    /// the pieces so far.
     #[expect(clippy::too_many_arguments, reason = "the state of one recursion")]
     fn patterns(
         &mut self,
@@ -134,7 +134,7 @@ impl Search<'_> {
         *self.steps = self.steps.checked_sub(1)?;
         if at == self.left.len() {
             let fits = |i: usize| self.left[i] > count[i] && self.shop.size[i] <= room;
-            // Shortest pieces last: where none of them fits, nothing does.
+            // Check maximality from the shortest piece: if that does not fit, none does.
             if short <= waste && !(0..at).rev().any(fits) {
                 found.push((short, stock, count.clone()));
             }

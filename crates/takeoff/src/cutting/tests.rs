@@ -7,7 +7,7 @@ fn problem(mut pieces: Vec<(u32, u32)>, stocks: &[u32], kerf: u32) -> Cutting {
     Cutting { pieces, stocks: stocks.to_vec(), kerf }
 }
 
-/// An answer cuts what was asked for, no stick holds more than it has, and the costs add up.
+/// The plan meets the demand, no stick is overfilled, and the costs add up.
 fn holds(problem: &Cutting, answer: &Answer) {
     let mut count = vec![0; problem.pieces.len()];
     let mut bought = 0;
@@ -36,13 +36,13 @@ fn check(pieces: Vec<(u32, u32)>, stocks: &[u32], kerf: u32, bought: u64) {
 fn by_hand() {
     // two of 4 in each of 8, and the fifth in a stick of its own
     check(vec![(4, 5)], &[8], 0, 24);
-    // a cut of 1 between two of 4 leaves no second piece
+    // a kerf of 1 between two of 4 leaves no second piece
     check(vec![(4, 2)], &[8], 1, 16);
     // the last cut may fall away: 4 + 1 + 3 = 8
     check(vec![(4, 1), (3, 1)], &[8], 1, 8);
     // 7 + 5 from a 12 beats 8 + 8
     check(vec![(7, 1), (5, 1)], &[8, 12], 0, 12);
-    // first fit by length takes 3 sticks (6+4, 4+3, 3): 6+3 … the best two are 6 + 4 and 4 + 3 + 3
+    // first fit decreasing takes 3 sticks (6+4, 4+3, 3): 6+3 … the best two are 6 + 4 and 4 + 3 + 3
     check(vec![(6, 1), (4, 2), (3, 2)], &[10], 0, 20);
     check(vec![(9, 3), (5, 4), (3, 2), (2, 1)], &[10], 0, 60);
 }
@@ -53,7 +53,7 @@ fn nothing_to_cut_is_nothing_bought() {
     assert_eq!(cut(&problem(vec![(9, 1)], &[8], 0), 100), Answer::default());
 }
 
-/// The least cost by trying everything: the longest piece left in every stick with room, or in a new one.
+/// The least cost by brute force: the longest piece left in every stick with room, or in a new one.
 fn brute(problem: &Cutting) -> u64 {
     fn go(left: &[u32], open: &mut Vec<u64>, cost: u64, problem: &Cutting, best: &mut u64) {
         if cost >= *best {
@@ -104,9 +104,9 @@ proptest! {
         prop_assert_eq!(answer.bought, brute(&problem));
     }
 
-    /// With no steps to search the answer holds and the bound is honest.
+    /// With no steps to search, the plan is valid and the bound is below it.
     #[test]
-    fn without_a_proof_the_gap_is_true(
+    fn without_a_proof_the_bound_holds(
         pieces in proptest::collection::vec((10u32..90, 1u32..4), 1..9),
         kerf in 0u32..3,
     ) {

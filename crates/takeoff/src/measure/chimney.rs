@@ -1,4 +1,4 @@
-//! Chimneys, drawn as parts of the house or as what comes through a face, and the crickets behind whatever is wide.
+//! Chimneys, drawn as parts of the house or as penetrations, and the crickets behind wide ones and wide curbs.
 
 use super::roof::through;
 use super::{Measures, NEAR};
@@ -6,32 +6,32 @@ use crate::{MeasuredPlace, MeasuredShape, Spot};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Rect, distance_to_segment, dvec2};
 use chalkcourse_job::{ChimneyPart, CricketPart, PartKind, PenetrationKind, Resolved, RoofPart};
 
-/// Which faces of a job are those of a cricket.
+/// Which faces of a job belong to a cricket.
 pub(super) fn cricket_faces(job: &Resolved) -> Vec<bool> {
     let chimney = |part| job.part(part).is_some_and(|part| part.kind == PartKind::Chimney);
     job.faces.iter().map(|face| face.from.is_some_and(|from| chimney(from.part))).collect()
 }
 
-/// What stands up out of a face and is flashed there.
+/// Something that stands up out of a face and is flashed there.
 struct Upstand {
     name: String,
-    /// Whether it is told for the first time: one over a ridge stands on two faces.
+    /// Whether this is the first face it is counted on: one over a ridge is on two.
     first: bool,
     kind: PenetrationKind,
     /// Index of the face.
     face: usize,
     /// Its bounds in the frame of the face.
     bounds: Rect,
-    /// Whether the face goes on below it, and above it.
+    /// Whether the face continues below it, and above it.
     low: bool,
     high: bool,
     cricket: Option<Cricket>,
 }
 
-/// A cricket: a level ridge from the middle of the upper side back to the roof. All in metres, true lengths.
+/// A cricket: a level ridge from the middle of the upper side back to the roof. True lengths, metres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Cricket {
-    /// Its ridge.
+    /// Ridge length.
     ridge: f64,
     /// From the ridge's end at the wall down to each corner.
     rafter: f64,
@@ -39,12 +39,12 @@ struct Cricket {
     valley: f64,
     /// Both faces.
     area: f64,
-    /// How far its ridge reaches up the slope of the roof.
+    /// How far its ridge extends up the slope of the roof.
     reach: f64,
 }
 
 impl Cricket {
-    /// Behind something `wide`, with faces that rise by `slope` on a roof that rises by `roof`, both rise over run.
+    /// Behind an upstand of width `wide`; `slope` of the cricket and `roof` slope are both rise over run.
     fn of(wide: f64, slope: f64, roof: f64) -> Option<Self> {
         if wide <= 0.0 || slope <= 0.0 || roof < 1e-3 {
             return None;
@@ -68,13 +68,13 @@ impl Measures<'_> {
         self.job.parts.iter().filter(|part| part.kind == PartKind::Chimney)
     }
 
-    /// Whether a line of the roof runs along a chimney, or along a cricket.
+    /// Whether a roof line runs along a chimney or a cricket.
     pub(super) fn meets_chimney(&self, span: &EdgeSpan) -> bool {
         span.neighbour.is_some_and(|other| self.crickets.get(other.face).copied().unwrap_or(false))
             || self.chimney_parts().any(|part| runs_along(span, part))
     }
 
-    /// All that is flashed like a chimney or wants a cricket, on the faces that are covered anew.
+    /// Everything on re-roofed faces that is flashed like a chimney or needs a cricket.
     fn upstands(&self) -> Vec<Upstand> {
         let mut all: Vec<Upstand> = Vec::new();
         for (penetration, on) in self.penetrations() {
@@ -122,7 +122,7 @@ impl Measures<'_> {
         all
     }
 
-    /// Whether a part's cricket stands on a face.
+    /// Whether a part's cricket is on a face.
     fn has_cricket(&self, part: &RoofPart, face: usize) -> bool {
         let edges = self.layout.roof.faces.get(face).map_or(&[][..], |face| &face.edges);
         edges.iter().filter_map(|span| span.neighbour).any(|other| {
@@ -130,8 +130,8 @@ impl Measures<'_> {
         })
     }
 
-    /// A cricket as drawn, by the slope of its faces; else where the rule book asks one, as steep as the roof (common practice, no
-    /// source).
+    /// A cricket as drawn, at the slope of its faces; otherwise, where the rule book requires one, as steep as the roof (common
+    /// practice, no source).
     fn cricket(&self, kind: PenetrationKind, wide: f64, face: usize, drawn: Option<f64>) -> Option<Cricket> {
         let roof = self.layout.roof.faces.get(face)?.plane.pitch.slope();
         let asked = || {
@@ -206,7 +206,7 @@ impl Measures<'_> {
         }
     }
 
-    /// Sides of chimneys and skylights: courses beside them, or widths below and above.
+    /// Sides of chimneys and skylights: courses along their sides, or widths below and above.
     pub(super) fn curbs(&self, courses: bool, places: &mut Vec<MeasuredPlace>) {
         let curb = |kind| matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight);
         for at in self.upstands().iter().filter(|at| curb(at.kind)) {
@@ -247,7 +247,7 @@ fn corners(Rect { min, max }: Rect) -> [DVec2; 4] {
     [min, dvec2(max.x, min.y), dvec2(min.x, max.y), max]
 }
 
-/// Whether a line of the roof runs along the walls of a chimney.
+/// Whether a roof line runs along the walls of a chimney.
 fn runs_along(span: &EdgeSpan, part: &RoofPart) -> bool {
     let (a, b) = span.plan;
     part.outline
@@ -259,15 +259,15 @@ fn runs_along(span: &EdgeSpan, part: &RoofPart) -> bool {
 mod tests {
     use super::*;
 
-    /// Behind a chimney 32 in wide on a roof at 6:12, as steep as the roof: half of it is 16 in, the ridge 8 in higher and 16 in
-    /// long; to the corners √(16² + 8²) = 17.889 in at the wall and √(16² + 16² + 8²) = 24 in on the roof; two triangles of 16 × 16 / 2
-    /// in plan, × 1.118 on the slope: 286.22 sq in.
+    /// Behind a chimney 32 in wide on a 6:12 roof, as steep as the roof: half the width is 16 in, so the ridge is 8 in high and
+    /// 16 in long; to the corners √(16² + 8²) = 17.889 in at the wall and √(16² + 16² + 8²) = 24 in on the roof; two triangles of
+    /// 16 × 16 / 2 in plan, × 1.118 on the slope: 286.22 sq in.
     #[test]
     fn a_cricket_by_hand() {
         let cricket = Cricket::of(32.0, 0.5, 0.5).unwrap();
         assert!((cricket.ridge - 16.0).abs() < 1e-9 && (cricket.valley - 24.0).abs() < 1e-9, "{cricket:?}");
         assert!((cricket.rafter - 17.889).abs() < 1e-3 && (cricket.area - 286.217).abs() < 1e-3);
-        // flatter than the roof it is shorter
+        // on a cricket flatter than the roof the ridge is shorter
         assert!((Cricket::of(32.0, 0.25, 0.5).unwrap().ridge - 8.0).abs() < 1e-9);
         assert_eq!(Cricket::of(32.0, 0.5, 0.0), None);
     }

@@ -1,5 +1,5 @@
-//! What self-adhered membranes cover: the leak barrier along the eaves, full length and first; the array's, under it and
-//! around it; and what is left for underlayment.
+//! Self-adhered membranes: the leak barrier along the eaves, full length and laid first; the array's, under it and around it; and
+//! the deck that remains for underlayment.
 
 use super::{Measures, NEAR, On, deck_under};
 use crate::{MeasuredPlace, MeasuredShape, Spot, band, clip, rolls};
@@ -8,8 +8,8 @@ use chalkcourse_job::{Amount, Measure, Roll};
 use chalkcourse_layout::{PlacedBlock, known};
 
 impl Measures<'_> {
-    /// The strip around each block on its face, with the deck under the block or without. What lies under another block, or in
-    /// the strip of one before it, is that one's.
+    /// The strip around each block on its face, with or without the deck under the block. Where it overlaps another block or the
+    /// strip of an earlier one, it is counted there.
     pub(super) fn array_membrane(&self, with_under: bool, places: &mut Vec<MeasuredPlace>) {
         let margin = self.kit.flashing.membrane.metres();
         let placed: Vec<(&PlacedBlock, Rect)> = self
@@ -46,7 +46,7 @@ impl Measures<'_> {
         }
     }
 
-    /// The share of shingles that courses lose at hips and valleys of all faces together.
+    /// Share of shingles lost to course cuts at hips and valleys, over all faces.
     pub(crate) fn shingles_cut_off(&self) -> f64 {
         let (mut coursed, mut area) = (0.0, 0.0);
         for (index, face) in self.covered_faces() {
@@ -58,7 +58,7 @@ impl Measures<'_> {
         if area > 0.0 { (coursed / area - 1.0).max(0.0) } else { 0.0 }
     }
 
-    /// How far up the slope the rule book asks for a leak barrier on a face, in metres; `None` where it asks none.
+    /// How far up the slope the rule book requires a leak barrier on a face, in metres; `None` if it requires none.
     fn barrier_depth(&self, index: usize, face: &RoofFace) -> Option<f64> {
         let rule = self.job.rule_book.roofing.as_ref()?.ice_barrier.as_ref()?;
         let id = self.layout.faces.get(index)?.id;
@@ -69,7 +69,7 @@ impl Measures<'_> {
         Some(if steep { depth.max(rule.steep_length.value.metres()) } else { depth })
     }
 
-    /// Whether the reach of a leak barrier is not known: no overhang, of a face that has one to be laid on.
+    /// Whether the leak barrier's reach is unknown because the overhang of a face that needs one is.
     pub(crate) fn overhang_missing(&self) -> bool {
         self.covered_faces().any(|(index, face)| {
             let eave = face.edges.iter().any(|span| span.kind == EdgeKind::Eave);
@@ -78,7 +78,7 @@ impl Measures<'_> {
         })
     }
 
-    /// Along each eave, full length: it is laid before anything else is, under the array too.
+    /// Along each eave, full length: it is laid before anything else, under the array too.
     pub(super) fn leak_barrier(&self, places: &mut Vec<MeasuredPlace>) {
         for (index, face) in self.covered_faces() {
             let Some(depth) = self.barrier_depth(index, face) else { continue };
@@ -90,9 +90,9 @@ impl Measures<'_> {
         }
     }
 
-    /// The deck that underlayment must reach on faces of the one kind: all but what a membrane of the order covers, less the lap of
-    /// the two: along the leak barrier up the slope, beside an array along it. Above an array and below it courses are as high as they
-    /// are, and a lap there would ask for a whole one where the membrane ends at a ridge.
+    /// The deck that underlayment must cover on faces of one kind: all but what a membrane on the order covers, less the lap of
+    /// the two: up the slope at the leak barrier, sideways beside an array. Above and below an array the course height is fixed,
+    /// and a lap there would call for an extra course where the membrane ends at a ridge.
     pub(super) fn underlayment(&self, double: bool, places: &mut Vec<MeasuredPlace>) {
         let from = self.job.rule_book.roofing.as_ref().map(|roofing| roofing.single_underlayment_from.value);
         let barrier = self.roll_of(&Measure::LeakBarrier);
@@ -101,7 +101,7 @@ impl Measures<'_> {
         let margin = self.kit.flashing.membrane.metres();
         let covered = dvec2(margin - lap, margin);
         for (index, face) in self.covered_faces() {
-            // A slope that was worked out from three heights may miss its pitch by a hair.
+            // A slope calculated from three heights may miss its pitch by a hair.
             let low = from.is_some_and(|from| face.plane.pitch.slope() < from.slope() - 1e-9);
             if low != double {
                 continue;
@@ -127,7 +127,7 @@ impl Measures<'_> {
         }
     }
 
-    /// The roll in which the order has a membrane laid; `None` where no part of the order lays it.
+    /// The roll from which the order lays a membrane; `None` if no part of the order lays it.
     fn roll_of(&self, measure: &Measure) -> Option<&Roll> {
         let ordered = self.kit.parts.iter().filter(|part| !self.job.order.off.contains_key(&part.number));
         ordered.flat_map(|part| &part.needs).find_map(|term| match &term.each {
@@ -137,7 +137,7 @@ impl Measures<'_> {
     }
 }
 
-/// Strips along the eaves of a face. Where an eave ends at a valley its strip is laid through to the valley's line.
+/// Strips along the eaves of a face. Where an eave ends at a valley the strip is run through to the valley line.
 fn along_eaves(face: &RoofFace, depth: f64) -> Vec<Rect> {
     let eaves = face.edges.iter().filter(|span| span.kind == EdgeKind::Eave);
     eaves
@@ -157,7 +157,7 @@ fn along_eaves(face: &RoofFace, depth: f64) -> Vec<Rect> {
         .collect()
 }
 
-/// The upper ends of valleys that begin at a point of a face's outline.
+/// The upper ends of valleys that start at a vertex of a face's outline.
 fn valleys_from(face: &RoofFace, at: DVec2) -> impl Iterator<Item = DVec2> + '_ {
     let valleys = face.edges.iter().filter(|span| span.kind == EdgeKind::Valley);
     valleys
@@ -166,7 +166,7 @@ fn valleys_from(face: &RoofFace, at: DVec2) -> impl Iterator<Item = DVec2> + '_ 
         .map(|(_, to)| to)
 }
 
-/// How far a roll reaches that is laid in whole widths until it has reached a depth.
+/// The reach of full-width courses laid until they cover a depth.
 fn as_laid(depth: f64, roll: &Roll) -> f64 {
     let (width, step) = (roll.width.metres(), (roll.width - roll.side_lap).metres());
     let more = ((depth - width) / step - 1e-6).ceil().max(0.0);

@@ -1,4 +1,4 @@
-//! What is counted or measured on the roof itself, apart from the array.
+//! Measures of the roof itself, apart from the array.
 
 use super::{Measures, NEAR, chimney, deck_under};
 use crate::{MeasuredPlace, MeasuredShape, Spot, band, clip};
@@ -7,7 +7,7 @@ use chalkcourse_job::{Measure, PenetrationKind, Resolved, RoofKind, RoofScope};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 use std::sync::Arc;
 
-/// Which faces are shingled anew. A face whose outline is wrong has no area yet, and none is guessed; a cricket is covered with
+/// Which faces are re-shingled. A face with an invalid outline has no area yet, and none is guessed; a cricket is covered in
 /// metal.
 pub(crate) fn covered(job: &Resolved, layout: &Layout) -> Vec<bool> {
     let carries =
@@ -24,7 +24,7 @@ pub(crate) fn covered(job: &Resolved, layout: &Layout) -> Vec<bool> {
     faces.map(|(index, (face, placed))| face.sound && shingled(index) && chosen(index, placed.id)).collect()
 }
 
-/// Measures that stay as they are while blocks move.
+/// Measures that do not change while blocks move.
 pub(crate) fn is_of_roof(measure: &Measure) -> bool {
     matches!(
         measure,
@@ -46,7 +46,7 @@ pub(crate) fn is_of_roof(measure: &Measure) -> bool {
     )
 }
 
-/// Measures of the roof or the job that hang on the array too.
+/// Measures of the roof or the job that depend on the array too.
 pub(crate) fn is_of_deck(measure: &Measure) -> bool {
     matches!(
         measure,
@@ -99,7 +99,7 @@ impl Measures<'_> {
                 let pipes = self.penetrations().filter(|(p, _)| p.kind == PenetrationKind::PipeBoot);
                 for (penetration, on) in pipes {
                     let across = Length::from_metres(on.bounds.size().max_element()).mm();
-                    // A tenth of a millimetre beside a size is that size.
+                    // Within a tenth of a millimetre of a size counts as that size.
                     if across > f64::from(*over_mm) + 0.1 && across <= f64::from(*to_mm) + 0.1 {
                         let spot = MeasuredShape::Point(on.bounds.centre());
                         places.push(through(
@@ -124,12 +124,12 @@ impl Measures<'_> {
                 let crews = self.job.kit.crews.iter().filter(|crew| all || crew.on_roof);
                 places.push(whole(crews.map(|crew| f64::from(crew.people)).sum()));
             }
-            // Of blocks or of another part.
+            // Measures of blocks or of another part.
             _ => {}
         }
     }
 
-    /// Whether there is anything to do at all.
+    /// Whether there is any work to do.
     fn is_work(&self) -> bool {
         self.covered.contains(&true) || self.layout.blocks.iter().any(|block| !block.modules.is_empty())
     }
@@ -157,7 +157,7 @@ impl Measures<'_> {
         faces.filter(|(index, _)| self.covered.get(*index).copied().unwrap_or(false))
     }
 
-    /// Faces that are covered anew with an amount each; those with none left out.
+    /// Re-roofed faces with an amount each; zero amounts are left out.
     fn faces(&self, amount: impl Fn(usize, &RoofFace) -> f64) -> impl Iterator<Item = MeasuredPlace> {
         self.covered_faces().filter_map(move |(index, face)| {
             let amount = amount(index, face);
@@ -170,15 +170,15 @@ impl Measures<'_> {
         self.on_face(line.face, spot, line.length, MeasuredShape::Path(vec![line.from, line.to]))
     }
 
-    /// Lines of a kind on the faces that are covered anew, one that two faces share once, and one that goes straight on beside another
-    /// face as one. What meets a chimney or a cricket is theirs.
+    /// Lines of a kind on re-roofed faces; a line that two faces share counts once, and one that continues straight along the
+    /// next face counts as one. Lines along a chimney or a cricket belong to those.
     fn edges(&self, kind: EdgeKind) -> Vec<Line> {
         let mut lines: Vec<Line> = Vec::new();
         for (face, on_roof) in self.covered_faces() {
             let of_kind = on_roof.edges.iter().filter(|span| span.kind == kind && !self.meets_chimney(span));
-            for span in of_kind.filter(|span| !self.told_before(kind, face, span)) {
+            for span in of_kind.filter(|span| !self.counted_before(kind, face, span)) {
                 let line = Line { face, from: span.frame.0, to: span.frame.1, length: span.length };
-                match lines.iter_mut().find(|before| before.goes_on_in(&line)) {
+                match lines.iter_mut().find(|before| before.continues_in(&line)) {
                     Some(before) => before.join(&line),
                     None => lines.push(line),
                 }
@@ -187,8 +187,8 @@ impl Measures<'_> {
         lines
     }
 
-    /// Whether the face on the other side of a line that two share has told it.
-    fn told_before(&self, kind: EdgeKind, face: usize, span: &EdgeSpan) -> bool {
+    /// Whether the face on the other side of a shared line has already counted it.
+    fn counted_before(&self, kind: EdgeKind, face: usize, span: &EdgeSpan) -> bool {
         let shared = !matches!(kind, EdgeKind::Eave | EdgeKind::Rake | EdgeKind::WallLine);
         let told = |other: usize| other < face && self.covered.get(other).copied().unwrap_or(false);
         shared && span.neighbour.is_some_and(|other| told(other.face))
@@ -200,12 +200,12 @@ impl Measures<'_> {
         self.edges(EdgeKind::WallLine).into_iter().filter(|line| is_up(line) == up).collect()
     }
 
-    /// Courses between two heights of a face, and one more.
+    /// The courses between two heights of a face, plus one.
     pub(super) fn courses(&self, face: usize, low: f64, high: f64) -> f64 {
         self.layout.faces.get(face).map_or(0.0, |face| face.courses.crossed(low, high) as f64 + 1.0)
     }
 
-    /// What comes through faces that are covered anew, each with its outline on its own face.
+    /// Penetrations through re-roofed faces, each with its outline on its own face.
     pub(super) fn penetrations(&self) -> impl Iterator<Item = (&PlacedPenetration, &OnFace)> {
         self.layout.penetrations.iter().filter_map(|penetration| {
             let home = penetration.home.filter(|home| self.covered.get(*home).copied().unwrap_or(false))?;
@@ -213,7 +213,7 @@ impl Measures<'_> {
         })
     }
 
-    /// The strip around each penetration, on its face. One over two faces is told on the face of its middle.
+    /// The strip around each penetration, on its face. One that spans two faces counts on the face under its centre.
     fn around_through(&self, places: &mut Vec<MeasuredPlace>) {
         let margin = self.job.kit.flashing.through.metres();
         for (penetration, on) in self.penetrations() {
@@ -233,7 +233,7 @@ impl Measures<'_> {
         }
     }
 
-    /// Where water runs down a wall and off the roof beside it: the lower end of a wall line that is the end of an eave.
+    /// Kick-outs, where water runs down a wall and off the roof beside it: at the lower end of a wall line that ends at an eave.
     fn kick_outs(&self, places: &mut Vec<MeasuredPlace>) {
         for line in self.walls(true) {
             let low = if line.from.y < line.to.y { line.from } else { line.to };
@@ -246,7 +246,7 @@ impl Measures<'_> {
         }
     }
 
-    /// What the roof as drawn is to one who cuts shingles for it.
+    /// The type of the roof as drawn, by which shingle waste is graded.
     pub(crate) fn roof_kind(&self) -> RoofKind {
         if !self.edges(EdgeKind::Valley).is_empty() {
             RoofKind::CutUp
@@ -258,7 +258,7 @@ impl Measures<'_> {
     }
 }
 
-/// A straight line of the roof on one face, in its frame, metres.
+/// A straight roof line on one face, in its frame, metres.
 struct Line {
     face: usize,
     from: DVec2,
@@ -267,8 +267,8 @@ struct Line {
 }
 
 impl Line {
-    /// Whether the other one goes on straight where this one ends, or before it begins.
-    fn goes_on_in(&self, other: &Self) -> bool {
+    /// Whether the other line is a straight continuation at either end of this one.
+    fn continues_in(&self, other: &Self) -> bool {
         let straight = (self.to - self.from).perp_dot(other.to - other.from).abs()
             < NEAR * self.length.max(other.length);
         self.face == other.face

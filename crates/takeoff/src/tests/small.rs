@@ -1,4 +1,4 @@
-//! Small jobs to count by hand: also for what tells an order.
+//! Small jobs to count by hand, also used by the tests of `telling`.
 
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Rect, dvec2};
 use chalkcourse_job::{
@@ -14,7 +14,7 @@ pub(crate) fn job(blocks: Vec<Block>) -> Resolved {
     job_on(60.0, 15.0, blocks)
 }
 
-/// A face that holds all that blocks and their flashing reach to, with the array alone on the order.
+/// A face large enough for the blocks and their flashing, with only the array on the order.
 pub(crate) fn array_alone(block: Block) -> Resolved {
     let mut job = job_on(300.0, 150.0, vec![Block { at: block.at + dvec2(20.0, 12.5), ..block }]);
     let order = OrderChoices {

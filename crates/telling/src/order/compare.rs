@@ -1,4 +1,4 @@
-//! Orders beside each other, and suppliers, to read.
+//! Comparisons of orders and of suppliers, as text.
 
 use super::money::{show_money, show_more};
 use chalkcourse_takeoff::{Change, Comparison, PriceComparison};
@@ -6,7 +6,7 @@ use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::fmt::Write;
 
-/// The comparison to read: what is more, what is less, what else changed, and what it costs.
+/// The comparison as text: what is added, what is dropped, what else changed, and the cost.
 pub fn comparison(orders: &Comparison) -> String {
     let plain = super::text::plain;
     let mut out = String::new();
@@ -62,7 +62,7 @@ pub fn comparison(orders: &Comparison) -> String {
     out
 }
 
-/// One order at the prices of several suppliers, to read.
+/// One order at the prices of several suppliers, as text.
 pub fn offers(prices: &PriceComparison) -> String {
     let plain = super::text::plain;
     let mut out = String::new();

@@ -30,13 +30,14 @@ const COLUMNS: [&str; 22] = [
     "Crew",
 ];
 
-/// The order for a spreadsheet: UTF-8, one record a row, every cell quoted, and no cell that a spreadsheet takes for a
-/// formula. The first column says what a row is: `job`, `kit`, `rule book`, `prices`, `part`, `off`, `cut`, `goods`,
+/// The order as CSV for a spreadsheet: UTF-8, one record per row, every cell quoted, and no cell that a spreadsheet would take
+/// for a formula. The first column is the kind of row: `job`, `kit`, `rule book`, `prices`, `part`, `off`, `cut`, `goods`,
 /// `labour`, `sales tax`, `delivery`, `cost`, `overhead`, `profit`, `total`, `no price`, `crew`, `note`, `finding`, `waiver`,
-/// `caution`. The `part` rows add up to `goods` and `labour`, and those with tax and delivery to `cost`, and so on. Lengths are decimal feet or metres, areas square feet or square metres.
+/// `caution`. The `part` rows add up to `goods` and `labour`, those with tax and delivery to `cost`, and so on. Lengths are
+/// decimal feet or metres, areas square feet or square metres.
 ///
 /// # Errors
-/// [`OutputError::Csv`] when the writer gives up, which memory alone could cause.
+/// [`OutputError::Csv`] if the writer fails, which only lack of memory could cause.
 pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String, OutputError> {
     let mut rows = vec![COLUMNS.map(str::to_owned)];
     for (record, name) in [
@@ -100,7 +101,7 @@ pub fn to_csv(takeoff: &Takeoff, header: &Header, units: Units) -> Result<String
     write_rows(rows)
 }
 
-/// Rows as CSV: every cell quoted and safe.
+/// Rows as CSV: every cell quoted and formula-safe.
 pub(super) fn write_rows<const N: usize>(
     rows: impl IntoIterator<Item = [String; N]>,
 ) -> Result<String, OutputError> {
@@ -113,8 +114,8 @@ pub(super) fn write_rows<const N: usize>(
     String::from_utf8(bytes).map_err(|error| failed(&error))
 }
 
-/// Lines to paste into a spreadsheet: a head and a row a line, parted by tabs, every cell safe; sentences below them stand in the column
-/// of names.
+/// Order lines to paste into a spreadsheet: a header and one row per line, tab-separated, every cell formula-safe; the sentences
+/// of `below` go in the name column.
 pub fn lines_for_spreadsheet(lines: &[&Line], units: Units, below: &[String]) -> String {
     let head = ["Number", "Name", "Need", "Unit", "Packages", "Package", "Price a package", "Cost"];
     let mut out = head.join("\t");
@@ -150,8 +151,8 @@ fn note(record: &str, name: &str) -> [String; COLUMNS.len()] {
     cells
 }
 
-/// What a spreadsheet counts in, with how many of it are in one of ours: decimal feet or metres, square feet or square
-/// metres, hours, pounds or kilograms.
+/// The unit a spreadsheet gets, and how many of it make one of ours: decimal feet or metres, square feet or square metres, hours,
+/// pounds or kilograms.
 pub fn spreadsheet_unit(unit: Unit, units: Units) -> (&'static str, f64) {
     match (unit, units) {
         (Unit::Each, _) => ("each", 1.0),
@@ -197,16 +198,16 @@ fn part(takeoff: &Takeoff, line: &Line, units: Units) -> [String; COLUMNS.len()]
     ]
 }
 
-/// A cell that no spreadsheet takes for a formula: where one could begin (at the start, behind blanks, and behind the
-/// separators by which a spreadsheet of another country may split a cell) a sign that starts one gets an apostrophe in
-/// front. Control characters become blanks, so that a cell stays on its line.
+/// Makes a cell formula-safe: an apostrophe goes in front of every formula character where a formula could start (at the start,
+/// after blanks, and after the separators at which a spreadsheet of another locale may split a cell). Control characters become
+/// blanks, so that a cell stays on its line.
 ///
-/// Signs as in the OWASP page on CSV injection: `=`, `+`, `-`, `@`, tab, carriage return, line feed, and the full-width
-/// forms of the first four. A negative number is no exception: an order has none.
+/// Characters as in the OWASP page on CSV injection: `=`, `+`, `-`, `@`, tab, carriage return, line feed, and the full-width
+/// forms of the first four. Negative numbers are escaped too: an order has none.
 pub fn safe_cell(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + 1);
     let mut start = true;
-    // A tab or a line break in front is itself such a sign.
+    // A leading tab or line break is itself such a character.
     if text.starts_with(['\t', '\r', '\n']) {
         out.push('\'');
     }

@@ -1,4 +1,4 @@
-//! Cut lists and crews as lines of text.
+//! Cut lists and crews as text.
 
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::Amount;
@@ -29,7 +29,7 @@ pub(super) fn lines(takeoff: &Takeoff, units: Units) -> Vec<String> {
     lines
 }
 
-/// For each part that is cut: its number, its name, and its sticks in words, those that are cut alike together.
+/// For each part that is cut: its number, its name and its sticks in words, with identical sticks grouped.
 pub fn cut_lists(takeoff: &Takeoff, units: Units) -> Vec<(&str, &Said, Vec<String>)> {
     let mut lists = Vec::new();
     for line in &takeoff.lines {

@@ -2,10 +2,10 @@ use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::Takeoff;
 use chalkcourse_words::{self as words, Say};
 
-/// What every order says beside its numbers.
+/// The caution on every order.
 pub const CAUTION: Say = words::takeoff::PLANNING_AID_ONLY_CONFIRM_AGAINST;
 
-/// What an order says about the job that it is for.
+/// What an order states about its job.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Header {
     /// The job.
@@ -16,17 +16,16 @@ pub struct Header {
     pub rule_book: String,
     /// The price list and its date.
     pub prices: String,
-    /// Findings that nobody waived, one a line, in words.
+    /// Findings that are not waived, one per line, in words.
     pub findings: Vec<String>,
-    /// Waivers, one a line: what was waived, why, by whom.
+    /// Waivers, one per line: what was waived, why, by whom.
     pub waivers: Vec<String>,
-    /// What to be careful about.
+    /// The caution.
     pub caution: String,
 }
 
 impl Header {
-    /// What is to be known beside the lines, under its headings: what the count had to assume, findings, waivers. Headings without
-    /// an entry are left out.
+    /// Remarks under their headings: assumptions of the count, findings, waivers. Headings without an entry are left out.
     pub fn remarks(&self, takeoff: &Takeoff) -> Vec<(Say, Vec<String>)> {
         let notes = takeoff.notes.iter().map(ToString::to_string).collect();
         let all = [
@@ -37,8 +36,8 @@ impl Header {
         all.into_iter().filter(|(_, entries)| !entries.is_empty()).collect()
     }
 
-    /// The header of a job. Its waivers are told by their keys; a caller that has the findings at hand puts their words
-    /// in place of those, and the findings that are left into [`Header::findings`].
+    /// The header of a job. Waivers are listed by their keys; a caller that has the findings at hand replaces the keys with words
+    /// and puts the findings that remain into [`Header::findings`].
     pub fn of(job: &Resolved) -> Self {
         let waivers = job
             .waivers

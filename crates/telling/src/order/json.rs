@@ -1,4 +1,4 @@
-//! The order as JSON. The file has its own types, so that it stays as it is when the program's own types change.
+//! The order as JSON. The file format has types of its own, so that it does not change when the program's types do.
 
 use super::words::term_words;
 use super::{Header, OutputError};
@@ -14,13 +14,13 @@ use schemars::{JsonSchema, Schema};
 use serde::Serialize;
 use std::sync::Arc;
 
-/// The format name in a takeoff file.
+/// The format name of a takeoff file.
 pub const TAKEOFF_FORMAT: &str = "chalkcourse-takeoff";
-/// The version of the takeoff format that this program writes.
+/// The version of the takeoff format written by this program.
 pub const TAKEOFF_VERSION: u32 = 3;
 
-/// The order for another program, as its [schema](takeoff_schema) says. Lengths are metres, areas square metres, money
-/// decimals as texts; words are in `units`.
+/// The order as JSON, per its [schema](takeoff_schema). Lengths are metres, areas square metres, money decimals as strings; words
+/// are in `units`.
 ///
 /// # Errors
 /// [`OutputError::Json`] for a number that JSON can't hold.
@@ -54,11 +54,11 @@ pub fn takeoff_schema() -> Schema {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct File<'a> {
-    /// Which kind of file this is.
+    /// The kind of file.
     format: &'a str,
-    /// Version of that kind.
+    /// The version of the format.
     version: u32,
-    /// What it holds.
+    /// The order and its header.
     data: Data<'a>,
 }
 
@@ -73,11 +73,11 @@ struct Data<'a> {
     rule_book: &'a str,
     /// The price list and its date.
     prices: &'a str,
-    /// Findings that nobody waived.
+    /// Findings that are not waived.
     findings: &'a [String],
     /// Waived findings, with the reason.
     waivers: &'a [String],
-    /// What to be careful about.
+    /// The caution.
     caution: &'a str,
     /// What to order.
     takeoff: TakeoffData<'a>,
@@ -92,25 +92,25 @@ pub struct TakeoffData<'a> {
     lines: Vec<LineData<'a>>,
     /// Lines that a person switched off.
     off: Vec<LineData<'a>>,
-    /// Where each measure is taken. Terms of many lines share one, by its index.
+    /// Where each quantity is measured. Terms of several lines share a measure by its index.
     measures: Vec<MeasureData>,
-    /// What amounts of money are in.
+    /// The currency of all amounts.
     currency: &'a str,
-    /// The sum of the lines that have a price.
+    /// Sum of the lines that have a price.
     #[schemars(with = "String")]
     priced_total: Decimal,
-    /// From the lines to what the job is sold for.
+    /// From the line costs to the price of the job.
     totals: &'a Totals,
-    /// Numbers of the parts that are needed and have no price: the total is without them.
+    /// Numbers of the parts that are needed and have no price; the total excludes them.
     unpriced: &'a [String],
-    /// Work by crew.
+    /// Hours by crew.
     crews: &'a [CrewTime],
     /// What the count had to assume or could not do.
     #[schemars(with = "Vec<String>")]
     notes: &'a [Said],
 }
 
-/// One part on the order.
+/// One line of the order.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct LineData<'a> {
@@ -119,54 +119,54 @@ struct LineData<'a> {
     /// What it is.
     #[schemars(with = "String")]
     name: &'a Said,
-    /// Where it stands on the order.
+    /// Its group on the order.
     group: Group,
-    /// The first stage of work at which some of it is needed.
+    /// The first stage of work that needs some of it.
     stage: Stage,
-    /// Who does it, where it is work.
+    /// The crew, for labour.
     crew: Option<&'a str>,
-    /// What it is counted in; "length" is metres, "area" square metres, "time" hours, "mass" kilograms.
+    /// Unit of the quantities: "length" is metres, "area" square metres, "time" hours, "mass" kilograms.
     unit: Unit,
-    /// What the layout asks for.
+    /// What the layout needs.
     need: f64,
-    /// Share that is lost: 0.05 is 5 %.
+    /// Waste share: 0.05 is 5 %.
     waste: f64,
-    /// By whose word that is.
+    /// Source of the waste share.
     waste_from: &'a WasteFrom,
-    /// The share that the faces' own cuts make waste of, where that can be worked out.
+    /// Waste share from cuts at the edges of the faces alone, if it can be calculated.
     waste_by_geometry: Option<f64>,
-    /// Need and waste; pieces are whole.
+    /// Need plus waste; pieces are whole.
     with_waste: f64,
     /// How much of that is taken from stock in hand.
     from_stock: f64,
-    /// Whether that is the office's own gear.
+    /// Whether the stock is the office's own gear.
     own: bool,
     /// What a package is called.
     #[schemars(with = "String")]
     package: Said,
-    /// How much is in a package.
+    /// Quantity in a package.
     holds: f64,
-    /// Packages as counted.
+    /// Packages as calculated.
     counted: u64,
     /// Packages to order.
     packages: u64,
-    /// How much is in all of them.
+    /// Quantity in all packages ordered.
     ordered: f64,
-    /// Whether a person changed it.
+    /// Whether a person changed the line.
     state: &'a LineState,
-    /// The alternate that is taken in its place: number and name.
+    /// The alternate taken in its place: number and name.
     alternate: Option<[&'a str; 2]>,
-    /// Whether sales tax is on it.
+    /// Whether sales tax applies.
     taxed: bool,
-    /// For one package; null where the price list has none.
+    /// Price of one package; null if the price list has none.
     #[schemars(with = "Option<String>")]
     price: Option<Decimal>,
-    /// For all of them.
+    /// Cost of all packages.
     #[schemars(with = "Option<String>")]
     cost: Option<Decimal>,
-    /// How the need came about; the need is their sum, and pieces are whole.
+    /// How the need was counted; it is the sum of the terms, and pieces are whole.
     terms: Vec<TermData<'a>>,
-    /// By whose word the count is.
+    /// Source of the count.
     #[schemars(with = "String")]
     source: &'a Said,
 }
@@ -175,24 +175,24 @@ struct LineData<'a> {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct TermData<'a> {
-    /// Of what.
+    /// What is measured.
     of: &'a Measure,
-    /// How much for each.
+    /// Amount per unit measured.
     each: &'a Amount,
-    /// At which stage of work it is needed.
+    /// The stage of work that needs it.
     stage: Stage,
-    /// What it adds to the need.
+    /// Its contribution to the need.
     need: f64,
-    /// How it was worked out, in words.
+    /// The calculation in words.
     words: String,
-    /// Index of its measure, which has the places.
+    /// Index of its measure, which holds the places.
     measure: usize,
-    /// How much of the need comes from each of these places.
+    /// Share of the need that comes from each place.
     shares: Vec<f64>,
-    /// How sticks are cut, where it is a cut list.
+    /// The cut list, if the term is one.
     #[serde(skip_serializing_if = "Option::is_none")]
     cuts: Option<CutsData>,
-    /// How rolls are laid, where it is of roll goods.
+    /// The strips, for roll goods.
     #[serde(skip_serializing_if = "Option::is_none")]
     laid: Option<LaidData>,
 }
@@ -201,29 +201,29 @@ struct TermData<'a> {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct CutsData {
-    /// Length of all sticks, metres.
+    /// Total length of the sticks, metres.
     bought: f64,
-    /// What any way of cutting has to buy at least, metres.
+    /// Lower bound on the length that any cutting plan has to buy, metres.
     least: f64,
-    /// Whether nothing less could be bought.
+    /// Whether the plan is proved optimal.
     proved: bool,
-    /// Sticks that are cut alike.
+    /// Identical sticks, grouped.
     sticks: Vec<StickData>,
 }
 
-/// Sticks that are cut alike.
+/// A group of identical sticks.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct StickData {
     /// How many.
     count: usize,
-    /// Which length of stock: 0 is the part's own, n the n-th other one.
+    /// Index of the stock length: 0 is the part's own, n the n-th other one.
     stock: usize,
     /// Length of a stick, metres.
     length: f64,
-    /// Pieces of each, metres.
+    /// Pieces cut from each, metres.
     pieces: Vec<f64>,
-    /// What is left of each, metres.
+    /// Offcut of each, metres.
     left: f64,
 }
 
@@ -231,64 +231,64 @@ struct StickData {
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct LaidData {
-    /// Rolls that were begun.
+    /// Rolls started.
     rolls: u64,
-    /// Length that comes off the rolls, metres.
+    /// Length used off the rolls, metres.
     length: f64,
     /// Strips: index of the place, lower edge, left and right end in the frame of its face, metres.
     strips: Vec<(usize, f64, f64, f64)>,
 }
 
-/// A measure of the whole job.
+/// A quantity measured over the whole job.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct MeasureData {
     /// What is measured.
     of: Measure,
-    /// What it is measured in.
+    /// Unit of the measure.
     unit: Unit,
     /// How much in all.
     total: f64,
-    /// Where.
+    /// The places it adds up from.
     places: Vec<PlaceData>,
 }
 
-/// One place that a quantity comes from.
+/// One place where a quantity arises.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct PlaceData {
-    /// Number of the face in its job; null where a quantity is for the job as a whole.
+    /// Number of the face in its job; null for a quantity of the job as a whole.
     face: Option<u32>,
-    /// Number of the block in its job; null where the quantity comes from the roof itself.
+    /// Number of the block in its job; null for a quantity of the roof itself.
     block: Option<u32>,
-    /// Which of its kind, for people.
+    /// Which of its kind, as a label.
     label: String,
-    /// How much is measured here.
+    /// Amount measured here.
     amount: f64,
-    /// Where on the face, in its frame (u along the eave, v up the slope), metres.
+    /// Position on the face, in its frame (u along the eave, v up the slope), metres.
     shape: ShapeData,
 }
 
-/// Where a place is.
+/// Geometry of a place.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 enum ShapeData {
-    /// A spot.
+    /// A point.
     Point([f64; 2]),
-    /// A way.
+    /// A polyline.
     Path(Vec<[f64; 2]>),
     /// A rectangle: lower left and upper right corner.
     Rect([[f64; 2]; 2]),
-    /// An area, as rectangles that do not overlap one another.
+    /// An area, as non-overlapping rectangles.
     Area(Vec<[[f64; 2]; 2]>),
-    /// Areas of any outline: rings, the outer one first, then holes.
+    /// Areas of arbitrary outline, as rings: the outer one first, then holes.
     Outlines(Vec<Vec<Vec<[f64; 2]>>>),
-    /// The job as a whole.
+    /// The whole job, no particular place.
     Whole,
 }
 
 impl<'a> TakeoffData<'a> {
-    /// An order, its words in `units`.
+    /// An order, with its words in `units`.
     pub fn of(takeoff: &'a Takeoff, units: Units) -> Self {
         let mut seen: Vec<(&Measure, &Arc<Vec<MeasuredPlace>>)> = Vec::new();
         let mut measures = Vec::new();

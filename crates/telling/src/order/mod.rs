@@ -1,11 +1,11 @@
-//! An order put into words: to read, for a spreadsheet, for another program.
+//! An order as text, CSV and JSON.
 //!
-//! - [`to_text`], [`to_csv`], [`to_json`]: the order whole
+//! - [`to_text`], [`to_csv`], [`to_json`]: the whole order
 //! - [`count_words`], [`need_words`], [`packages_words`], [`state_words`], [`waste_words`]: a line
-//! - [`comparison`], [`offers`]: two orders, and two suppliers, beside each other
-//! - [`counted_words`], [`claim_text`], [`pallet_csv`]: what arrived
+//! - [`comparison`], [`offers`]: two orders, and several suppliers, compared
+//! - [`counted_words`], [`claim_text`], [`pallet_csv`]: the delivery
 //!
-//! Crate `takeoff` counts; nothing here does.
+//! Crate `takeoff` does the counting; nothing here counts.
 
 mod compare;
 mod csv_out;
@@ -31,10 +31,10 @@ pub use words::{count_words, packages_words, state_words, term_words, waste_word
 /// Why a takeoff could not be written.
 #[derive(Debug, thiserror::Error)]
 pub enum OutputError {
-    /// The CSV writer gave up.
+    /// The CSV writer failed.
     #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be(&_0))]
     Csv(String),
-    /// A number in it is not finite, or the like.
+    /// Serialization failed, e.g. because of a non-finite number.
     #[error("{}", chalkcourse_words::takeoff::the_order_could_not_be_written(&_0))]
     Json(#[from] serde_json::Error),
 }

@@ -1,9 +1,9 @@
-//! Money as people read it: the one place where an amount becomes text. Files for other programs have plain decimals.
+//! Money as people read it: the only place that formats an amount. Machine-readable files have plain decimals.
 
 use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 
-/// An amount with its thousands apart, as the language does, and at least two decimals: 14,962.65.
+/// An amount with thousands separators of the language and at least two decimals: 14,962.65.
 pub fn show_money(amount: Decimal) -> String {
     money(amount).into()
 }
@@ -11,11 +11,11 @@ pub fn show_money(amount: Decimal) -> String {
 fn money(amount: Decimal) -> Said {
     let text = if amount.scale() < 2 { format!("{amount:.2}") } else { amount.to_string() };
     let (whole, decimals) = text.split_once('.').unwrap_or((&text, "00"));
-    Said::joined([in_threes(whole), words::takeoff::DECIMAL_MARK.into(), Said::own(decimals)])
+    Said::joined([with_separators(whole), words::takeoff::DECIMAL_MARK.into(), Said::own(decimals)])
 }
 
-/// A whole number with its thousands apart.
-fn in_threes(whole: &str) -> Said {
+/// A whole number with thousands separators.
+fn with_separators(whole: &str) -> Said {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
     let mut parts = vec![Said::own(sign)];
     for (at, digit) in digits.char_indices() {
@@ -32,8 +32,8 @@ pub(super) fn show_more(amount: Decimal) -> String {
     format!("{}{}", plus(amount), show_money(amount))
 }
 
-/// An amount with the sign of its currency before it: $14,962.65, −$1.00. A currency without a sign of its own stands as the
-/// price list writes it: "SEK 14,962.65".
+/// An amount with its currency sign in front: $14,962.65, −$1.00. A currency without a sign of its own is shown by its code in
+/// the price list: "SEK 14,962.65".
 pub fn show_sum(amount: Decimal, currency: &str) -> String {
     sum(amount, currency).into()
 }
@@ -42,13 +42,13 @@ fn sum(amount: Decimal, currency: &str) -> Said {
     signed(amount, money(amount.abs()), currency)
 }
 
-/// The same to the whole unit of the currency, for who looks from across a table: $14,963.
+/// The same, rounded to whole units of the currency, to be read from across a table: $14,963.
 pub fn show_round_sum(amount: Decimal, currency: &str) -> String {
     let whole = amount.round();
-    signed(whole, in_threes(&whole.abs().trunc().to_string()), currency).into()
+    signed(whole, with_separators(&whole.abs().trunc().to_string()), currency).into()
 }
 
-/// The same of an amount that was worked out as a number: what modules are worth. What no decimal holds is shown as it is.
+/// The same for a floating-point amount, such as the value of modules. What no decimal can hold is shown as it is.
 pub fn worth(amount: f64, currency: &str) -> Said {
     match Decimal::try_from(amount) {
         Ok(exact) => sum(exact.round_dp(2), currency),
@@ -70,17 +70,17 @@ pub fn show_sum_more(amount: Decimal, currency: &str) -> String {
     format!("{}{}", plus(amount), show_sum(amount, currency))
 }
 
-/// The sign of what is not less.
+/// The plus sign, unless the amount is negative.
 fn plus(amount: Decimal) -> &'static str {
     if is_less(amount) { "" } else { "+" }
 }
 
-/// Below zero: a zero may carry a sign too.
+/// Whether it is below zero; a zero may carry a minus sign too.
 fn is_less(amount: Decimal) -> bool {
     amount.is_sign_negative() && !amount.is_zero()
 }
 
-/// Signs that are told apart everywhere, by ISO 4217 (Unicode CLDR has these for English; from memory).
+/// Unambiguous currency signs, by ISO 4217 code (Unicode CLDR has these for English; from memory).
 fn sign_of(currency: &str) -> Option<&'static str> {
     Some(match currency.trim() {
         "USD" => "$",
@@ -99,7 +99,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn money_has_its_thousands_apart() {
+    fn money_has_thousands_separators() {
         for (amount, text) in [
             ("0", "0.00"),
             ("7.5", "7.50"),

@@ -1,10 +1,10 @@
-//! What is counted and measured, as people call it, with how many there are. A length is told by its runs.
+//! Nouns for what is counted and measured, with their counts. A length is described by its runs.
 
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{ChimneyPart, CricketPart, Measure, PenetrationKind};
 use chalkcourse_words::{Count, things};
 
-/// "12 modules". A part keeps its number as it is.
+/// "12 modules". A part keeps its number unchanged.
 pub(super) fn counted(measure: &Measure, count: Count) -> String {
     match measure {
         Measure::Module => things::module(count),

@@ -1,4 +1,4 @@
-//! What arrived, to read and for a spreadsheet, and the claim to the supplier.
+//! The delivery as text and as CSV, and the claim to the supplier.
 
 use super::OutputError;
 use super::csv_out::write_rows;
@@ -21,7 +21,7 @@ pub fn counted_words(row: &PalletRow) -> String {
     if words.is_empty() { words::takeoff::COMPLETE.now().to_owned() } else { words.join(", ") }
 }
 
-/// What to tell the supplier: what is short, damaged or over, with notes. It says so when nothing is.
+/// The claim to the supplier: what is short, damaged or over, with notes; or that nothing is.
 pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String {
     let mut out = String::new();
     // Writing to a string can't fail.
@@ -82,11 +82,11 @@ pub fn claim_text(job: &str, delivery: &Delivery, rows: &[PalletRow]) -> String 
     out
 }
 
-/// The pallet list for a spreadsheet, with cells as safe as in [`to_csv`](super::to_csv). Sentences below it stand in the column of
-/// names, with neither number nor count, so that what reads counts passes over them.
+/// The pallet list as CSV, with cells as safe as in [`to_csv`](super::to_csv). Sentences below it go in the name column, with
+/// neither number nor count, so that reading the counts back skips them.
 ///
 /// # Errors
-/// [`OutputError::Csv`] when the writer gives up, which memory alone could cause.
+/// [`OutputError::Csv`] if the writer fails, which only lack of memory could cause.
 pub fn pallet_csv(rows: &[PalletRow], below: &[String]) -> Result<String, OutputError> {
     let header =
         ["Number", "Name", "Stage", "Package", "Ordered", "Counted", "Damaged", "Short", "Over", "Note"];

@@ -8,23 +8,23 @@ use chalkcourse_words as words;
 use rust_decimal::Decimal;
 use std::fmt::Write;
 
-/// What an order is sorted by.
+/// How an order is grouped.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum By {
-    /// What a part belongs to.
+    /// By the group of the part.
     #[default]
     Group,
-    /// The stage of work that it is needed for.
+    /// By the stage of work that needs it.
     Stage,
 }
 
-/// The order to read, by group: each part with how it was counted and what it costs, then cut lists, crews, totals, what has
-/// no price, findings, waivers and cautions.
+/// The order as text, by group: each part with how it was counted and what it costs, then cut lists, crews, totals, unpriced
+/// parts, findings, waivers and cautions.
 pub fn to_text(takeoff: &Takeoff, header: &Header, units: Units) -> String {
     to_text_by(takeoff, header, units, By::Group)
 }
 
-/// Lines under their headings, by group or by stage of work; headings without a line are left out.
+/// Lines under their headings, by group or by stage of work; headings without lines are left out.
 pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
     let of = |keep: &dyn Fn(&Line) -> bool| takeoff.lines.iter().filter(|line| keep(line)).collect();
     let sections: Vec<(&str, Vec<&Line>)> = match by {
@@ -34,7 +34,7 @@ pub fn sections(takeoff: &Takeoff, by: By) -> Vec<(&'static str, Vec<&Line>)> {
     sections.into_iter().filter(|(_, lines)| !lines.is_empty()).collect()
 }
 
-/// The order to read, by group or by stage of work.
+/// The order as text, by group or by stage of work.
 pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> String {
     let mut out = String::new();
     let title = words::takeoff::order_for(&plain(&header.job));
@@ -118,7 +118,7 @@ pub fn to_text_by(takeoff: &Takeoff, header: &Header, units: Units, by: By) -> S
     out
 }
 
-/// What stands between the lines and the total, in the order in which it adds up. `None` where the price list does not say.
+/// The amounts between the lines and the total, in the order they add up. `None` where the price list does not give one.
 pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     let totals = &takeoff.totals;
     [
@@ -132,7 +132,7 @@ pub fn money_rows(takeoff: &Takeoff) -> [(&'static str, Option<Decimal>); 7] {
     ]
 }
 
-/// Without characters that move a terminal's cursor or start a line.
+/// Strips control characters, which could move a terminal's cursor or start a new line.
 pub(super) fn plain(text: &str) -> String {
     text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect()
 }
@@ -186,7 +186,7 @@ impl Widths {
     }
 }
 
-/// What a line needs, in words: "60", "60, with 2 % waste 62".
+/// The need of a line in words: "60", "60, with 2 % waste 62".
 pub fn need_words(line: &Line, units: Units) -> String {
     let need = show_amount(line.need, line.unit, units);
     if line.waste > 0.0 {

@@ -1,4 +1,4 @@
-//! Quantities of an order as a person reads them.
+//! Quantities of an order in words.
 
 use super::nouns::counted;
 use chalkcourse_geometry::{Length, Units};
@@ -6,34 +6,34 @@ use chalkcourse_job::{Amount, Holds, Measure, Unit};
 use chalkcourse_takeoff::{CutList, Line, LineState, LineTerm, WasteFrom, number, show_amount};
 use chalkcourse_words::{self as words, Count};
 
-/// What to put on the truck: "3 boxes of 25", "2 rolls of 100'".
+/// What to load on the truck: "3 boxes of 25", "2 rolls of 100'".
 pub fn packages_words(line: &Line, units: Units) -> String {
     let packages = line.package.counted(line.packages);
-    // A package of one is what it holds: "3 sticks", "20 hours".
+    // A package of one is named by its contents: "3 sticks", "20 hours".
     if matches!(line.unit, Unit::Each | Unit::Time) && line.holds == 1.0 {
         return packages.into();
     }
     words::takeoff::of_3(&packages, &show_amount(line.holds, line.unit, units))
 }
 
-/// How the count came about: "12 modules × 5 + 2 blocks × 6'".
+/// How the count was made: "12 modules × 5 + 2 blocks × 6'".
 pub fn count_words(line: &Line, units: Units) -> String {
     let terms = line.terms.iter().filter(|term| term.need > 0.0).map(|term| term_words(term, units));
     terms.collect::<Vec<_>>().join(" + ")
 }
 
-/// A short way in inches, a longer one as roofs are measured: `12"`, `20'`.
+/// A short distance in inches, a longer one as roofs are measured: `12"`, `20'`.
 fn way(length: Length, units: Units) -> String {
     // Up to a yard people say inches (common practice, no source).
     if length.metres() <= 0.9145 { length.show_small(units) } else { length.show(units) }
 }
 
-/// As few decimals as say it.
+/// With no more decimals than needed.
 fn counts(value: f64) -> Count {
     Count::shown(value, number(value))
 }
 
-/// How good a cut list is: for runs with their joints where the takeoff puts them; other splits are not searched.
+/// How good a cut list is. The bound takes the joints of each run where the takeoff puts them; other splits are not searched.
 fn of_proof(cuts: &CutList, units: Units) -> String {
     let bought = Length::from_metres(cuts.bought).show(units);
     if cuts.proved {
@@ -44,7 +44,7 @@ fn of_proof(cuts: &CutList, units: Units) -> String {
     }
 }
 
-/// What a person changed; `None` where the line is as counted and nothing is taken from stock.
+/// What a person changed; `None` if the line is as counted and takes nothing from stock.
 pub fn state_words(line: &Line, units: Units) -> Option<String> {
     let because = |why: &str| if why.trim().is_empty() { String::new() } else { format!(": {why}") };
     let mut words = Vec::new();
@@ -68,8 +68,8 @@ pub fn state_words(line: &Line, units: Units) -> Option<String> {
     (!words.is_empty()).then(|| words.join("; "))
 }
 
-/// How much is lost and by whose word, and beside it what the faces' cuts alone make; `None` where there is nothing to say but
-/// the kit's one share.
+/// The waste share and its source, and beside it the waste from the faces' cuts alone; `None` if the kit's one share is all there
+/// is to say.
 pub fn waste_words(line: &Line) -> Option<String> {
     let percent = |share: f64| format!("{}", (share * 1000.0).round() / 10.0);
     let waste = percent(line.waste);
@@ -93,14 +93,14 @@ pub fn waste_words(line: &Line) -> Option<String> {
     words
 }
 
-/// How a need was worked out: "12 modules × 5".
+/// A term in words: "12 modules × 5".
 pub fn term_words(term: &LineTerm, units: Units) -> String {
     let runs = term.places.len() as f64;
     let measured = match term.of_unit {
         Unit::Each if matches!(term.of, Measure::Part(_)) => {
             words::takeoff::of_4(&number(term.measured), &part_of(&term.of))
         }
-        // A part that is measured is one thing, in however many places it lies.
+        // A part used as a measure counts once, however many places it is in.
         unit if matches!(term.of, Measure::Part(_)) => {
             format!("{}, {}", part_of(&term.of), show_amount(term.measured, unit, units))
         }
@@ -171,7 +171,7 @@ pub fn term_words(term: &LineTerm, units: Units) -> String {
     }
 }
 
-/// The number of a part that is measured; nothing for what is no part.
+/// The part number if the measure is a part; else empty.
 fn part_of(measure: &Measure) -> &str {
     match measure {
         Measure::Part(number) => number,

@@ -1,4 +1,4 @@
-//! What a person decides about an order, money, two orders beside each other, what arrives, and what is remembered.
+//! A person's decisions about an order; money; comparing orders; deliveries; the memo.
 
 use super::*;
 use chalkcourse_job::{
@@ -30,7 +30,7 @@ fn added(packages: u64, price: &str) -> AddedLine {
     }
 }
 
-/// An order of one line: the array switched off, and something put on by hand.
+/// An order of one line: the array switched off, one part added by hand.
 fn one_line(price: &str) -> Resolved {
     let mut job = array_alone(block(1, 1));
     job.blocks.clear();
@@ -52,10 +52,10 @@ fn a_line_can_be_off_overridden_or_added_and_shows_it() {
     let rail = line(&after, "FH-110");
     assert_eq!((rail.packages, rail.counted), (9, 3));
     assert!(matches!(&rail.state, LineState::Overridden { why } if why == "two spare"));
-    // 12 modules at 212.00 less, six sticks at 38.75 and three guards at 10.00 more
+    // 12 modules at 212.00 off, six sticks at 38.75 and three guards at 10.00 added
     let change = decimal("-2544.00") + decimal("232.50") + decimal("30.00");
     assert_eq!(after.priced_total - before.priced_total, change);
-    // What counts a part that is off is counted all the same: the feet are still needed.
+    // What depends on a part that is switched off is still counted: the feet are needed.
     assert_eq!(line(&after, "FH-102").need, 60.0);
     let text = to_text(&after, &Header::of(&job), Units::FeetInches);
     for words in
@@ -63,7 +63,7 @@ fn a_line_can_be_off_overridden_or_added_and_shows_it() {
     {
         assert!(text.contains(words), "{words:?} is not in\n{text}");
     }
-    // A number of the kit can't be added as if it were new.
+    // A part number of the kit can't be added as a new one.
     let mut clash = (*plain.order).clone();
     clash.added = vec![AddedLine { number: "FH-101".into(), ..added(1, "1") }];
     assert!(apply(&plain, &Edit::SetOrder(Arc::new(clash))).is_err());
@@ -80,7 +80,7 @@ fn stock_in_hand_is_used_first() {
         ];
     });
     let takeoff = takeoff(&job);
-    // 60 feet and 2 % are 62; 40 lie in the warehouse, 22 are a box of 25 where three were
+    // 60 feet plus 2 % is 62; 40 are in the warehouse, so 22: one box of 25 instead of three
     let feet = line(&takeoff, "FH-102");
     assert_eq!((feet.with_waste, feet.from_stock, feet.packages), (62.0, 40.0, 1));
     let modules = line(&takeoff, "FH-101");
@@ -109,7 +109,7 @@ fn from_lines_to_the_price_by_hand() {
 }
 
 #[test]
-fn a_list_that_says_no_tax_and_no_delivery_is_told() {
+fn a_list_without_tax_and_delivery_is_reported() {
     let mut job = array_alone(block(1, 1));
     let mut prices = (*job.prices).clone();
     (prices.tax_percent, prices.delivery) = (None, None);
@@ -133,7 +133,7 @@ fn an_alternate_is_taken_at_its_price() {
     assert!(pallet(&takeoff, &job.order.delivery)[0].name.now().contains("QX-9"));
 }
 
-/// Handbooks: 10 % on a gable, 15 % on a hip roof; a cut-up one, from memory, 15 to 20 %.
+/// Handbooks: 10 % on a gable, 15 % on a hip roof; a cut-up one 15 to 20 %, from memory.
 #[test]
 fn waste_goes_by_the_kind_of_roof_and_never_by_the_cuts_alone() {
     let plain = job(vec![block(3, 4)]);
@@ -147,12 +147,12 @@ fn waste_goes_by_the_kind_of_roof_and_never_by_the_cuts_alone() {
     ] {
         let line = shingles(&by(waste_as));
         assert_eq!((line.waste, line.waste_from.clone()), (share, WasteFrom::Roof { kind, chosen }));
-        // A rectangle loses nothing to its own cuts; that is told and not ordered by.
+        // A rectangle has no waste from its own cuts; that is reported, not used for the order.
         assert!(line.waste_by_geometry.unwrap() < 1e-9);
         assert!(waste_words(&line).unwrap().contains("make 0 %, which is not ordered by"));
     }
     assert_eq!(line(&by(WasteAs::Hip), "FH-102"), line(&by(WasteAs::Gable), "FH-102"), "feet are not cut");
-    // An office that knows better says so, and by whose word.
+    // An office with better figures overrides them, with its source.
     let own = decided(&plain, |order| {
         order.waste.insert("FH-214".into(), OwnWaste { share: 0.12, why: "ten of our roofs".into() });
     });
@@ -161,7 +161,7 @@ fn waste_goes_by_the_kind_of_roof_and_never_by_the_cuts_alone() {
     assert!(waste_words(&line).unwrap().starts_with("12 %, the office's own: ten of our roofs"));
 }
 
-/// Safety gear is for those who fall: four of the roof crew and the electrician, not the two on the ground (29 CFR
+/// Fall protection is for those on the roof: four of the roof crew and the electrician, not the two on the ground (29 CFR
 /// 1926.501(b)(13) speaks of each employee on the roof).
 #[test]
 fn gear_is_for_people_on_the_roof_and_may_be_the_offices_own() {
@@ -190,7 +190,7 @@ fn what_is_taken_with_an_order_is_on_it_and_else_is_not() {
         assert!(line(&after, number).packages > 0, "{number}");
     }
     assert_eq!((line(&before, "FH-101").packages, line(&after, "FH-101").packages), (12, 13));
-    // A gable face has no ridge of its own here: its upper edge is drawn as one.
+    // The gable face has no ridge here: its upper edge is drawn as one.
     assert_eq!(after.lines.len(), before.lines.len() + by_hand.len());
 }
 
@@ -198,7 +198,7 @@ fn rows(csv: &str) -> Vec<csv::StringRecord> {
     csv::Reader::from_reader(csv.as_bytes()).records().map(Result::unwrap).collect()
 }
 
-/// Every column of money adds up as it is printed, in CSV and in JSON.
+/// Every money column adds up as printed, in CSV and in JSON.
 fn foots(job: &Resolved) {
     let takeoff = takeoff(job);
     let totals = &takeoff.totals;
@@ -247,12 +247,12 @@ fn the_pallet_list_says_what_is_short_and_what_can_start() {
     };
     let rows_of = |job: &Resolved| pallet(&takeoff, &job.order.delivery);
     let complete = counted(&|_| {});
-    // Work does not come on a pallet: what is counted of it is a stray.
+    // Labour does not come on a pallet: a count of it is a stray.
     let rows: Vec<_> = rows_of(&complete).into_iter().filter(|row| row.ordered > 0).collect();
     assert!(rows.iter().all(PalletRow::is_complete));
     assert!(stages_ready(&rows).iter().all(|stage| stage.can_start));
 
-    // A head flashing short: rail, modules and sides can start, the head can't, and so nothing that stands on it.
+    // One head flashing short: rail, modules and sides can start, the head can't, and neither can what stands on it.
     let short = counted(&|counts| counts.get_mut("FH-130").unwrap().packages -= 1);
     let ready = stages_ready(&rows_of(&short));
     let starts = |stage| ready.iter().find(|s| s.stage == stage).unwrap();
@@ -264,7 +264,7 @@ fn the_pallet_list_says_what_is_short_and_what_can_start() {
     assert_eq!(told(Stage::Around), ["Head flashing can't start"]);
     assert_eq!(told(Stage::Wires), ["Shingles to the ridge can't start"]);
 
-    // One module damaged of thirteen that came for twelve: over by one, and all twelve are good.
+    // One damaged of thirteen modules delivered for twelve: one over, and all twelve are good.
     let damaged = counted(&|counts| {
         let note = "corner split".to_owned();
         counts.insert("FH-101".into(), Received { packages: 13, damaged: 1, note });
@@ -276,7 +276,7 @@ fn the_pallet_list_says_what_is_short_and_what_can_start() {
     let claim = claim_text(&job.name, &damaged.order.delivery, &rows);
     assert!(claim.contains("corner split") && claim.contains("Damaged"), "{claim}");
 
-    // Not counted is not none.
+    // Not counted is not the same as none.
     let open = pallet(&takeoff, &job.order.delivery);
     assert!(open.iter().all(|row| counted_words(row) == "not counted" && row.short() == 0));
     assert!(!stages_ready(&open)[0].can_start);
@@ -302,12 +302,12 @@ fn two_suppliers_are_compared_on_what_both_have() {
 }
 
 #[test]
-fn another_version_tells_what_is_more_and_what_is_less() {
+fn comparing_versions_reports_additions_and_removals() {
     let (small, large) = (takeoff(&job(vec![block(3, 4)])), takeoff(&job(vec![block(3, 5)])));
     let changes = compare(&small, &large);
     let of = |number: &str| changes.changes.iter().find(|change| change.number == number).unwrap();
     assert_eq!((of("FH-101").packages, of("FH-101").more), ([12, 15], Some(decimal("636.00"))));
-    // Three modules more are so much less to shingle.
+    // Three more modules leave that much less to shingle.
     assert!(of("FH-214").need[1] < of("FH-214").need[0]);
     assert_eq!(changes.more, large.totals.total - small.totals.total);
     let back = compare(&large, &small);
@@ -315,9 +315,9 @@ fn another_version_tells_what_is_more_and_what_is_less() {
     assert!(comparison(&changes).contains("More") && comparison(&changes).contains("12 → 15 modules"));
 }
 
-/// The array stood ready to start with none of its rails on the roof: nothing starts without what it stands on.
+/// Nothing starts before what it stands on: once the array showed as ready with none of its rails delivered.
 #[test]
-fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing() {
+fn stages_wait_for_what_they_depend_on_and_not_for_spares() {
     let plain = decided(&array_alone(block(3, 4)), |order| {
         order.overrides.insert("FH-110".into(), Override { packages: 5, why: "two spare".into() });
         order.taken = ["spare-module".into()].into();
@@ -336,12 +336,12 @@ fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing()
     let stopped = |ready: &[StageReady]| -> Vec<Stage> {
         ready.iter().filter(|stage| !stage.can_start).map(|stage| stage.stage).collect()
     };
-    // Three of five rails are what 22.6 ft need, and twelve of thirteen modules what is built in.
+    // Three of five rails cover 22.6 ft, and twelve of thirteen modules cover the layout.
     assert_eq!(stopped(&ready(&[("FH-110", 3), ("FH-101", 12)])), []);
     use Stage::{Around, BaseRail, Head, Modules, Shingles, Sides, Wires};
     assert_eq!(stopped(&ready(&[("FH-110", 0)])), [BaseRail, Modules, Head, Sides, Around, Shingles, Wires]);
     assert_eq!(stopped(&ready(&[("FH-101", 11)]))[0], Stage::Ground);
-    // Each stage that stops names its own lack or what it stands on.
+    // Each stage that can't start names its own missing part or the stage it stands on.
     for stage in ready(&[("FH-110", 0)]).iter().filter(|stage| !stage.can_start) {
         let on = stage.stage.stands_on().iter().map(|on| on.name().now());
         let named =
@@ -352,7 +352,7 @@ fn nothing_starts_without_what_it_stands_on_and_what_is_spare_holds_up_nothing()
 
 proptest! {
     #[test]
-    fn an_order_beside_itself_differs_in_nothing(block in any_block()) {
+    fn an_order_compared_with_itself_has_no_differences(block in any_block()) {
         let takeoff = takeoff(&job(vec![block]));
         let changes = compare(&takeoff, &takeoff.clone());
         prop_assert!(changes.is_empty(), "{changes:?}");

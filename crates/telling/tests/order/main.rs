@@ -1,4 +1,4 @@
-//! What an order says: to read, for a spreadsheet, for another program.
+//! An order as text, CSV and JSON.
 
 #![allow(
     clippy::unwrap_used,
@@ -44,7 +44,7 @@ fn without_price(number: &str) -> Resolved {
 }
 
 #[test]
-fn a_missing_price_is_told_and_never_zero() {
+fn a_missing_price_is_reported_and_never_zero() {
     let job = without_price("FH-130");
     let (with, missing) = (takeoff(&small::job(vec![block(3, 4)])), takeoff(&job));
     assert_eq!(missing.unpriced, ["FH-130"]);
@@ -139,7 +139,7 @@ fn no_cell_becomes_a_formula() {
         header.findings.push(name.to_owned());
         let csv = to_csv(&takeoff(&job), &header, Units::FeetInches).unwrap();
         for delimiter in [b',', b';', b'\t'] {
-            // Read as a spreadsheet of another country does too: split at its own separator, quotes stripped.
+            // Also parsed as a spreadsheet of another locale would: split at its own separator, quotes stripped.
             let reader =
                 csv::ReaderBuilder::new().flexible(true).delimiter(delimiter).from_reader(csv.as_bytes());
             for record in reader.into_records() {
@@ -169,7 +169,7 @@ fn plain_cells_stay_as_they_are() {
 
 proptest! {
     #[test]
-    fn a_cell_is_neutral_whatever_is_in_it(text in any::<String>()) {
+    fn every_cell_is_formula_safe(text in any::<String>()) {
         let cell = safe_cell(&text);
         let seen = cell.trim_start();
         prop_assert!(!seen.starts_with(['=', '+', '-', '@']), "{cell:?}");

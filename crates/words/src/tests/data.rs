@@ -6,7 +6,7 @@ fn words_are_found_without_accents() {
 }
 
 #[test]
-fn data_is_told_by_its_english_and_what_nobody_knows_as_it_is() {
+fn data_texts_are_looked_up_by_their_english_or_kept() {
     for say in DATA {
         assert_eq!(of_data(say.within(Language::ENGLISH)), say.within(Language::ENGLISH));
     }
@@ -14,7 +14,7 @@ fn data_is_told_by_its_english_and_what_nobody_knows_as_it_is() {
 }
 
 #[test]
-fn a_face_that_says_so_is_not_told_twice() {
+fn a_face_heading_is_not_repeated() {
     for (name, english, spanish) in [
         ("South", "Face South", "Faldón South"),
         ("Face 1", "Face 1", "Face 1"),

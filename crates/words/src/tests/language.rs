@@ -10,10 +10,10 @@ fn tags_of_languages() {
     assert_eq!(Language::from_tag(""), None);
 }
 
-/// The order of the variables is that of IEEE Std 1003.1, 8.2: LC_ALL, then LC_MESSAGES, then LANG; an empty one
-/// counts as not set.
+/// The order of the variables is that of IEEE Std 1003.1, 8.2: LC_ALL, then LC_MESSAGES, then LANG; an empty one counts as not
+/// set.
 #[test]
-fn the_desk_says_which() {
+fn the_desktop_language_is_found() {
     let desk = |set: &[(&str, &str)]| {
         Language::of_desk(|name| {
             set.iter().find(|(known, _)| *known == name).map(|(_, value)| (*value).to_owned())
@@ -28,14 +28,14 @@ fn the_desk_says_which() {
 }
 
 #[test]
-fn speaking_ends_with_the_work_even_when_it_breaks_off() {
+fn the_language_is_restored_even_after_a_panic() {
     let broken = std::panic::catch_unwind(|| speaking(Language::SPANISH, || std::panic::panic_any(())));
     assert!(broken.is_err());
     assert_eq!(spoken(), Language::ENGLISH);
 }
 
 #[test]
-fn threads_speak_for_themselves() {
+fn the_language_is_per_thread() {
     speaking(Language::SPANISH, || {
         let other = std::thread::spawn(spoken).join();
         assert_eq!(other.ok(), Some(Language::ENGLISH));
@@ -43,7 +43,7 @@ fn threads_speak_for_themselves() {
     });
 }
 
-/// A language is one file: of a dozen messages here, and the others in English.
+/// A language file with only a dozen messages; the others fall back to English.
 const FRENCH: &str = include_str!("fr.ftl");
 
 #[test]
@@ -63,7 +63,7 @@ fn a_third_language_is_one_file() {
 }
 
 #[test]
-fn what_is_wrong_in_a_language_is_told_with_its_line() {
+fn language_errors_are_reported_with_their_line() {
     let broken = FRENCH.replace("[one]", "[one");
     let line = FRENCH.lines().position(|line| line.contains("[one]")).unwrap() + 1;
     let fault = Language::read(&broken).unwrap_err();
@@ -71,7 +71,7 @@ fn what_is_wrong_in_a_language_is_told_with_its_line() {
     assert_eq!(Language::read("a = b").unwrap_err(), "say `language-code = …`");
 }
 
-/// A new language may begin with a dozen messages; those that crews rely on today are whole.
+/// A new language may start with a dozen messages; those that crews rely on today are complete.
 #[test]
 fn spanish_has_all_that_english_has() {
     assert_eq!(Language::SPANISH.missing().collect::<Vec<_>>(), [""; 0]);

@@ -2,7 +2,7 @@ use super::*;
 use crate::{common, later, modules, silent, speaking};
 
 #[test]
-fn what_is_said_later_is_what_is_told_now() {
+fn deferred_and_immediate_texts_agree() {
     for language in Language::ALL {
         for count in [0, 1, 2] {
             let said = later::common::modules(count);
@@ -17,7 +17,7 @@ fn what_is_said_later_is_what_is_told_now() {
 }
 
 #[test]
-fn own_words_stay_as_they_are_and_those_of_data_are_looked_up() {
+fn own_texts_are_kept_and_data_texts_looked_up() {
     let (data, english) = (crate::DATA[0], crate::DATA[0].within(Language::ENGLISH));
     for language in Language::ALL {
         assert_eq!(Said::own(english).within(language), english);
@@ -40,14 +40,14 @@ fn packages_are_counted_by_the_name_that_a_kit_has_for_one() {
 }
 
 #[test]
-fn several_stand_one_after_the_other_with_something_between() {
+fn parts_are_joined_with_a_separator() {
     let list = |names: &[&str]| String::from(Said::listed(names.iter().map(|name| Said::own(*name)), ", "));
     assert_eq!([list(&[]), list(&["a"]), list(&["a", "b", "c"])], ["", "a", "a, b, c"]);
     assert_eq!(Count::shown(0.5, "1/2").as_text(), "1/2");
 }
 
 #[test]
-fn silence_is_told_from_words() {
+fn silent_detects_formatting() {
     let (said, heard) = silent(|| later::common::modules(3_usize));
     assert_eq!(heard, None);
     assert_eq!(silent(|| said.to_string()), ("3 modules".to_owned(), Some("common-modules")));
@@ -56,7 +56,7 @@ fn silence_is_told_from_words() {
 }
 
 #[test]
-fn letters_change_in_the_language_that_is_told() {
+fn case_changes_follow_the_language() {
     let face = || Said::from(common::FACE);
     assert_eq!(face().in_small_letters().within(Language::SPANISH), "faldón");
     assert_eq!(face().in_small_letters().with_capital().within(Language::ENGLISH), "Face");

@@ -18,7 +18,7 @@ fn counts() -> Vec<Count> {
     all.map(|(number, text)| Count::shown(number, text)).collect()
 }
 
-/// Names that look like the syntax of messages, like articles and like marks.
+/// Names that look like message syntax, like articles and like markup.
 const NAMES: [&str; 14] = [
     "Casa de el Prado",
     "de el",
@@ -36,9 +36,9 @@ const NAMES: [&str; 14] = [
     "\u{2068}o\u{2069}\u{e000}",
 ];
 
-/// Every message in every language with every count, without a fault.
+/// Every message in every language with every count formats without an error.
 #[test]
-fn all_messages_can_be_said() {
+fn all_messages_can_be_formatted() {
     for language in Language::ALL {
         for (nth, id) in IDS.iter().enumerate() {
             for count in counts() {
@@ -52,9 +52,9 @@ fn all_messages_can_be_said() {
     }
 }
 
-/// Whatever a text holds, it comes out as it went in, wherever a language says it.
+/// Any text comes out unchanged, wherever a message inserts it.
 #[test]
-fn names_come_out_as_they_went_in() {
+fn names_are_inserted_unchanged() {
     const MARKS: [&str; 14] =
         ["<a>", "<b>", "<c>", "<d>", "<e>", "<f>", "<g>", "<h>", "<i>", "<j>", "<k>", "<l>", "<m>", "<n>"];
     let mut checked = 0;
@@ -119,7 +119,7 @@ fn plurals_by_table() {
 
 /// "del" and "al" for a phrase with its article; a pronoun or the "El" of a name stays.
 #[test]
-fn articles_are_drawn_together() {
+fn articles_are_contracted() {
     let drawn = |phrase: &'static str| match before("de", "del", &[phrase.into()]) {
         FluentValue::String(words) => words.into_owned(),
         other => panic!("{other:?}"),
@@ -132,16 +132,16 @@ fn articles_are_drawn_together() {
 }
 
 #[test]
-fn fixed_words_are_remembered() {
+fn fixed_messages_are_cached() {
     let say = Say(0);
     assert!(std::ptr::eq(say.now(), say.now()));
     assert_eq!(format!("{:>3}|", Say(usize::MAX)), "   |");
 }
 
-/// Printed, not asserted: clocks of shared machines prove nothing.
+/// Printed, not asserted: timings on shared machines prove nothing.
 #[test]
 #[ignore = "a measurement: run it alone"]
-fn how_fast() {
+fn formatting_speed() {
     let mut length = 0;
     for language in Language::ALL {
         let begun = std::time::Instant::now();
@@ -166,8 +166,8 @@ fn how_fast() {
     println!("{length}");
 }
 
-/// Everything that is counted, by the same table (the source is that of the test above): one for 1 and however it is written, other
-/// for all the rest, in both languages.
+/// Everything that is counted, by the same table (same source as the test above): one for 1, however it is written, other for all
+/// the rest, in both languages.
 #[test]
 fn everything_counted_takes_its_plural_by_the_table() {
     let mut checked = 0;

@@ -1,4 +1,4 @@
-//! Every message is said somewhere.
+//! Every message is used somewhere.
 
 use crate::IDS;
 use std::collections::HashSet;
@@ -27,7 +27,7 @@ fn paths(text: &str, into: &mut HashSet<(String, String)>) {
 }
 
 #[test]
-fn nobody_translates_what_nobody_says() {
+fn every_message_is_used() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let (mut files, mut said) = (Vec::new(), HashSet::new());
     for folder in ["crates", "tests"] {
@@ -37,7 +37,7 @@ fn nobody_translates_what_nobody_says() {
     for file in files {
         paths(&fs::read_to_string(file).unwrap(), &mut said);
     }
-    // The texts of data files, and their packages, are looked up by what they say.
+    // Texts and packages of data files are looked up by their text.
     let by_text = |area: &str| ["data", "packages"].contains(&area);
     let ids = IDS.iter().filter_map(|id| id.split_once('-')).filter(|(area, _)| !by_text(area));
     let unused: Vec<_> = ids

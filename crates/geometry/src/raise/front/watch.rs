@@ -1,9 +1,9 @@
-//! What comes next: when stretches shrink to nothing, when corners run into lines, and whether all is done.
+//! Finds the next events: segments that shrink to nothing, corners that run into lines, and the end of the sweep.
 
 use super::{Event, Front, Stuck, What};
 
 impl Front {
-    /// Closes what has to close now, then works out the events of all that is new.
+    /// Closes what has to close now, then computes the events of everything new.
     pub(super) fn settle(&mut self) -> Result<(), Stuck> {
         while let Some(vertex) = self.closing.pop() {
             if self.vertices[vertex].alive {
@@ -23,7 +23,7 @@ impl Front {
         for &from in &stretches {
             self.watch_stretch(from);
         }
-        // New corners against all lines, then new stretches against the corners that were there before.
+        // New corners against all lines, then new segments against the existing corners.
         for &vertex in &fresh {
             if !(self.vertices[vertex].alive && self.vertices[vertex].reflex) {
                 continue;
@@ -58,7 +58,7 @@ impl Front {
         }
     }
 
-    /// Whether and when a reflex corner runs into the stretch of line that leaves `from`.
+    /// Whether and when a reflex corner runs into the segment that starts at `from`.
     fn watch_hit(&mut self, vertex: usize, from: usize) {
         let (v, a) = (&self.vertices[vertex], &self.vertices[from]);
         let line = &self.lines[a.out];
@@ -72,12 +72,12 @@ impl Front {
             return;
         }
         let height = self.now + gap.max(0.0) / -rate;
-        // Past this the stretch is gone. The corner may well outlive the stretches beside it.
+        // Past this height the segment is gone. The corner may well outlive the segments beside it.
         if height > a.shrunk + 1e-9 * (1.0 + a.shrunk.abs()) {
             return;
         }
         let b = &self.vertices[to];
-        // Both left from one point, each into its own part of the roof: they never meet again.
+        // Both started at one point, into different parts of the roof: they never meet again.
         if v.node == a.node || v.node == b.node {
             return;
         }
@@ -90,7 +90,7 @@ impl Front {
         self.events.push(Event { height, from, to, what: What::Hit { vertex } });
     }
 
-    /// Nothing may be left but what has no width.
+    /// At the end, only parts without width may be left.
     pub(super) fn finish(&mut self) -> Result<(), Stuck> {
         let mut seen = vec![false; self.vertices.len()];
         for &first in &self.active {
@@ -115,7 +115,7 @@ impl Front {
         Ok(())
     }
 
-    /// A line around the loop of `first` that is a side of the footprint and no step.
+    /// A line in the loop of `first` that is a side of the footprint, not a step.
     fn named_line(&self, first: usize) -> usize {
         let out = self.vertices[first].out;
         let owner = self.lines[out].owner;
