@@ -38,6 +38,8 @@ pub(crate) struct OrderWindow {
     at: Option<String>,
     /// Keys walked since the pointer moved last: what lies under it is not meant.
     walked: bool,
+    /// The line that was opened in the frame before.
+    was_open: Option<String>,
     /// How far the lines are scrolled, points.
     scrolled: f32,
     /// From when on changes are counted.

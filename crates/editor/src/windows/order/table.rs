@@ -105,7 +105,7 @@ fn lines(
             _ => Column::initial(width).at_least(36.0).resizable(true).clip(true),
         });
     }
-    if let Some(row) = walked.or(told) {
+    if let Some(row) = walked.or(told).or_else(|| newly_opened(own, state, of.rows)) {
         builder = builder.scroll_to_row(row, None);
     }
     let mut widths = Vec::new();
@@ -288,6 +288,16 @@ fn of_line(
     for column in shown {
         row.col(|ui| tree::cell(ui, node, |ui| cell(ui, *column, actions)));
     }
+}
+
+/// The row of a line that was opened just now: what is told of it takes room from the table, and may have covered it.
+fn newly_opened(own: &mut OrderWindow, state: &State, rows: &[Row<'_>]) -> Option<usize> {
+    if own.was_open == state.opened_line {
+        return None;
+    }
+    own.was_open.clone_from(&state.opened_line);
+    let opened = state.opened_line.as_ref()?;
+    rows.iter().position(|row| matches!(row, Row::Line(line) if line.number == *opened))
 }
 
 /// The node of a line.
