@@ -54,7 +54,23 @@ impl Every {
         steps: usize,
         stop: &dyn Fn() -> bool,
     ) -> Result<usize, FitError> {
-        self.within(&self.room.allowed, self.passage.as_ref(), known, steps, stop)
+        self.within(
+            &self.room.allowed,
+            self.passage.as_ref(),
+            Effort { known, steps, steps_in_cases: 0 },
+            stop,
+        )
+    }
+
+    /// The same, and then so many steps in cases.
+    pub(super) fn at_most_in_cases(
+        &self,
+        known: usize,
+        (steps, steps_in_cases): (usize, usize),
+        stop: &dyn Fn() -> bool,
+    ) -> Result<usize, FitError> {
+        let effort = Effort { known, steps, steps_in_cases };
+        self.within(&self.room.allowed, self.passage.as_ref(), effort, stop)
     }
 
     /// The same as if one thing were not in the way.
@@ -68,7 +84,7 @@ impl Every {
         let passage = self.passage.as_ref().filter(|_| what.against != Against::Pathway);
         let id = self.room.things.iter().position(|thing| *thing == what);
         let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.without(id));
-        self.within(&allowed, passage, known, steps, stop)
+        self.within(&allowed, passage, Effort { known, steps, steps_in_cases: 0 }, stop)
     }
 
     /// The same by lines alone with the shapes of one thing elsewhere: `by` is the move in the face's frame, metres. For throwing
@@ -82,18 +98,17 @@ impl Every {
     ) -> Result<usize, FitError> {
         let id = self.room.things.iter().position(|thing| *thing == what);
         let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.moved(id, by));
-        self.within(&allowed, self.passage.as_ref(), known, 0, stop)
+        self.within(&allowed, self.passage.as_ref(), Effort { known, steps: 0, steps_in_cases: 0 }, stop)
     }
 
     fn within(
         &self,
         allowed: &Allowed,
         passage: Option<&Passage>,
-        known: usize,
-        steps: usize,
+        effort: Effort,
         stop: &dyn Fn() -> bool,
     ) -> Result<usize, FitError> {
-        Ok(at_most(allowed, &self.sizes, &self.laws, passage, Effort { known, steps }, stop)?.most)
+        Ok(at_most(allowed, &self.sizes, &self.laws, passage, effort, stop)?.most)
     }
 }
 

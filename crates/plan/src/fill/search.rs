@@ -15,6 +15,8 @@ const MOST_LAID: usize = 6;
 
 /// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
 pub(super) const STEPS: usize = 100_000_000;
+/// How far where more than one module is left open.
+const STEPS_IF_WIDE: usize = 3_000_000_000;
 const MOST_STEPS: usize = 2_000_000_000;
 
 /// How long the usual fill is looked for.
@@ -76,6 +78,10 @@ fn usual(
         }
     }
     fill.bound = bound.max(fill.modules);
+    if whole && fill.modules + 1 < fill.bound && !stop() {
+        let bound = every.at_most_in_cases(fill.modules + 1, (STEPS, STEPS_IF_WIDE), stop)?;
+        fill.bound = fill.bound.min(bound.max(fill.modules));
+    }
     fill.proved = fill.bound == fill.modules;
     (fill.basis.way, fill.searched) = (lay::base_asked(site), searched(site, &fill, pace));
     Ok(fill)
@@ -156,7 +162,7 @@ pub(super) fn improve(
         let mut steps = STEPS;
         while steps < MOST_STEPS && !stop() && fills.get(at).is_some_and(|fill| !fill.proved) {
             steps *= 8;
-            let bound = every.at_most(fill.modules, steps, stop)?;
+            let bound = every.at_most_in_cases(fill.modules, (steps, steps), stop)?;
             let Some(now) = fills.get_mut(at).filter(|now| bound < now.bound) else { continue };
             now.bound = bound.max(now.modules);
             now.proved = now.bound == now.modules;

@@ -17,6 +17,9 @@ const MOST_NEW: usize = 40;
 /// The search ends after so many turns that lower nothing.
 const MOST_IDLE: usize = 12;
 
+/// So much below a number is below it, before all positions are looked at.
+const GOAL: f64 = 1e-3;
+
 /// From so many numbers in the programme on, what it has no use for is forgotten.
 const MOST_SIZE: usize = 150_000;
 
@@ -151,6 +154,82 @@ impl<'a> Cover<'a> {
             }
         }
         best
+    }
+
+    /// Whether some weights come to less than `enough`, as far as so many steps tell. The programme is looked at before all
+    /// positions are: while its own points hold as much, only cliques can help.
+    pub(super) fn is_below(&mut self, enough: f64, most_steps: usize, stop: &dyn Fn() -> bool) -> bool {
+        loop {
+            let before = self.master.pivots;
+            if !self.master.solve(most_steps) || stop() {
+                return false;
+            }
+            let weights = self.master.cliques();
+            let all = self.cliques.iter().zip(&weights).map(|(clique, weight)| (clique, *weight));
+            let used: Vec<(&Clique, f64)> = all.filter(|(_, weight)| *weight > 1e-12).collect();
+            let total: f64 = used.iter().map(|(clique, weight)| weight * clique.most as f64).sum();
+            if total >= enough - GOAL {
+                if self.master.size() > MOST_SIZE {
+                    self.forget();
+                }
+                let found = self.fuller(most_steps, stop);
+                if found.is_empty() {
+                    return false;
+                }
+                for clique in found {
+                    self.add_clique(clique);
+                }
+                continue;
+            }
+            let (least, mut holes) = coverage(self.field, &self.within, &used);
+            self.master.steps += used.len() * used.len() * 16 + 20_000;
+            if least > 0.0 && total / least.min(1.0) < enough {
+                return true;
+            }
+            // Rounding lets the programme think that all is covered.
+            if holes.is_empty() || self.master.pivots == before && !self.points.is_empty() {
+                return false;
+            }
+            holes.sort_by(|p, q| {
+                p.weight.total_cmp(&q.weight).then(q.bounds.area().total_cmp(&p.bounds.area()))
+            });
+            for hole in holes.into_iter().take(MOST_NEW) {
+                self.add_point(hole);
+            }
+        }
+    }
+
+    /// Cliques that hold more than they can in the programme so far.
+    fn fuller(&mut self, most_steps: usize, stop: &dyn Fn() -> bool) -> Vec<Clique> {
+        let points = self.master.points().into_iter();
+        let weighed: Vec<(&Hole, f64)> = points.filter_map(|(i, w)| Some((self.points.get(i)?, w))).collect();
+        let mut found = separate::boxes(self.field, &weighed);
+        found.truncate(MOST_NEW / 2);
+        if self.field.lean > 0.0 {
+            found.extend(separate::leaning(self.field, &weighed).into_iter().take(MOST_NEW / 2));
+        }
+        self.master.steps += weighed.len().pow(3) * 4;
+        if found.is_empty() && !self.is_part {
+            found = self.of_parts(&self.places(), most_steps, stop);
+        }
+        found
+    }
+
+    /// The positions that have weight in the programme.
+    pub(super) fn places(&self) -> Vec<(DVec2, f64)> {
+        let points = self.master.points().into_iter();
+        points.filter_map(|(i, weight)| Some((self.points.get(i)?.at, weight))).collect()
+    }
+
+    /// The cliques that have weight in it.
+    pub(super) fn used(&self) -> Vec<Clique> {
+        let weighed = self.cliques.iter().zip(self.master.cliques());
+        weighed.filter(|(_, weight)| *weight > 1e-9).map(|(clique, _)| clique.clone()).collect()
+    }
+
+    /// Steps so far.
+    pub(super) fn steps(&self) -> usize {
+        self.master.steps
     }
 
     /// Cliques of many: parts of the face that hold more than they can, by a cover of their own.

@@ -3,6 +3,7 @@
 use super::super::kernel::{Allowed, FINE, FitError, Tile};
 use super::super::room::{Gap, Room, Slab};
 use super::super::stretch::joined;
+use super::cases::Rows;
 use super::laws::{Neighbours, Passage};
 use super::shadow::level_shadow;
 use super::shelf;
@@ -10,7 +11,7 @@ use crate::Rect;
 use glam::{DVec2, dvec2};
 
 /// Cliques are so much narrower and lower than they could be, metres: far above rounding, far below what is measured.
-const SHAVED: f64 = 1e-7;
+pub(super) const SHAVED: f64 = 1e-7;
 
 /// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
 pub(super) const HAIR: f64 = 2e-10;
@@ -26,6 +27,7 @@ pub(super) struct Kind {
 }
 
 /// The free stretches of a passage, at every level.
+#[derive(Clone)]
 pub(super) struct Passing {
     /// Where their lower left corners may be.
     stretches: Vec<Slab>,
@@ -40,6 +42,8 @@ pub(super) struct Field {
     /// How much further apart along u two modules of different lines stand than two of one line, when their heights
     /// overlap: by so much a clique may lean. 0 where this is not known to hold.
     pub(super) lean: f64,
+    /// What is known of rows, where all modules are of one size.
+    pub(super) rows: Option<Rows>,
     /// What is left free, if anything must be.
     pub(super) passing: Option<Passing>,
 }
@@ -79,8 +83,25 @@ impl Field {
             }
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
+        let rows = match sizes {
+            // The second row of a block is farther away than another block need be.
+            [size] if lean > 0.0 && laws.apart < size.y + 2.0 * least => {
+                let reach = *size + least - SHAVED;
+                Some(Rows { size: *size, reach, joint: laws.joint[1], apart: laws.apart })
+            }
+            _ => None,
+        };
         let passing = passage.map(|passage| Passing::of(passage, least.max(0.0))).transpose()?.flatten();
-        Ok(Self { kinds, lean, passing })
+        Ok(Self { kinds, lean, rows, passing })
+    }
+
+    /// What some rectangles of positions leave.
+    pub(super) fn without(&self, away: &[Rect]) -> Self {
+        let left = |kind: &Kind| {
+            let room = Room { slabs: kind.slabs.clone(), tolerance: 0.0 };
+            Kind { slabs: room.without(away).slabs, ..*kind }
+        };
+        Self { kinds: self.kinds.iter().map(left).collect(), passing: self.passing.clone(), ..*self }
     }
 
     /// Least and greatest coordinate of any position along an axis.

@@ -53,9 +53,14 @@
 //! so. Then a linear programme ([`cover`]) over those cliques and others that its own solution asks for, parts last. Steps
 //! are counted, not timed, so that the answer is the same on every machine.
 //!
+//! **Cases.** What the programme leaves open is cut into cases ([`cases`]): no module begins in a window, or one does, in
+//! some band of it, and positions go that it excludes. Here the two laws come together that no clique uses both of, level rows
+//! and blocks apart. A number that no case reaches is reached by no layout.
+//!
 //! Several orientations at once: a point meets the boxes of both; windows that lean are not used. That is weaker: a
 //! face may be claimed to hold one or two more than it does.
 
+mod cases;
 mod clique;
 mod cover;
 mod coverage;
@@ -71,6 +76,7 @@ mod shelf;
 mod tests;
 
 use super::kernel::{Allowed, FitError};
+use cases::Cases;
 use cover::Cover;
 use field::Field;
 use glam::DVec2;
@@ -83,6 +89,8 @@ pub struct Effort {
     pub known: usize,
     /// At most so many steps; a million take about a millisecond.
     pub steps: usize,
+    /// And so many more in cases, where that leaves a bound above what is known.
+    pub steps_in_cases: usize,
 }
 
 /// No layout has more modules.
@@ -124,7 +132,7 @@ pub fn at_most(
             seeds.extend(lines::cliques(&field, *lines));
         }
     }
-    let mut cover = Cover::new(&field, seeds);
+    let mut cover = Cover::new(&field, seeds.clone());
     let weighed = cover.lower(effort.known as f64 + 1.0 - 1e-6, effort.steps, stop);
     let most = (weighed.weight + 1e-6).floor();
     answer.steps = weighed.steps;
@@ -132,5 +140,15 @@ pub fn at_most(
     if most < by_lines as f64 {
         answer.most = most as usize;
     }
+    let (enough, most_steps) = (0.0, effort.steps_in_cases);
+    let mut cases = Cases { base: seeds, enough, most_steps, steps: 0, stop };
+    while field.rows.is_some() && answer.most > effort.known && cases.steps < cases.most_steps {
+        cases.enough = answer.most as f64 - 1e-6;
+        if !cases.none(&field, cover.used(), 0) {
+            break;
+        }
+        answer.most -= 1;
+    }
+    answer.steps += cases.steps;
     Ok(answer)
 }

@@ -13,7 +13,8 @@ const USUAL: Neighbours =
     Neighbours { joint: [0.0015, 0.0065], apart: 0.3047, hooked: 0.4999, bridged: 0.007 };
 
 fn most(allowed: &Allowed, sizes: &[DVec2], laws: &Neighbours, known: usize) -> AtMost {
-    at_most(allowed, sizes, laws, None, Effort { known, steps: 30_000_000 }, &never).unwrap()
+    at_most(allowed, sizes, laws, None, Effort { known, steps: 30_000_000, steps_in_cases: 0 }, &never)
+        .unwrap()
 }
 
 #[test]
@@ -71,8 +72,14 @@ fn is_lawful(spots: &[DVec2], laws: &Neighbours, joint: f64, share: f64) -> bool
     })
 }
 
-/// A layout by chance: modules beside, on and apart from those that stand, now and then one taken away.
-fn climb(allowed: &Allowed, laws: &Neighbours, dice: &mut Dice, tries: usize) -> usize {
+/// Layouts by chance: modules beside, on and apart from those that stand, now and then one taken away. Tells of each; the most.
+fn climb(
+    allowed: &Allowed,
+    laws: &Neighbours,
+    dice: &mut Dice,
+    tries: usize,
+    tell: &mut dyn FnMut(&[DVec2]),
+) -> usize {
     let (joint, share) = (0.003, 0.5);
     let tile = Tile { size: MODULE, gap: DVec2::ZERO };
     let bounds = Rect::around(allowed.region.iter().flat_map(|r| r.outer.iter().copied())).unwrap();
@@ -96,6 +103,7 @@ fn climb(allowed: &Allowed, laws: &Neighbours, dice: &mut Dice, tries: usize) ->
         if next.len() + 1 >= spots.len() + dice.below(2) && is_lawful(&next, laws, joint, share) {
             spots = next;
             best = best.max(spots.len());
+            tell(&spots);
         }
     }
     best
@@ -132,7 +140,7 @@ fn no_layout_of_any_kind_has_more() {
         assert!(spots.iter().all(|&p| stands(&allowed, &tile, p, FINE * 2.0)), "seed {seed}: {several:?}");
         // Asked without knowing any: nothing of the bound may lean on what was found.
         let usual = most(&allowed, &[MODULE], &USUAL, 0);
-        let climbed = climb(&allowed, &USUAL, &mut dice, 1500);
+        let climbed = climb(&allowed, &USUAL, &mut dice, 1500, &mut |_| {});
         assert!(usual.most >= found.max(climbed), "seed {seed}: {found}, {climbed} of {usual:?}");
         all += 1;
         tight += usize::from(usual.most == found);
@@ -160,7 +168,7 @@ fn both_orientations_at_once() {
 #[test]
 fn a_stopped_search_and_odd_input() {
     let allowed = face(rectangle(0.0, 0.0, 12.0, 5.0), vec![rectangle(4.0, 2.0, 1.0, 1.0)]);
-    let effort = Effort { known: 0, steps: 0 };
+    let effort = Effort { known: 0, steps: 0, steps_in_cases: 0 };
     let stopped = at_most(&allowed, &[MODULE], &USUAL, None, effort, &|| true).unwrap();
     assert!(stopped.most >= 20, "{stopped:?}");
     let nothing = Allowed { region: Vec::new(), ..allowed.clone() };
@@ -230,7 +238,7 @@ fn passage(wide: f64, high: f64, blocked: Vec<Polygon>) -> Passage {
 fn a_way_that_is_left_free_takes_a_module_of_each_row() {
     for (wide, n) in [(9.0, 16), (8.7, 16), (9.6, 20)] {
         let allowed = face(rectangle(0.0, 0.0, wide, 4.6), vec![]);
-        let effort = Effort { known: n, steps: 30_000_000 };
+        let effort = Effort { known: n, steps: 30_000_000, steps_in_cases: 0 };
         let way = passage(wide, 4.6, vec![]);
         let found = at_most(&allowed, &[MODULE], &USUAL, Some(&way), effort, &never).unwrap();
         assert_eq!(found.most, n, "{wide}: {found:?}");
@@ -250,7 +258,7 @@ fn no_layout_that_leaves_a_way_has_more() {
             .collect();
         let allowed = face(rectangle(0.0, 0.0, wide, high), through.clone());
         let way = passage(wide, high, through.clone());
-        let effort = Effort { known: 0, steps: 20_000_000 };
+        let effort = Effort { known: 0, steps: 20_000_000, steps_in_cases: 0 };
         let bound = at_most(&allowed, &[MODULE], &USUAL, Some(&way), effort, &never).unwrap();
         let plain = most(&allowed, &[MODULE], &USUAL, 0);
         assert!(bound.by_lines <= plain.by_lines, "seed {seed}: {bound:?}, {plain:?} without a way");
@@ -276,4 +284,63 @@ fn no_layout_that_leaves_a_way_has_more() {
     }
     println!("{tight} of {all} are settled");
     assert!(tight * 2 >= all, "{tight} of {all}");
+}
+
+/// Of every layout that keeps to the laws, one case of any window leaves all modules where they are.
+#[test]
+fn every_layout_is_in_a_case() {
+    let laws = Neighbours { joint: [0.0015, 0.0065], ..USUAL };
+    let (mut told, mut cut) = (0, 0);
+    for seed in 0..60 {
+        let mut dice = Dice::new(seed + 31_000);
+        let allowed = random_face(&mut dice, 9.0, 7.0);
+        let field = Field::new(&allowed, &[MODULE], &laws, None).unwrap();
+        let rows = field.rows.unwrap();
+        let mut points = Dice::new(seed + 1);
+        climb(&allowed, &laws, &mut dice, 600, &mut |spots| {
+            for _ in 0..8 {
+                let by = spots[points.below(spots.len())];
+                let point = by + dvec2(points.between(-0.5, 2.2), points.between(-1.2, 2.4));
+                let cases = rows.of_window(&field, point);
+                let has = |r: &Rect, p: &DVec2| r.min.cmple(*p).all() && p.cmplt(r.max).all();
+                let leaves = |away: &Vec<Rect>| !spots.iter().any(|p| away.iter().any(|r| has(r, p)));
+                assert_eq!(
+                    cases.iter().filter(|away| leaves(away)).count(),
+                    1,
+                    "seed {seed}: {point} {spots:?}"
+                );
+                told += 1;
+                cut += cases.len();
+            }
+        });
+    }
+    assert!(told > 10_000 && cut > 3 * told, "{told} {cut}");
+}
+
+/// Cases go below what weights on cliques come to, and never below what can be laid.
+#[test]
+fn cases_settle_more_and_beat_nothing() {
+    let tile = Tile { size: MODULE, gap: DVec2::splat(0.003) };
+    let (mut lower, mut all) = (0, 0);
+    for seed in 0..40 {
+        let mut dice = Dice::new(seed + 9000);
+        let allowed = random_face(&mut dice, 11.0, 7.0);
+        let rules = HookRules { base: Base::Anywhere, hooked: 0.5, apart: 0.3048 };
+        let rows = RowRules { joints: Joints::Free, base: Base::Anywhere, hooked: true };
+        let carried = fit_rows(&allowed, &tile, &rows, &never).unwrap().count();
+        let found = several_on(&allowed, &tile, &rules).count().max(carried);
+        let without = most(&allowed, &[MODULE], &USUAL, found).most;
+        if without == found {
+            continue;
+        }
+        // Asked without knowing any.
+        let effort = Effort { known: 0, steps: 30_000_000, steps_in_cases: 150_000_000 };
+        let with = at_most(&allowed, &[MODULE], &USUAL, None, effort, &never).unwrap().most;
+        let climbed = climb(&allowed, &USUAL, &mut dice, 3000, &mut |_| {});
+        assert!(with >= found.max(climbed), "seed {seed}: {found}, {climbed} of {with}");
+        all += 1;
+        lower += usize::from(with < without);
+    }
+    println!("{lower} of {all} are lower in cases");
+    assert!(lower * 4 >= all && all > 3, "{lower} of {all}");
 }
