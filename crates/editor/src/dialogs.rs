@@ -52,6 +52,7 @@ pub(crate) enum Reply {
 }
 
 const WIDTH: f32 = 460.0;
+const WIDTH_OF_KEYS: f32 = 620.0;
 
 /// Shows a dialog. The reply, once there is one.
 pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
@@ -65,7 +66,8 @@ pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<
         Dialog::Keys => "keys",
     };
     let shown = modal(ctx, id).show(ctx, |ui| {
-        ui.set_width(WIDTH.min(ctx.content_rect().width() - 60.0));
+        let width = if matches!(dialog, Dialog::Keys) { WIDTH_OF_KEYS } else { WIDTH };
+        ui.set_width(width.min(ctx.content_rect().width() - 60.0));
         match dialog {
             Dialog::Unsaved(then) => unsaved(ui, then, name),
             Dialog::Recovered(left) => recovered(ui, left),
@@ -193,19 +195,32 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
     begin_at(&begins);
     scroll_by_keys(ui, begins.id);
     egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
-        egui::Grid::new("keys").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
-            for (command, keys) in Command::with_keys() {
-                ui.label(command.title()).on_hover_text(command.help());
-                let keys: Vec<String> = keys.iter().map(|key| text::key_words(ui.ctx(), key)).collect();
-                ui.strong(keys.join(", "));
-                ui.end_row();
-            }
-            for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {
-                ui.label(what.now());
-                ui.strong(key.now());
-                ui.end_row();
-            }
-        });
+        for (command, keys) in Command::with_keys() {
+            let keys: Vec<String> = keys.iter().map(|key| text::key_words(ui.ctx(), key)).collect();
+            key_row(ui, command.title(), &keys.join(", ")).on_hover_text(command.help());
+        }
+        for (what, key) in text::OTHER_KEYS.into_iter().chain(text::HOUSE_KEYS) {
+            key_row(ui, what.now(), key.now());
+        }
     });
     buttons(ui, &[(text::CLOSE.now(), Reply::Close)])
+}
+
+/// What a key does, and the key; either goes on in a second line where it is long.
+fn key_row(ui: &mut Ui, what: &str, key: &str) -> egui::Response {
+    ui.horizontal_top(|ui| {
+        let half = (ui.available_width() - 2.0 * ui.spacing().item_spacing.x) / 2.0;
+        let mut cell = |words: RichText| {
+            let down = egui::Layout::top_down(egui::Align::Min);
+            ui.allocate_ui_with_layout(egui::vec2(half, 0.0), down, |ui| {
+                ui.set_width(half);
+                ui.label(words)
+            })
+            .inner
+        };
+        let what = cell(RichText::new(what));
+        cell(RichText::new(key).strong());
+        what
+    })
+    .inner
 }

@@ -27,7 +27,7 @@ pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, 
     });
     let top = Frame::new().fill(p.panel).inner_margin(Margin::symmetric(20, 10));
     Panel::top("home top").frame(top).show(ui, |ui| {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             ui.label(RichText::new(&document.job().name).size(theme::size::TITLE * large).strong());
             ui.add_space(theme::GAP * 4.0);
             for (words, before) in [(text::BEFORE.now(), true), (text::AFTER.now(), false)] {
@@ -36,11 +36,15 @@ pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, 
                     view.before = before;
                 }
             }
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                if ui.button(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large)).clicked() {
-                    actions.push(Command::ShowHome.action());
-                }
-            });
+            let leave = Button::new(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large));
+            // At the right where there is room, else in the next line.
+            let at_right = ui.available_size_before_wrap().x - 110.0 * large;
+            if at_right > 0.0 {
+                ui.add_space(at_right);
+            }
+            if ui.add(leave).clicked() {
+                actions.push(Command::ShowHome.action());
+            }
         });
     });
     CentralPanel::no_frame().show(ui, |ui| picture(ui, document, view));
@@ -59,6 +63,11 @@ fn picture(ui: &mut Ui, document: &Document, view: &mut SolidView) {
 fn facts(ui: &mut Ui, document: &Document, large: f32) {
     let p = theme::of(ui);
     ui.spacing_mut().item_spacing.y = 5.0 * large;
+    let pages = |key| ui.input_mut(|input| input.count_and_consume_key(Modifiers::NONE, key)) as f32;
+    let pages = pages(Key::PageUp) - pages(Key::PageDown);
+    if pages != 0.0 {
+        ui.scroll_with_delta(Vec2::new(0.0, pages * (ui.available_height() - 40.0)));
+    }
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         not_done(ui, document, large, p);
         heading(ui, text::HOME_COVERS.now(), large, p);
@@ -134,11 +143,13 @@ fn plan(painter: &Painter, rect: Rect, document: &Document, p: &Palette) {
         return;
     };
     let need = bounds.size().max(DVec2::splat(1.0));
-    let scale = (f64::from(rect.width() - 20.0) / need.x).min(f64::from(rect.height() - 12.0) / need.y);
+    // At the right stands which way north is.
+    let room = rect.with_max_x(rect.right() - 16.0);
+    let scale = (f64::from(room.width() - 20.0) / need.x).min(f64::from(room.height() - 12.0) / need.y);
     let centre = bounds.centre();
     let on_screen = |plan: DVec2| -> Pos2 {
         let from = (plan - centre) * scale;
-        rect.center() + Vec2::new(from.x as f32, -from.y as f32)
+        room.center() + Vec2::new(from.x as f32, -from.y as f32)
     };
     painter.rect_filled(rect, 6.0, p.ground);
     for face in layout.roof.faces.iter().filter(|face| face.sound) {

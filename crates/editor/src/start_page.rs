@@ -105,7 +105,13 @@ pub(crate) fn page(ui: &mut Ui, own: &mut StartPage, settings: &Settings, action
                 ui.set_width(wide);
                 ui.label(RichText::new(text::START_TITLE.now()).size(theme::size::TITLE));
                 ui.add_space(theme::GAP * 5.0);
-                ui.horizontal_top(|ui| {
+                let side_by_side = wide >= LARGE.x + BEGIN + theme::GAP * 8.0;
+                let around = match side_by_side {
+                    true => Layout::left_to_right(Align::Min),
+                    // With large type in a narrow window, one under the other.
+                    false => Layout::top_down(Align::Min),
+                };
+                ui.with_layout(around, |ui| {
                     if let Some(last) = settings.recent.first() {
                         ui.vertical(|ui| {
                             heading(ui, text::GO_ON.now());

@@ -204,7 +204,8 @@ pub(super) fn name_window(ctx: &egui::Context, title: &str) {
 /// The pane whose tab is dragged and has left the window, and where a window for it would have its corner on the screen, points.
 fn dragged_out(ctx: &egui::Context, tree: &Tree<Pane>) -> Option<(Pane, Pos2)> {
     let pane = tree.tiles.get_pane(&tree.dragged_id(ctx)?).copied().filter(|pane| *pane != Pane::Drawing)?;
-    let (pointer, inner) = ctx.input(|input| (input.pointer.latest_pos(), input.viewport().inner_rect));
+    // Where it was let go of, too: a pointer that has left the window is nowhere else.
+    let (pointer, inner) = ctx.input(|input| (input.pointer.interact_pos(), input.viewport().inner_rect));
     let pointer = pointer.filter(|at| !ctx.content_rect().contains(*at))?;
     // Its bar lies under the pointer.
     let corner = inner.map_or(Pos2::ZERO, |inner| inner.min) + pointer.to_vec2() - Vec2::new(60.0, 12.0);

@@ -3,7 +3,10 @@ use crate::commands::{Command, Marked, Menu};
 use crate::state::{Look, Pane, Settings, State, View};
 use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
-use egui::{Align, Button, Id, Layout, ScrollArea, TextWrapMode, Ui};
+use egui::{Align, Button, Id, Layout, Popup, ScrollArea, TextWrapMode, Ui};
+
+/// What the buttons after the menus need in one row, points.
+const ROOM: f32 = 520.0;
 
 /// Where it is kept which button opens the first menu.
 pub(crate) const FIRST_MENU: &str = "first menu";
@@ -37,11 +40,14 @@ pub(crate) fn top_bar(
             }
         }
         ui.separator();
-        let undo = document.history().undo_label();
-        press(ui, Command::Undo, undo.is_some(), &text::undo_words(undo), actions);
-        let redo = document.history().redo_label();
-        press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
-        ui.separator();
+        // With large type in a narrow window these are in their menu alone.
+        if ui.available_width() > ROOM {
+            let undo = document.history().undo_label();
+            press(ui, Command::Undo, undo.is_some(), &text::undo_words(undo), actions);
+            let redo = document.history().redo_label();
+            press(ui, Command::Redo, redo.is_some(), &text::redo_words(redo), actions);
+            ui.separator();
+        }
         views(ui, document, state, actions);
         press(ui, Command::Fit, true, Command::Fit.help(), actions);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
@@ -112,6 +118,8 @@ fn item(ui: &mut Ui, command: Command, document: &Document, state: &State, actio
         }
     };
     if response.on_hover_text(command.help()).clicked() {
+        // A press by a key in a menu within a menu leaves the outer one open.
+        Popup::close_all(ui.ctx());
         actions.push(command.action());
     }
 }
@@ -134,6 +142,7 @@ fn recent(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
                     .file_name()
                     .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
                 if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
+                    Popup::close_all(ui.ctx());
                     actions.push(Action::OpenFile(path.clone()));
                 }
             }

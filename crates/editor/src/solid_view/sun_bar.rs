@@ -87,7 +87,7 @@ fn narrow_sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     }
     ui.spacing_mut().slider_width = (ui.available_width() * 0.4).clamp(60.0, 160.0);
     ui.horizontal(|ui| day(ui, view));
-    ui.horizontal(|ui| hour(ui, document, view));
+    ui.horizontal_wrapped(|ui| hour(ui, document, view));
     told(ui, document, view);
 }
 

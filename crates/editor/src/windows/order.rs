@@ -19,7 +19,7 @@ use crate::action::{Action, Actions};
 use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_job::{AddedLine, Edit, Group, OrderChoices, Override, PriceList, Resolved, Stage};
-use chalkcourse_takeoff::Line;
+use chalkcourse_takeoff::{Line, Takeoff};
 use chalkcourse_words::Said;
 use egui::Ui;
 use std::sync::Arc;
@@ -104,24 +104,45 @@ fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, 
                 *now = part;
             }
         }
-        right(ui, |ui| {
-            let total = egui::RichText::new(text::order_total(takeoff)).strong();
-            let shown = state.order_table.totals && windows.order.part == OrderPart::Lines;
-            if ui.selectable_label(shown, total).on_hover_text(text::TOTALS_SHOWN.now()).clicked() {
-                windows.order.part = OrderPart::Lines;
-                let mut next = state.order_table.clone();
-                next.totals = !shown;
-                actions.push(Action::OrderTable(next));
-            }
-            if !takeoff.unpriced.is_empty() {
-                let words = egui::RichText::new(text::many_unpriced(takeoff.unpriced.len()));
-                let missing = egui::Button::new(words.color(theme::of(ui).caution)).frame(false);
-                if ui.add(missing).on_hover_text(text::unpriced(&takeoff.unpriced)).clicked() {
-                    (windows.order.part, windows.order.shown) = (OrderPart::Lines, Shown::Unpriced);
-                }
-            }
-        });
+        // At the right where it fits beside the parts, else in a row of its own.
+        let wide = wide_as_button(ui, &text::order_total(takeoff))
+            + match takeoff.unpriced.len() {
+                0 => 0.0,
+                many => wide_as_button(ui, &text::many_unpriced(many)),
+            };
+        let mut add = |ui: &mut Ui| total(ui, takeoff, state, windows, actions);
+        if ui.available_size_before_wrap().x >= wide {
+            right(ui, add);
+        } else {
+            add(ui);
+        }
     });
+}
+
+/// How wide words are as a button, points.
+fn wide_as_button(ui: &Ui, words: &str) -> f32 {
+    let font = egui::TextStyle::Button.resolve(ui.style());
+    let wide = ui.painter().layout_no_wrap(words.to_owned(), font, egui::Color32::WHITE).size().x;
+    wide + 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x
+}
+
+/// The total, which unfolds, and what has no price.
+fn total(ui: &mut Ui, takeoff: &Takeoff, state: &State, windows: &mut Windows, actions: &mut Actions) {
+    let total = egui::RichText::new(text::order_total(takeoff)).strong();
+    let shown = state.order_table.totals && windows.order.part == OrderPart::Lines;
+    if ui.selectable_label(shown, total).on_hover_text(text::TOTALS_SHOWN.now()).clicked() {
+        windows.order.part = OrderPart::Lines;
+        let mut next = state.order_table.clone();
+        next.totals = !shown;
+        actions.push(Action::OrderTable(next));
+    }
+    if !takeoff.unpriced.is_empty() {
+        let words = egui::RichText::new(text::many_unpriced(takeoff.unpriced.len()));
+        let missing = egui::Button::new(words.color(theme::of(ui).caution)).frame(false);
+        if ui.add(missing).on_hover_text(text::unpriced(&takeoff.unpriced)).clicked() {
+            (windows.order.part, windows.order.shown) = (OrderPart::Lines, Shown::Unpriced);
+        }
+    }
 }
 
 impl OrderWindow {

@@ -128,9 +128,16 @@ fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
     assert!(focused(&hand).unwrap().1.starts_with("New job"));
     hand.key(Key::ArrowDown);
     assert!(focused(&hand).unwrap().1.starts_with("Open job…"));
-    hand.key(Key::ArrowUp);
+    // A menu within the menu, and what is chosen there closes both.
+    while !focused(&hand).unwrap().1.starts_with("Export") {
+        hand.key(Key::ArrowDown);
+    }
     hand.key(Key::Enter);
-    assert!(hand.job().faces.is_empty(), "the new job did not come");
+    hand.harness.run_steps(3);
+    hand.key(Key::ArrowDown);
+    assert!(focused(&hand).unwrap().1.starts_with("Order to print, by stage"), "{:?}", focused(&hand));
+    hand.key(Key::Enter);
+    assert!(hand.sees("Path of the file") && !hand.sees("Open recent"));
 }
 
 #[test]

@@ -162,6 +162,32 @@ fn what_is_asked_while_panes_are_drawn_is_done_after() {
     assert!(desk.is_open(Pane::Order));
 }
 
+/// A window of its own opens where it was last, and is asked to be there once: one that a person moves is left alone.
+#[test]
+fn an_own_window_comes_back_to_its_place() {
+    let mut desk = Desk::default();
+    desk.change(Change::OwnWindowAt(Pane::Order, Pos2::new(900.0, 50.0)));
+    let at = |desk: &mut Desk| desk.own_windows().first().map(|window| window.at);
+    assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])));
+    desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), Some(Pos2::new(400.0, 300.0)));
+    assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])), "it is moved while it is open");
+    // A system that does not tell takes nothing away.
+    desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), None);
+    desk.change(Change::Close(Pane::Order));
+    assert_eq!(at(&mut desk), None);
+    desk.change(Change::Open(Pane::Order));
+    assert_eq!(at(&mut desk), Some(Some([400.0, 300.0])));
+    let text = serde_json::to_string(&desk).unwrap();
+    let mut again = Desk::kept(Some(serde_json::from_str(&text).unwrap()));
+    let window = again.own_windows()[0];
+    assert_eq!((window.size, window.at), ([700.0, 500.0], Some([400.0, 300.0])));
+    // One from before places were kept.
+    let older = text.replace(",\"at\":[400.0,300.0]", "");
+    assert_ne!(older, text);
+    let mut older = Desk::kept(Some(serde_json::from_str(&older).unwrap()));
+    assert_eq!(at(&mut older), Some(None));
+}
+
 #[test]
 fn what_was_kept_comes_back_and_what_is_broken_does_not() {
     let mut desk = opened(&[Pane::Order, Pane::House], SMALL);

@@ -160,6 +160,8 @@ fn dense(ui: &mut Ui, high: f32) {
     style.spacing.icon_width_inner = 8.0;
     style.visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
     style.visuals.widgets.inactive.bg_stroke = egui::Stroke::NONE;
+    // No lines between columns: they would cross the headings between rows. Under the pointer one shows.
+    style.visuals.widgets.noninteractive.bg_stroke = egui::Stroke::NONE;
 }
 
 /// A head that sorts: once up, once more down, then as listed.
