@@ -4,7 +4,7 @@ use chalkcourse_geometry::{DVec2, Length, dvec2};
 use egui::{Key, Modifiers, Ui};
 
 /// How far the arrow keys of this frame go on the screen, to the right and up: 1 in, with Shift 1 ft, with Alt 1/16 in.
-fn nudge(ui: &Ui) -> Option<DVec2> {
+pub(super) fn nudge(ui: &Ui) -> Option<DVec2> {
     let steps = [
         (Modifiers::SHIFT, Length::from_feet(1.0)),
         (Modifiers::ALT, Length::from_inches(1.0 / 16.0)),

@@ -1,13 +1,13 @@
 //! Keys on the drawing: nudging, switching, letting go.
 
-use super::arrows::arrows;
+use super::arrows::nudge;
 use super::tools::Frame;
 use super::{Canvas, EscFor};
 use crate::action::{Action, Actions};
 use crate::state::{Group, PartPlace, State, Tool};
 use crate::{Selection, edits};
-use chalkcourse_geometry::{DVec2, Length};
-use egui::{Key, Modifiers, Ui};
+USEGEO
+USEEG
 
 /// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
 /// a drag goes on, or something beside the drawing has the keyboard.
