@@ -41,7 +41,7 @@ pub use keep_out::{Against, By, Held, KeepOut, Metric, Shape};
 pub use off::{Exemption, Off};
 pub use registry::{LIMITS, Limit, limit, off};
 pub use ridge_course::courses_asked;
-pub use room::room;
+pub use room::{room, room_within};
 pub use zones::Zones;
 
 /// A limit is met when it is missed by no more than this, metres: far below what a tape can tell.

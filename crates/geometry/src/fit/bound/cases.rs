@@ -84,6 +84,11 @@ impl Cases<'_> {
 }
 
 impl Rows {
+    /// Two modules of different blocks with so much between them up the slope exclude each other when nearer than this along u.
+    pub(super) fn aside(&self, above: f64) -> f64 {
+        self.size.x + (self.apart * self.apart - above.max(0.0).powi(2)).max(0.0).sqrt() - SHAVED
+    }
+
     /// The cases of the window that takes most of some weighted positions away, in the case that takes least; that case first, since
     /// where one fails the others need not be looked at.
     fn strongest(&self, field: &Field, places: &[(DVec2, f64)]) -> Option<Vec<Vec<Rect>>> {
@@ -137,14 +142,14 @@ impl Rows {
         add(reach, whole.min.y, low);
         add(reach, high, whole.max.y);
         // Less than a row up or down.
-        let wide = self.size.x + self.apart - SHAVED;
+        let wide = self.aside(self.reach.y - self.size.y);
         add(wide, high, low + self.reach.y);
         add(wide, high - self.reach.y, low);
         // More than a row.
         let least = self.size.y + self.joint + SHAVED;
         for share in UP {
             let most = self.size.y + self.apart * share - SHAVED;
-            let wide = self.size.x + self.apart * (1.0 - share * share).sqrt() - SHAVED;
+            let wide = self.aside(self.apart * share);
             add(wide, high + least, low + most);
             add(wide, high - most, low - least);
         }
