@@ -26,6 +26,7 @@ use chalkcourse_tests::climb::{Budget, Strict, climb, starts};
 use chalkcourse_tests::dice::Dice;
 use chalkcourse_tests::houses::{self, USUAL, awkward, odd, usual};
 use chalkcourse_tests::{kept, one_module, samples, top, verdict};
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// The kept houses are of all kinds, with and without room for the fire service, and sound.
@@ -242,25 +243,44 @@ fn claims_do_not_lean_on_waivers() {
     }
 }
 
-/// On usual houses at least four fifths of the faces are filled to the bound, and on 19 of 20 no gap is wider than one module, or than
-/// 1 in 20. It is wider on some faces that run around a wing or a dormer: there a hand finds more than the search.
+/// Usual houses with a face where a fill once held two modules or more less than the bound: they run around a wing, a dormer or a
+/// skylight.
+const HARD: [u64; 15] = [18, 21, 24, 30, 31, 48, 50, 76, 80, 97, 155, 180, 187, 196, 199];
+
+/// Faces of those where more is laid since rows are spread as suits the row above, and how many a climb by hand laid there: by the
+/// name of the face.
+const BY_HAND: [(u64, &str, usize); 5] =
+    [(48, "South", 29), (80, "South", 31), (97, "South 2", 15), (155, "North", 26), (196, "South", 22)];
+
+/// Where the gap is still wider than that, and how wide.
+const STILL_WIDE: [(u64, &str, usize); 4] =
+    [(18, "South", 2), (21, "South", 2), (31, "South", 2), (80, "South", 3)];
+
+/// On usual houses at least four fifths of the faces are filled to the bound, and no gap is wider than one module, or than 1 in 20, but
+/// for the four named above: nothing more has been found there, and no bound either.
 #[test]
 fn usual_faces_are_filled_to_the_bound_or_nearly() {
     let (mut faces, mut closed, mut wide) = (0, 0, Vec::new());
-    for seed in USUAL.skip(2).step_by(8) {
+    let all: BTreeSet<u64> = USUAL.skip(2).step_by(8).chain(HARD).collect();
+    for &seed in &all {
         let house = usual(seed);
         for face in verdict::steep_enough(&house.job) {
             let claim = verdict::claims(&house.job, &[face]).unwrap().0.remove(0);
             let gap = claim.most - claim.laid;
             faces += 1;
             closed += usize::from(gap == 0);
-            if gap > 1 && gap * 20 > claim.most {
+            let name = house.job.face(face).map_or("", |face| face.name.as_str());
+            let known =
+                STILL_WIDE.iter().find(|wide| (wide.0, wide.1) == (seed, name)).map_or(1, |wide| wide.2);
+            if gap > known && gap * 20 > claim.most {
                 wide.push(format!("house {seed}, face {face}: {}", claim.words));
             }
+            let hand = BY_HAND.iter().find(|hand| (hand.0, hand.1) == (seed, name));
+            assert!(hand.is_none_or(|hand| claim.laid >= hand.2), "house {seed}, {name}: {}", claim.words);
         }
     }
     assert!(closed * 5 >= faces * 4, "{closed} of {faces} closed");
-    assert!(wide.len() * 20 <= faces, "{} of {faces} faces:\n{}", wide.len(), wide.join("\n"));
+    assert!(wide.is_empty(), "{} of {faces} faces:\n{}", wide.len(), wide.join("\n"));
 }
 
 /// A number that was laid by hand is not refused with fewer as the most.

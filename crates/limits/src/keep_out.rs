@@ -198,8 +198,13 @@ impl KeepOut {
     /// Outlines around all that is nearer to its shape than the reach, in the frame of the face: along straight sides exact,
     /// on round parts outside by no more than the [`TOLERANCE`] and nowhere inside. None for what lies outside of a shape.
     pub fn outlines(&self) -> Vec<Polygon> {
+        self.outlines_within(TOLERANCE)
+    }
+
+    /// The same, on round parts outside by no more than so many metres: less than the [`TOLERANCE`] takes more corners.
+    pub fn outlines_within(&self, outside: f64) -> Vec<Polygon> {
         let back = DVec2::ONE / self.scale();
-        self.pieces().map(|piece| piece.outline(self.reach, TOLERANCE).map(|p| p * back)).collect()
+        self.pieces().map(|piece| piece.outline(self.reach, outside).map(|p| p * back)).collect()
     }
 
     /// The stretches of a move of some modules along a unit vector during which one of them is too near, joined, in metres of

@@ -43,7 +43,7 @@ pub use limit::Limit;
 pub use off::{Exemption, Off};
 pub use registry::{LIMITS, limit, off};
 pub use ridge_course::courses_asked;
-pub use room::room;
+pub use room::{room, room_within};
 pub use share::{Share, array_share};
 pub use zones::Zones;
 

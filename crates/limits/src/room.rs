@@ -1,13 +1,25 @@
 //! What keep-outs leave of a face, for the fitting.
 
+use crate::TOLERANCE;
 use crate::keep_out::{Held, KeepOut, Shape};
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_geometry::fit::{Allowed, Constraint, FINE, Foot};
 
 /// Where modules of a face may stand, and the rail of the lowest row: the face, less what the keep-outs cover. Blocked shapes
-/// have the number that `number` gives to their keep-out. Round parts are drawn around, so that what fits here
-/// passes. A fill fills the face, so that its border bounds the room even where no keep-out says so.
+/// have the number that `number` gives to their keep-out. Round parts are drawn around, outside by no more than the
+/// [`TOLERANCE`], so that what fits here passes. A fill fills the face, so that its border bounds the room even where no keep-out
+/// says so.
 pub fn room(face: &RoofFace, keep_outs: &[KeepOut], number: &mut dyn FnMut(&KeepOut) -> usize) -> Allowed {
+    room_within(face, keep_outs, TOLERANCE, number)
+}
+
+/// The same with round parts drawn outside by no more than so many metres.
+pub fn room_within(
+    face: &RoofFace,
+    keep_outs: &[KeepOut],
+    outside: f64,
+    number: &mut dyn FnMut(&KeepOut) -> usize,
+) -> Allowed {
     let mut allowed = Allowed { tolerance: FINE, ..Allowed::default() };
     if !face.sound {
         return allowed;
@@ -22,7 +34,7 @@ pub fn room(face: &RoofFace, keep_outs: &[KeepOut], number: &mut dyn FnMut(&Keep
             continue;
         }
         let id = number(keep_out);
-        let shapes = keep_out.outlines().into_iter().map(|shape| Constraint { id, shape });
+        let shapes = keep_out.outlines_within(outside).into_iter().map(|shape| Constraint { id, shape });
         match keep_out.held {
             Held::Module => allowed.blocked.extend(shapes),
             Held::Rail { depth } => {

@@ -76,6 +76,18 @@ pub(crate) fn room(
     stays: &dyn Fn(BlockId) -> bool,
     fire: &Fire,
 ) -> Room {
+    room_within(job, layout, face, stays, fire, chalkcourse_limits::TOLERANCE)
+}
+
+/// The same with round parts drawn outside by no more than so many metres.
+pub(crate) fn room_within(
+    job: &Resolved,
+    layout: &Layout,
+    face: usize,
+    stays: &dyn Fn(BlockId) -> bool,
+    fire: &Fire,
+    outside: f64,
+) -> Room {
     let Some(on) = layout.roof.faces.get(face) else {
         return Room { allowed: Allowed::default(), things: Vec::new() };
     };
@@ -94,7 +106,8 @@ pub(crate) fn room(
             things.len() - 1
         })
     };
-    let allowed = chalkcourse_limits::room(on, &keep_outs(job, layout, face, &given), &mut number);
+    let keep_outs = keep_outs(job, layout, face, &given);
+    let allowed = chalkcourse_limits::room_within(on, &keep_outs, outside, &mut number);
     Room { allowed, things }
 }
 

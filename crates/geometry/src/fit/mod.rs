@@ -59,7 +59,7 @@ pub use kernel::{
 };
 pub use moves::Move;
 pub use rows::{fit_rows, fit_rows_improving, fit_rows_in};
-pub use several::{HookRules, Several, fit_several, halves};
+pub use several::{HookRules, Look, Several, fit_several, halves};
 pub use slide::{Part, least_slide};
 pub use space::Space;
 pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};

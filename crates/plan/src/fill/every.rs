@@ -2,7 +2,7 @@
 
 use super::judge::Judge;
 use super::made::Maker;
-use crate::room::{Fire, Room, What, is_checked, room};
+use crate::room::{Fire, Room, What, is_checked, room_within};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_geometry::fit::{Allowed, Effort, FitError, Neighbours, Passage, at_most};
 use chalkcourse_job::{FaceId, FindingKey, Resolved, Subject};
@@ -10,6 +10,10 @@ use chalkcourse_limits::{Against, Share, TOLERANCE, apart};
 
 /// What a search takes off each number below: limits pass what misses them by a tolerance, and rounding takes a hair.
 const HAIR: f64 = 1e-6;
+
+/// Round corners are drawn outside by so much at most, metres: what is drawn outside may hold a module off that passes, so that the
+/// room is made larger by as much on all sides; and that may be just what one row more needs.
+const ROUND: f64 = TOLERANCE / 4.0;
 
 /// A share of a lower edge that is less by this passes: see the rule `hook`.
 const HOOK_SLACK: f64 = 1e-4;
@@ -20,8 +24,8 @@ const REVEAL_SLACK: f64 = 5e-4;
 /// Every layout of new blocks on one face beside what stays, with nothing open against it by the rules, no two blocks nearer than
 /// the kit asks: as far as a bound needs to know them. Nothing in it says less than the rules do:
 ///
-/// - where modules may stand is the room of the limits with what `check` lets pass: a tolerance at each border, and one for round
-///   corners, which are drawn around; measured in plan, both are longer up the slope;
+/// - where modules may stand is the room of the limits with what `check` lets pass: a tolerance at each border, and what round
+///   corners, which are drawn around, are drawn outside; measured in plan, both are longer up the slope;
 /// - room beside the ridge is the lesser of the book's two, unless a share of the roof was given;
 /// - joints, distances and shares are the kit's and the book's, less the same tolerance;
 /// - a pathway is asked for where no other plane can have it.
@@ -38,9 +42,9 @@ impl Every {
         let (job, layout) = (&judge.bare, &judge.layout);
         let fire = Fire { share, beyond: false, kept: Vec::new() };
         let stays = |id| job.block(id).is_some();
-        let mut room = room(job, layout, index, &stays, &fire);
+        let mut room = room_within(job, layout, index, &stays, &fire, ROUND);
         let factor = layout.roof.faces.get(index).map_or(1.0, |face| face.plane.pitch.slope_factor());
-        room.allowed.tolerance = 2.0 * TOLERANCE * factor + HAIR;
+        room.allowed.tolerance = (TOLERANCE + ROUND) * factor + HAIR;
         let sizes = Maker { job, face }.tiles().map(|(_, tile)| tile.size).collect();
         let asked = !judge.had(&FindingKey::new("fire-plane-path", Subject::Face(face)));
         let passage = if asked { chalkcourse_rules::passage(job, layout, index) } else { None };

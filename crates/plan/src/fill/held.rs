@@ -20,6 +20,7 @@ use chalkcourse_layout::Layout;
 use chalkcourse_words::later::common::modules;
 use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
+use std::cell::Cell;
 
 /// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
 const NEAR: f64 = 0.2;
@@ -260,7 +261,9 @@ fn costs(
             let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
             found = found.max(rows(site, &without, fire, most, stop)?.modules);
             if found < most {
-                found = found.max(several(site, &without, fire, most, stop)?.modules);
+                // Nothing by chance: a fill is priced thing by thing while a person waits.
+                let look = (most, &Cell::new(0));
+                found = found.max(several(site, &without, fire, look, stop)?.modules);
             }
         }
         let price = Price { id, tiles: found - fill.modules, proved: fill.proved && found == most };

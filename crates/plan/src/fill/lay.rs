@@ -3,13 +3,14 @@
 use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{
-    Allowed, Base, BlockRules, Fit, HookRules, Joints, Placed, RowRules, Space, Tile, fit_blocks, fit_rows,
-    fit_rows_improving, fit_rows_in, fit_several, halves,
+    Allowed, Base, BlockRules, Fit, HookRules, Joints, Look, Placed, RowRules, Space, Tile, fit_blocks,
+    fit_rows, fit_rows_improving, fit_rows_in, fit_several, halves,
 };
 use chalkcourse_geometry::{Length, Polygon};
 use chalkcourse_job::{Block, Orientation, Resolved, RowJoints};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::{Said, later as words};
+use std::cell::Cell;
 
 /// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
 pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillError> {
@@ -184,12 +185,12 @@ fn rows_of(
 
 /// Lays the room on a face in all other ways that the kit allows: several blocks whose rows hook as far as the book asks, whole
 /// rectangles; and where fewer than `enough` are found, the same and rows with the least reveal of the kit. The fullest, or the
-/// first with `enough`. There is no bound in it.
+/// first with `enough`. There is no bound in it. Steps by chance are taken off those that are left.
 pub(super) fn several(
     site: &Site<'_>,
     allowed: &Allowed,
     fire: &Fire,
-    enough: usize,
+    (enough, by_chance): (usize, &Cell<usize>),
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     let (maker, base) = (site.maker(), site.base());
@@ -208,11 +209,15 @@ pub(super) fn several(
         best.modules >= enough
     };
     let (halves, spaces) = (halves(allowed), spaces(site, allowed)?);
+    // Half of what is left: the room may be looked at again beside a way.
+    let each = by_chance.get() / (2 * reveals.len() * spaces.len()).max(1);
     for reveal in reveals {
         for ((orientation, tile), (_, space)) in maker.tiles_with(reveal).zip(&spaces) {
             if ways.contains(&Joints::Free) {
                 let rules = HookRules { base, hooked, apart };
-                let found = fit_several((space, &halves), &tile, &rules, enough, stop)?;
+                let look = Look { enough, by_chance: each };
+                let found = fit_several((space, &halves), &tile, &rules, look, stop)?;
+                by_chance.set(by_chance.get().saturating_sub(found.by_chance));
                 let blocks = maker.blocks(orientation, tile, found.blocks.iter().map(Vec::as_slice));
                 if better(pieces(site, fire, blocks)) {
                     return Ok(best);

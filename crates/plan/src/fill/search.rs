@@ -9,6 +9,7 @@ use crate::room::Fire;
 use chalkcourse_geometry::fit::Allowed;
 use chalkcourse_limits::Share;
 use chalkcourse_words::{Said, later as words};
+use std::cell::Cell;
 
 /// Ways that may be left free that a face is laid anew beside.
 const MOST_LAID: usize = 6;
@@ -16,7 +17,10 @@ const MOST_LAID: usize = 6;
 /// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
 pub(super) const STEPS: usize = 100_000_000;
 /// How far where more than one module is left open.
-const STEPS_IF_WIDE: usize = 3_000_000_000;
+const STEPS_IF_WIDE: usize = 2_000_000_000;
+/// Steps by chance for each module that may be missing on a face, and how many of those count; a million take about a second.
+const STEPS_BY_CHANCE: usize = 600_000;
+const MOST_MISSING: usize = 3;
 const MOST_STEPS: usize = 2_000_000_000;
 
 /// How long the usual fill is looked for.
@@ -71,7 +75,9 @@ fn usual(
     let bound =
         if whole && fill.modules < by_lines { every.at_most(fill.modules, STEPS, stop)? } else { by_lines };
     if whole && fill.modules < bound && !stop() {
-        let several = |allowed: &Allowed, fire: &Fire| lay::several(site, allowed, fire, bound, stop);
+        let by_chance = Cell::new(STEPS_BY_CHANCE * (bound - fill.modules).min(MOST_MISSING));
+        let several =
+            |allowed: &Allowed, fire: &Fire| lay::several(site, allowed, fire, (bound, &by_chance), stop);
         let fuller = best(judge, site, share, bound as f64, &several, stop)?;
         if fuller.modules > fill.modules {
             fill = fuller;
@@ -79,7 +85,7 @@ fn usual(
     }
     fill.bound = bound.max(fill.modules);
     if whole && fill.modules + 1 < fill.bound && !stop() {
-        let bound = every.at_most_in_cases(fill.modules + 1, (STEPS, STEPS_IF_WIDE), stop)?;
+        let bound = every.at_most(fill.modules + 1, STEPS_IF_WIDE, stop)?;
         fill.bound = fill.bound.min(bound.max(fill.modules));
     }
     fill.proved = fill.bound == fill.modules;

@@ -13,7 +13,7 @@
 use super::super::kernel::FINE;
 use super::clique::Clique;
 use super::cover::Cover;
-use super::field::{Field, SHAVED};
+use super::field::{Field, Rows, SHAVED};
 use super::shadow::level_shadow;
 use crate::Rect;
 use glam::{DVec2, dvec2};
@@ -37,18 +37,6 @@ const UP: [f64; 3] = [0.6, 0.8, 0.95];
 /// A rectangle without its borders.
 fn less(rect: Rect) -> Rect {
     Rect { min: rect.min + FINE, max: rect.max - FINE }
-}
-
-/// What is known of modules of one size.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Rows {
-    pub(super) size: DVec2,
-    /// Two positions nearer than this along u and along v exclude each other.
-    pub(super) reach: DVec2,
-    /// The greatest joint between two rows of a block.
-    pub(super) joint: f64,
-    /// The least distance between two blocks.
-    pub(super) apart: f64,
 }
 
 /// A search through cases.
@@ -84,6 +72,11 @@ impl Cases<'_> {
 }
 
 impl Rows {
+    /// Two modules of different blocks with so much between them up the slope exclude each other when nearer than this along u.
+    pub(super) fn aside(&self, above: f64) -> f64 {
+        self.size.x + (self.apart * self.apart - above.max(0.0).powi(2)).max(0.0).sqrt() - SHAVED
+    }
+
     /// The cases of the window that takes most of some weighted positions away, in the case that takes least; that case first, since
     /// where one fails the others need not be looked at.
     fn strongest(&self, field: &Field, places: &[(DVec2, f64)]) -> Option<Vec<Vec<Rect>>> {
@@ -137,14 +130,14 @@ impl Rows {
         add(reach, whole.min.y, low);
         add(reach, high, whole.max.y);
         // Less than a row up or down.
-        let wide = self.size.x + self.apart - SHAVED;
+        let wide = self.aside(self.reach.y - self.size.y);
         add(wide, high, low + self.reach.y);
         add(wide, high - self.reach.y, low);
         // More than a row.
         let least = self.size.y + self.joint + SHAVED;
         for share in UP {
             let most = self.size.y + self.apart * share - SHAVED;
-            let wide = self.size.x + self.apart * (1.0 - share * share).sqrt() - SHAVED;
+            let wide = self.aside(self.apart * share);
             add(wide, high + least, low + most);
             add(wide, high - most, low - least);
         }

@@ -3,7 +3,6 @@
 use super::super::kernel::{Allowed, FINE, FitError, Tile};
 use super::super::room::{Gap, Room, Slab};
 use super::super::stretch::joined;
-use super::cases::Rows;
 use super::laws::{Neighbours, Passage};
 use super::shadow::level_shadow;
 use super::shelf;
@@ -15,6 +14,18 @@ pub(super) const SHAVED: f64 = 1e-7;
 
 /// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
 pub(super) const HAIR: f64 = 2e-10;
+
+/// What is known of modules of one size.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Rows {
+    pub(super) size: DVec2,
+    /// Two positions nearer than this along u and along v exclude each other.
+    pub(super) reach: DVec2,
+    /// The greatest joint between two rows of a block.
+    pub(super) joint: f64,
+    /// The least distance between two blocks.
+    pub(super) apart: f64,
+}
 
 /// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block.
 pub(super) struct Kind {

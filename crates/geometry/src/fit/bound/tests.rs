@@ -2,7 +2,7 @@ use super::super::brute::{Dice, face, random_face, rectangle, shape, stands};
 use super::super::houses::house;
 use super::super::kernel::{Base, FINE, Joints, RowRules, Tile};
 use super::super::tests::never;
-use super::super::{BlockRules, HookRules, Several, Space, fit_blocks, fit_rows, fit_several, halves};
+use super::super::{BlockRules, HookRules, Look, Several, Space, fit_blocks, fit_rows, fit_several, halves};
 use super::*;
 use crate::{Polygon, Rect};
 use glam::dvec2;
@@ -80,18 +80,28 @@ fn climb(
     tries: usize,
     tell: &mut dyn FnMut(&[DVec2]),
 ) -> usize {
-    let (joint, share) = (0.003, 0.5);
+    let (joint, share) = (laws.joint[0] + 0.0015, 0.5);
     let tile = Tile { size: MODULE, gap: DVec2::ZERO };
     let bounds = Rect::around(allowed.region.iter().flat_map(|r| r.outer.iter().copied())).unwrap();
     let (mut spots, mut best): (Vec<DVec2>, usize) = (Vec::new(), 0);
     for _ in 0..tries {
         let by = spots.get(dice.below(spots.len().max(1))).copied();
         let pitch = MODULE + joint;
-        let at = match (by, dice.below(6)) {
+        let at = match (by, dice.below(8)) {
             (Some(p), 0) => p + dvec2(pitch.x, 0.0),
             (Some(p), 1) => p - dvec2(pitch.x, 0.0),
             (Some(p), 2) => p + dvec2(dice.between(-0.8, 0.8), pitch.y),
             (Some(p), 3) => p + dvec2(dice.between(-0.8, 0.8), -pitch.y),
+            // As near as another block may be: beside it, or from corner to corner.
+            (Some(p), side @ 4..6) => {
+                let near = DVec2::from_angle(dice.between(0.0, 1.5708)) * (laws.apart + 1e-9);
+                let aside = if side == 4 {
+                    MODULE + near
+                } else {
+                    dvec2(MODULE.x + laws.apart + 1e-9, dice.between(0.0, 1.2))
+                };
+                p + aside * dvec2(dice.between(-1.0, 1.0).signum(), dice.between(-1.0, 1.0).signum())
+            }
             _ => dvec2(dice.between(bounds.min.x, bounds.max.x), dice.between(bounds.min.y, bounds.max.y)),
         };
         if !stands(allowed, &tile, at, FINE) {
@@ -111,7 +121,9 @@ fn climb(
 
 fn several_on(allowed: &Allowed, tile: &Tile, rules: &HookRules) -> Several {
     let space = Space::of(allowed, tile).unwrap();
-    fit_several((&space, &halves(allowed)), tile, rules, usize::MAX, &never).unwrap()
+    let effort = Effort { known: 0, steps: 0, steps_in_cases: 0 };
+    let enough = at_most(allowed, &[tile.size], &USUAL, None, effort, &never).unwrap().by_lines;
+    fit_several((&space, &halves(allowed)), tile, rules, Look { enough, by_chance: 20_000 }, &never).unwrap()
 }
 
 #[test]
@@ -286,35 +298,37 @@ fn no_layout_that_leaves_a_way_has_more() {
     assert!(tight * 2 >= all, "{tight} of {all}");
 }
 
-/// Of every layout that keeps to the laws, one case of any window leaves all modules where they are.
+/// Of every layout that keeps to the laws, some case of any window leaves all modules where they are. With joints of 0.3 m two
+/// modules may be nearly as far apart up the slope as along it.
 #[test]
 fn every_layout_is_in_a_case() {
-    let laws = Neighbours { joint: [0.0015, 0.0065], ..USUAL };
-    let (mut told, mut cut) = (0, 0);
+    let wide_joints = Neighbours { joint: [0.3, 0.31], apart: 0.4, hooked: 0.4999, bridged: 0.32 };
+    let (mut told, mut cut, mut gone) = (0, 0, 0);
     for seed in 0..60 {
+        let laws = if seed % 3 == 0 { wide_joints } else { USUAL };
         let mut dice = Dice::new(seed + 31_000);
         let allowed = random_face(&mut dice, 9.0, 7.0);
         let field = Field::new(&allowed, &[MODULE], &laws, None).unwrap();
-        let rows = field.rows.unwrap();
+        // Nothing stands on some faces.
+        let Some(rows) = field.rows else { continue };
         let mut points = Dice::new(seed + 1);
-        climb(&allowed, &laws, &mut dice, 600, &mut |spots| {
+        climb(&allowed, &laws, &mut dice, 900, &mut |spots| {
             for _ in 0..8 {
                 let by = spots[points.below(spots.len())];
                 let point = by + dvec2(points.between(-0.5, 2.2), points.between(-1.2, 2.4));
                 let cases = rows.of_window(&field, point);
                 let has = |r: &Rect, p: &DVec2| r.min.cmple(*p).all() && p.cmplt(r.max).all();
                 let leaves = |away: &Vec<Rect>| !spots.iter().any(|p| away.iter().any(|r| has(r, p)));
-                assert_eq!(
-                    cases.iter().filter(|away| leaves(away)).count(),
-                    1,
-                    "seed {seed}: {point} {spots:?}"
-                );
+                let left = cases.iter().filter(|away| leaves(away)).count();
+                assert!(left > 0, "seed {seed}: {point} {spots:?}");
                 told += 1;
                 cut += cases.len();
+                gone += cases.len() - left;
             }
         });
     }
-    assert!(told > 10_000 && cut > 3 * told, "{told} {cut}");
+    println!("{told} windows, {cut} cases, {gone} of them without");
+    assert!(told > 10_000 && cut > 3 * told && gone > 2 * told, "{told} {cut} {gone}");
 }
 
 /// Cases go below what weights on cliques come to, and never below what can be laid.

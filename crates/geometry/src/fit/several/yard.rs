@@ -24,6 +24,8 @@ pub struct Several {
     pub blocks: Vec<Vec<Placed>>,
     /// Steps taken.
     pub steps: usize,
+    /// Those of them that were taken by chance.
+    pub by_chance: usize,
 }
 
 impl Several {
