@@ -132,7 +132,7 @@ pub(crate) enum Action {
     Open(Pane),
     OpenOrClose(Pane),
     /// Change what is beside the drawing otherwise.
-    Desk(Change),
+    Panes(Change),
     /// Close the pane that has the keyboard.
     ClosePane,
     /// The pane that has the keyboard into a window of its own, or back.

@@ -22,7 +22,7 @@ use crate::frame_times::FrameTimes;
 use crate::panels::{self, Panels};
 use crate::solid_view::SolidView;
 use crate::start_page::StartPage;
-use crate::state::{Ask, Desk, Pane, Pointed, RoofPart, Settings, Space, State, Tool};
+use crate::state::{Ask, Pane, PaneTree, Pointed, RoofPart, Settings, Space, State, Tool};
 use crate::windows::{self, Windows};
 use crate::{Document, Recovery, Selection, sample, show_home, text, theme};
 use chalkcourse_job::FindingKey;
@@ -95,7 +95,7 @@ impl Editor {
         }
         let language = settings.language.as_deref().and_then(Language::from_tag).unwrap_or(options.language);
         speak(language);
-        let desk = Desk::kept(storage.and_then(|storage| eframe::get_value(storage, Desk::KEY)));
+        let desk = PaneTree::kept(storage.and_then(|storage| eframe::get_value(storage, PaneTree::KEY)));
         let document = Document::new(sample::alder_court().unwrap_or_else(|_| sample::empty()), None);
         let mut editor = Self {
             state: State {
@@ -449,7 +449,7 @@ impl eframe::App for Editor {
         self.settings.no_side = self.state.no_side;
         self.settings.order_table = self.state.order_table.clone();
         eframe::set_value(storage, Settings::KEY, &self.settings);
-        eframe::set_value(storage, Desk::KEY, &self.state.desk);
+        eframe::set_value(storage, PaneTree::KEY, &self.state.desk);
     }
 
     fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {

@@ -297,21 +297,21 @@ commands! {
         text::NEXT_PANE,
         text::NEXT_PANE_HELP,
         (Menu::Panes, 1),
-        Action::Desk(Change::NextKeys { back: false }),
+        Action::Panes(Change::NextKeys { back: false }),
     )
         .keys(&[Chord::function(Key::F6)]),
     PreviousPane => Entry::new(
         text::PREVIOUS_PANE,
         text::PREVIOUS_PANE_HELP,
         (Menu::Panes, 1),
-        Action::Desk(Change::NextKeys { back: true }),
+        Action::Panes(Change::NextKeys { back: true }),
     )
         .keys(&[Chord::function_shift(Key::F6)]),
     ClosePane => Entry::new(text::CLOSE_PANE, text::CLOSE_PANE_HELP, (Menu::Panes, 1), Action::ClosePane)
         .keys(&[Chord::ctrl(Key::W)]),
     OwnWindow => Entry::new(text::OWN_WINDOW, text::OWN_WINDOW_HELP, (Menu::Panes, 1), Action::OwnWindow)
         .keys(&[Chord::function_shift(Key::F5)]),
-    ResetDesk => Entry::new(text::RESET_DESK, text::RESET_DESK_HELP, (Menu::Panes, 1), Action::Desk(Change::Reset)),
+    ResetDesk => Entry::new(text::RESET_DESK, text::RESET_DESK_HELP, (Menu::Panes, 1), Action::Panes(Change::Reset)),
     SidePanel => Entry::new(
         text::SIDE_PANEL,
         text::SIDE_PANEL_HELP,

@@ -204,7 +204,7 @@ impl Editor {
             }
             Action::Open(pane) => self.state.desk.change(Change::Open(pane)),
             Action::OpenOrClose(pane) => self.state.desk.change(Change::OpenOrClose(pane)),
-            Action::Desk(change) => {
+            Action::Panes(change) => {
                 self.by_keys |= matches!(change, Change::NextKeys { .. });
                 self.state.desk.change(change);
             }

@@ -3,7 +3,7 @@
 use super::Editor;
 use crate::action::Actions;
 use crate::commands;
-use crate::state::desk::holds_drawing_alone;
+use crate::state::panes::holds_drawing_alone;
 use crate::state::{Change, DRAWING, HOUSE, OwnWindow, Pane};
 use crate::widgets::{scroll_by_keys, sign_button};
 use crate::{solid_view, text, theme, windows};

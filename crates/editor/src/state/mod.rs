@@ -5,13 +5,13 @@
 
 mod ask;
 pub(crate) mod coursing;
-pub(crate) mod desk;
 mod document;
 mod drawing;
 mod group;
 mod lesson;
 mod order_table;
 mod outputs;
+pub(crate) mod panes;
 mod roof_report;
 mod selection;
 mod settings;
@@ -21,13 +21,13 @@ mod view;
 mod work;
 
 pub(crate) use ask::Ask;
-pub(crate) use desk::{Change, Desk, OwnWindow, Pane};
 pub use document::Document;
 pub(crate) use drawing::{Dimension, OutlineFor, PartPreset, Toward};
 pub(crate) use group::Group;
 pub(crate) use lesson::{Lesson, Step};
 pub(crate) use order_table::{BETWEEN as ORDER_BETWEEN, OrderColumn, OrderTable};
 pub(crate) use outputs::{CrewSheet, OrderFormat, PlanFormat};
+pub(crate) use panes::{Change, OwnWindow, Pane, PaneTree};
 pub(crate) use roof_report::{RoofPart, RoofReports};
 pub use selection::{PartPlace, Selection};
 pub(crate) use settings::{Settings, TypeSize};
@@ -111,7 +111,7 @@ pub(crate) struct State {
     /// Several things that are held, while nothing else is.
     pub(crate) group: Group,
     /// What is open beside the drawing, and where.
-    pub(crate) desk: Desk,
+    pub(crate) desk: PaneTree,
     /// How the lines of the order are shown.
     pub(crate) order_table: OrderTable,
     /// The panel at the right is put away.

@@ -48,7 +48,7 @@ pub(super) fn taped_pane(
             taping.against = None;
         }
         if ui.button(text::CLOSE.now()).clicked() {
-            actions.push(Action::Desk(Change::Close(Pane::Taped)));
+            actions.push(Action::Panes(Change::Close(Pane::Taped)));
         }
     });
 }

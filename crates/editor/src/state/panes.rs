@@ -99,7 +99,7 @@ pub(crate) struct OwnWindow {
 
 /// The arrangement.
 #[derive(Clone, Debug, Serialize, Deserialize)]
-pub(crate) struct Desk {
+pub(crate) struct PaneTree {
     /// None while its panes are drawn.
     tree: Option<Tree<Pane>>,
     open: BTreeSet<Pane>,
@@ -119,7 +119,7 @@ pub(crate) struct Desk {
     room: Vec2,
 }
 
-impl Default for Desk {
+impl Default for PaneTree {
     fn default() -> Self {
         Self {
             tree: Some(places::first()),
@@ -134,7 +134,7 @@ impl Default for Desk {
     }
 }
 
-impl Desk {
+impl PaneTree {
     /// Where it is kept between two starts.
     pub(crate) const KEY: &str = "chalkcourse-desk";
 

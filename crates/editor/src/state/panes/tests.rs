@@ -1,7 +1,7 @@
 use super::*;
 
 /// What is drawn, without a screen: rects are laid out as the view would.
-fn drawn(desk: &mut Desk, room: Vec2) {
+fn drawn(desk: &mut PaneTree, room: Vec2) {
     struct Plain;
     impl egui_tiles::Behavior<Pane> for Plain {
         fn pane_ui(&mut self, _: &mut egui::Ui, _: TileId, _: &mut Pane) -> egui_tiles::UiResponse {
@@ -31,13 +31,13 @@ fn drawn(desk: &mut Desk, room: Vec2) {
     out.textures_delta.clear();
 }
 
-fn width(desk: &Desk, pane: Pane) -> f32 {
+fn width(desk: &PaneTree, pane: Pane) -> f32 {
     let tree = desk.tree.as_ref().unwrap();
     desk.tile(pane).and_then(|tile| tree.tiles.rect(tile)).map_or(0.0, |rect| rect.width())
 }
 
-fn opened(panes: &[Pane], room: Vec2) -> Desk {
-    let mut desk = Desk::default();
+fn opened(panes: &[Pane], room: Vec2) -> PaneTree {
+    let mut desk = PaneTree::default();
     drawn(&mut desk, room);
     for pane in panes {
         desk.change(Change::Open(*pane));
@@ -165,9 +165,9 @@ fn what_is_asked_while_panes_are_drawn_is_done_after() {
 /// A window of its own opens where it was last, and is asked to be there once: one that a person moves is left alone.
 #[test]
 fn an_own_window_comes_back_to_its_place() {
-    let mut desk = Desk::default();
+    let mut desk = PaneTree::default();
     desk.change(Change::OwnWindowAt(Pane::Order, Pos2::new(900.0, 50.0)));
-    let at = |desk: &mut Desk| desk.own_windows().first().map(|window| window.at);
+    let at = |desk: &mut PaneTree| desk.own_windows().first().map(|window| window.at);
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])));
     desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), Some(Pos2::new(400.0, 300.0)));
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])), "it is moved while it is open");
@@ -178,13 +178,13 @@ fn an_own_window_comes_back_to_its_place() {
     desk.change(Change::Open(Pane::Order));
     assert_eq!(at(&mut desk), Some(Some([400.0, 300.0])));
     let text = serde_json::to_string(&desk).unwrap();
-    let mut again = Desk::kept(Some(serde_json::from_str(&text).unwrap()));
+    let mut again = PaneTree::kept(Some(serde_json::from_str(&text).unwrap()));
     let window = again.own_windows()[0];
     assert_eq!((window.size, window.at), ([700.0, 500.0], Some([400.0, 300.0])));
     // One from before places were kept.
     let older = text.replace(",\"at\":[400.0,300.0]", "");
     assert_ne!(older, text);
-    let mut older = Desk::kept(Some(serde_json::from_str(&older).unwrap()));
+    let mut older = PaneTree::kept(Some(serde_json::from_str(&older).unwrap()));
     assert_eq!(at(&mut older), Some(None));
 }
 
@@ -193,7 +193,7 @@ fn what_was_kept_comes_back_and_what_is_broken_does_not() {
     let mut desk = opened(&[Pane::Order, Pane::House], SMALL);
     desk.change(Change::OwnWindow(Pane::House));
     let text = serde_json::to_string(&desk).unwrap();
-    let mut again = Desk::kept(Some(serde_json::from_str(&text).unwrap()));
+    let mut again = PaneTree::kept(Some(serde_json::from_str(&text).unwrap()));
     drawn(&mut again, SMALL);
     assert!(again.is_in_front(Pane::Order) && again.is_out(Pane::House) && again.is_open(Pane::House));
     assert!((width(&again, Pane::Order) - width(&desk, Pane::Order)).abs() < 2.0);
@@ -201,10 +201,11 @@ fn what_was_kept_comes_back_and_what_is_broken_does_not() {
     let mut torn = desk.clone();
     let tile = torn.tile(Pane::Coursing).unwrap();
     torn.tree.as_mut().unwrap().remove_recursively(tile);
-    let mended = Desk::kept(Some(torn));
+    let mended = PaneTree::kept(Some(torn));
     assert!(places::is_whole(mended.tree.as_ref().unwrap()) && !mended.is_open(Pane::Order));
-    let Ok(bad) = serde_json::from_str::<Desk>(&text.replace("\"tree\":{", "\"tree\":null,\"was\":{")) else {
+    let Ok(bad) = serde_json::from_str::<PaneTree>(&text.replace("\"tree\":{", "\"tree\":null,\"was\":{"))
+    else {
         return;
     };
-    assert!(!Desk::kept(Some(bad)).is_open(Pane::Order));
+    assert!(!PaneTree::kept(Some(bad)).is_open(Pane::Order));
 }
