@@ -6,7 +6,7 @@ use super::{Canvas, EscFor};
 use crate::action::{Action, Actions};
 use crate::state::{Group, PartPlace, State, Tool};
 use crate::{Selection, edits};
-use egui::{Key, Modifiers, Ui};
+use egui::{Key, Modifiers};
 
 /// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
 /// a drag goes on, or something beside the drawing has the keyboard.

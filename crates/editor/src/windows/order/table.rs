@@ -6,7 +6,7 @@ use super::rows::{Row, SortBy, is_off};
 use super::walk::{switch, walk};
 use super::{OrderWindow, cells, right, widths};
 use crate::action::{Action, Actions};
-use crate::state::desk::Pane;
+use crate::state::panes::Pane;
 use crate::state::{OrderColumn, State};
 use crate::widgets::fields;
 use crate::widgets::tree::{self, ToldRow};

@@ -4,7 +4,7 @@ use super::rows::{Row, is_off};
 use super::{OrderWindow, change};
 use crate::action::{Action, Actions};
 use crate::state::State;
-use crate::state::desk::Pane;
+use crate::state::panes::Pane;
 use crate::text;
 use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::{Line, LineState};
