@@ -220,10 +220,8 @@ impl Front {
         for (line, &begins) in self.lines.iter_mut().zip(&begun) {
             line.moving |= begins;
         }
-        let begins = |line: usize| {
-            debug_assert!(line < begun.len(), "a vertex lies on lines of the front");
-            begun.get(line).copied().unwrap_or(false)
-        };
+        // A line that is made while this goes on moves already.
+        let begins = |line: usize| begun.get(line).copied().unwrap_or(false);
         for vertex in self.active.clone() {
             let Vertex { prev, next, out, .. } = self.vertices[vertex];
             let before = self.vertices[prev].out;
