@@ -108,7 +108,6 @@ pub(crate) fn tidy(
     }
     let merged = sets.flat();
     let outline_of = |rings: &[Vec<usize>]| {
-        debug_assert!(!rings.is_empty(), "a face has an outline");
         let mut outlines = rings.iter().map(|ring| ring.iter().map(|&node| plan[node]).collect());
         Polygon { outer: outlines.next().unwrap_or_default(), holes: outlines.collect() }
     };

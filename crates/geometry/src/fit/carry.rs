@@ -126,7 +126,8 @@ impl Cluster {
             return 0;
         }
         let at = (from - self.from) as usize * self.width + (to - self.from) as usize;
-        debug_assert!(at < self.most.len(), "the ends lie within the cluster");
+        // The ends lie within the cluster.
+        debug_assert!(at < self.most.len());
         self.most.get(at).copied().unwrap_or(0)
     }
     fn whole(&self) -> u32 {

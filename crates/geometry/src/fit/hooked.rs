@@ -228,7 +228,8 @@ impl Search<'_> {
             };
             let slack = |&(row, u): &(usize, f64)| {
                 let left = free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0);
-                debug_assert!(left.is_some(), "a module lies in a free stretch of its row");
+                // A module lies in a free stretch of its row.
+                debug_assert!(left.is_some());
                 left.unwrap_or(0.0)
             };
             let slack = tiles.iter().map(slack).fold(f64::INFINITY, f64::min);

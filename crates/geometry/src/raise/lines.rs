@@ -91,13 +91,15 @@ impl Setup {
 
     /// The side that a line belongs to; for a step, an adjacent one.
     pub(super) fn side_at(&self, line: usize) -> SideRef {
-        debug_assert!(line < self.lines.len(), "faces stand on lines of the footprint");
+        // Faces stand on lines of the footprint.
+        debug_assert!(line < self.lines.len());
         self.lines.get(line).map_or(SideRef { ring: 0, side: 0 }, |line| line.owner)
     }
 
     /// The ground that the roof covers, in the footprint's own coordinates.
     pub(super) fn ground(&self) -> Polygon {
-        debug_assert!(!self.rings.is_empty(), "a footprint that is raised has an outline");
+        // A footprint that is raised has an outline.
+        debug_assert!(!self.rings.is_empty());
         let mut rings =
             self.rings.iter().map(|ring| ring.iter().map(|start| start.at + self.centre).collect());
         Polygon { outer: rings.next().unwrap_or_default(), holes: rings.collect() }

@@ -50,7 +50,8 @@ pub(super) fn shape(form: Form, freedoms: &[f64]) -> Vec<DVec2> {
 /// The parameters that bring the corners of a form nearest to given ones.
 pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
     let at = |corner: usize| {
-        debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
+        // A form has all the corners that its lengths are between.
+        debug_assert!(corner < corners.len());
         corners.get(corner).copied().unwrap_or_default()
     };
     match form {
@@ -68,7 +69,8 @@ pub(super) fn freedoms_of(form: Form, corners: &[DVec2]) -> Vec<f64> {
 fn residuals(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, Vec<Vec<f64>>) {
     let corners = shape(form, freedoms);
     let at = |corner: usize| {
-        debug_assert!(corner < corners.len(), "a form has all the corners that its lengths are between");
+        // A form has all the corners that its lengths are between.
+        debug_assert!(corner < corners.len());
         corners.get(corner).copied().unwrap_or_default()
     };
     let mut by = Vec::with_capacity(readings.len());

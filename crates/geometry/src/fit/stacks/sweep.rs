@@ -28,7 +28,8 @@ impl<'a> Sweep<'a> {
     }
 
     fn gain(&self, height: usize, count: usize) -> f64 {
-        debug_assert!(height <= self.highest && count < self.counts, "a state of the sweep");
+        // A state of the sweep.
+        debug_assert!(height <= self.highest && count < self.counts);
         self.gains.get(height * self.counts + count).copied().unwrap_or(f64::NEG_INFINITY)
     }
 
@@ -107,7 +108,8 @@ impl<'a> Sweep<'a> {
         let mut heights = vec![0; trace.len()];
         for (place, marks) in heights.iter_mut().zip(trace).rev() {
             *place = height;
-            debug_assert!(height <= self.highest && count < self.counts, "a state of the sweep");
+            // A state of the sweep.
+            debug_assert!(height <= self.highest && count < self.counts);
             let before = marks.get(height * self.counts + count).copied().unwrap_or(0);
             if self.counting {
                 count = count.saturating_sub(height);

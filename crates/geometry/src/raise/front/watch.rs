@@ -120,7 +120,8 @@ impl Front {
         let out = self.vertices[first].out;
         let owner = self.lines[out].owner;
         let named = self.lines.iter().position(|line| line.owner == owner);
-        debug_assert!(named.is_some(), "a line has the owner that it has");
+        // A line has the owner that it has.
+        debug_assert!(named.is_some());
         named.unwrap_or(out)
     }
 }
