@@ -4,10 +4,10 @@
 //! A piece and its cut take `length + kerf` of a stick; the last cut may fall away, so a stick holds `stock + kerf`. Three steps:
 //!
 //! 1. `lp`: the LP relaxation over all cutting patterns by column generation (Gilmore and Gomory, 1961) gives a lower bound that
-//!   is made exact in integers (Farley, 1990), and patterns to round.
+//!    is made exact in integers (Farley, 1990), and patterns to round.
 //! 2. `greedy`: heuristics: first fit decreasing, best fill, and completions of the rounded relaxation.
 //! 3. `search`: where bound and answer differ, a branch-and-bound search stick by stick, pruned by the dual prices. It ends with
-//!   an answer, with a higher bound, or out of steps: then the gap is reported.
+//!    an answer, with a higher bound, or out of steps: then the gap is reported.
 
 mod greedy;
 mod knapsack;

@@ -94,7 +94,8 @@ fn climb(
             (Some(p), 3) => p + dvec2(dice.between(-0.8, 0.8), -pitch.y),
             // As near as another block may be: beside it, or from corner to corner.
             (Some(p), side @ 4..6) => {
-                let near = DVec2::from_angle(dice.between(0.0, 1.5708)) * (laws.apart + 1e-9);
+                let near =
+                    DVec2::from_angle(dice.between(0.0, std::f64::consts::FRAC_PI_2)) * (laws.apart + 1e-9);
                 let aside = if side == 4 {
                     MODULE + near
                 } else {
