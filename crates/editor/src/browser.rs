@@ -9,6 +9,7 @@ use crate::state::Ask;
 use crate::text;
 use listing::{Entry, Filter, Listing};
 use std::path::{MAIN_SEPARATOR, Path, PathBuf};
+use std::rc::Rc;
 
 /// What is asked, and how far the person has come.
 #[derive(Clone, Debug)]
@@ -29,6 +30,8 @@ pub(crate) struct Browser {
     wrong: String,
     /// The person was told that the file is there, and may replace it.
     replace: bool,
+    /// Where one often goes, once it was looked up.
+    places: Option<Rc<[Place]>>,
 }
 
 /// What comes of a look at what was typed.
@@ -53,6 +56,7 @@ impl Browser {
             new_folder: None,
             wrong: String::new(),
             replace: false,
+            places: None,
         };
         browser.list(&folder_of(start));
         browser
@@ -77,9 +81,14 @@ impl Browser {
 
     fn list(&mut self, folder: &Path) {
         self.listing = Listing::read(folder);
-        self.at = None;
-        self.filter.clear();
+        self.show_all();
         self.new_folder = None;
+    }
+
+    /// Narrows the list no more; the keys are at no entry, since the one they were at has another place now.
+    fn show_all(&mut self) {
+        self.filter.clear();
+        self.at = None;
     }
 
     /// Goes to a folder. A name that is typed for a file to write goes along.
@@ -203,17 +212,28 @@ fn folder_of(path: &Path) -> PathBuf {
     absolute.parent().map_or_else(|| absolute.clone(), Path::to_owned)
 }
 
+/// A folder that one often goes to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Place {
+    folder: PathBuf,
+    /// The person's own.
+    is_home: bool,
+}
+
 /// Folders that one often goes to, each once: the person's own, then those of jobs that were open lately.
-fn places(recent: &[PathBuf]) -> Vec<PathBuf> {
+fn places(recent: &[PathBuf]) -> Rc<[Place]> {
     const MOST: usize = 7;
     let home = std::env::home_dir().filter(|home| home.is_dir());
-    let mut places: Vec<PathBuf> = Vec::new();
-    for folder in home.into_iter().chain(recent.iter().filter_map(|path| path.parent().map(Path::to_owned))) {
-        if places.len() < MOST && !places.contains(&folder) {
-            places.push(folder);
+    let of_jobs = recent.iter().filter_map(|path| path.parent().map(Path::to_owned));
+    let mut places: Vec<Place> = Vec::new();
+    for (folder, is_home) in
+        home.into_iter().map(|home| (home, true)).chain(of_jobs.map(|folder| (folder, false)))
+    {
+        if places.len() < MOST && places.iter().all(|place| place.folder != folder) {
+            places.push(Place { folder, is_home });
         }
     }
-    places
+    places.into()
 }
 
 #[cfg(test)]

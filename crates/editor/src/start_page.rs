@@ -180,7 +180,7 @@ fn begin(ui: &mut Ui, actions: &mut Actions) {
 /// A job with its picture; a press opens it.
 fn job(ui: &mut Ui, own: &StartPage, path: &Path, size: Vec2, actions: &mut Actions) {
     let p = theme::of(ui);
-    let file = path.file_name().map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
+    let file = text::own_name(path);
     let known = own.known.get(path);
     let (name, house, gone) = match known {
         Some(Known::Job { name, house }) => (name.clone(), house.as_ref(), false),

@@ -12,6 +12,8 @@ const MOST: usize = 20_000;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Entry {
     pub(super) name: String,
+    /// The name in small letters, which it is looked for by.
+    small: String,
     pub(super) path: PathBuf,
     pub(super) is_folder: bool,
     /// Bytes; none for a folder, or where it can't be told.
@@ -39,6 +41,13 @@ pub(super) struct Filter<'a> {
     pub(super) folders_only: bool,
 }
 
+impl Entry {
+    /// Whether its name begins so, in small letters.
+    pub(super) fn begins_with(&self, small: &str) -> bool {
+        self.small.starts_with(small)
+    }
+}
+
 impl Listing {
     /// Reads a folder.
     pub(super) fn read(folder: &Path) -> Self {
@@ -49,7 +58,7 @@ impl Listing {
         };
         let mut entries: Vec<Entry> =
             read.flatten().take(MOST).filter_map(|entry| of(&entry.path())).collect();
-        entries.sort_by_cached_key(|entry| (!entry.is_folder, entry.name.to_lowercase(), entry.name.clone()));
+        entries.sort_by_cached_key(|entry| (!entry.is_folder, entry.small.clone(), entry.name.clone()));
         Self { folder, entries, trouble: None }
     }
 
@@ -57,8 +66,8 @@ impl Listing {
     pub(super) fn shown(&self, filter: Filter) -> Vec<&Entry> {
         let typed = filter.typed.trim().to_lowercase();
         let kind =
-            |entry: &Entry| entry.is_folder || !filter.folders_only && ends(&entry.name, filter.endings);
-        let named = |entry: &Entry| typed.is_empty() || entry.name.to_lowercase().contains(&typed);
+            |entry: &Entry| entry.is_folder || !filter.folders_only && ends(&entry.small, filter.endings);
+        let named = |entry: &Entry| typed.is_empty() || entry.small.contains(&typed);
         self.entries.iter().filter(|entry| kind(entry) && named(entry)).collect()
     }
 
@@ -91,6 +100,7 @@ fn of(path: &Path) -> Option<Entry> {
     let told = fs::metadata(path).ok()?;
     let is_folder = told.is_dir();
     Some(Entry {
+        small: name.to_lowercase(),
         name,
         path: path.to_owned(),
         is_folder,
@@ -100,8 +110,8 @@ fn of(path: &Path) -> Option<Entry> {
 }
 
 fn ends(name: &str, endings: &[&str]) -> bool {
-    let name = name.to_lowercase();
-    endings.is_empty() || endings.iter().any(|ending| name.ends_with(&format!(".{ending}")))
+    let has = |ending: &&str| name.strip_suffix(*ending).is_some_and(|rest| rest.ends_with('.'));
+    endings.is_empty() || endings.iter().any(has)
 }
 
 #[cfg(test)]

@@ -115,6 +115,17 @@ fn places_are_named_once() {
     let recent: Vec<PathBuf> =
         ["/a/1.json", "/a/2.json", "/b/3.json"].into_iter().map(PathBuf::from).collect();
     let places = places(&recent);
-    let of = |folder: &str| places.iter().filter(|place| *place == Path::new(folder)).count();
+    let of = |folder: &str| places.iter().filter(|place| place.folder == Path::new(folder)).count();
     assert_eq!((of("/a"), of("/b")), (1, 1));
+}
+
+#[test]
+fn no_other_entry_is_chosen_when_all_are_shown_again() {
+    let folder = folder();
+    let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
+    browser.filter = "one".into();
+    assert_eq!(names(&browser), ["one.chalk.json"]);
+    browser.come_to(0);
+    browser.show_all();
+    assert_eq!((names(&browser).len(), browser.at), (2, None));
 }

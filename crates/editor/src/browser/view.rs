@@ -1,17 +1,17 @@
 //! How folders and files are shown: places at the left, the list beside them, the path below.
 
 use super::listing::Entry;
-use super::{Browser, Next, places};
+use super::{Browser, Next, Place, places};
 use crate::dialogs::{modal, title_of};
 use crate::state::Ask;
 use crate::widgets::tree::{self, ToldRow};
-use crate::widgets::{LittleButton, quiet};
+use crate::widgets::{LittleButton, list_steps, quiet, stepped};
 use crate::{text, theme};
 use egui::{
     Align, Align2, Button, Context, Event, EventFilter, Id, Key, Layout, Modifiers, Pos2, Rect, RichText,
     Role, ScrollArea, Sense, TextEdit, Ui, Vec2, WidgetInfo,
 };
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 const WIDTH: f32 = 720.0;
 /// Width of the places, height of a row, and what the columns of size and time take, in points.
@@ -112,20 +112,21 @@ fn bar(ui: &mut Ui, browser: &mut Browser) {
 }
 
 fn place_list(ui: &mut Ui, browser: &mut Browser, recent: &[PathBuf], height: f32) {
+    let places = browser.places.get_or_insert_with(|| places(recent)).clone();
     ui.vertical(|ui| {
         quiet(ui, text::PLACES.now());
         ScrollArea::vertical().id_salt("places").max_height(height - 24.0).show(ui, |ui| {
             ui.with_layout(Layout::top_down_justified(Align::Min), |ui| {
-                let home = std::env::home_dir();
-                for place in places(recent) {
-                    let is_home = home.as_ref() == Some(&place);
+                for Place { folder, is_home } in places.iter() {
                     let (name, help) = match is_home {
-                        true => (text::HOME_FOLDER.now().to_owned(), place.display().to_string()),
-                        false => (name_of(&place), format!("{}\n{}", text::JOB_FOLDER, place.display())),
+                        true => (text::HOME_FOLDER.now().to_owned(), folder.display().to_string()),
+                        false => {
+                            (text::own_name(folder), format!("{}\n{}", text::JOB_FOLDER, folder.display()))
+                        }
                     };
-                    let button = Button::selectable(browser.folder() == place, name).truncate();
+                    let button = Button::selectable(browser.folder() == folder, name).truncate();
                     if ui.add(button).on_hover_text(help).clicked() {
-                        browser.go_to(&place);
+                        browser.go_to(folder);
                     }
                 }
             });
@@ -148,10 +149,6 @@ fn heads(ui: &mut Ui) {
     }
 }
 
-fn name_of(folder: &Path) -> String {
-    folder.file_name().map_or_else(|| folder.display().to_string(), |name| name.to_string_lossy().into())
-}
-
 /// What lies in the folder. What comes of a press on it.
 fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
     let id = Id::unique(LIST);
@@ -164,7 +161,8 @@ fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
     ui.painter().rect(area, 4.0, p.field, egui::Stroke::new(1.0, p.border), egui::StrokeKind::Inside);
     let mut next = by_keys(ui, browser, node.id, area.height());
     let moved = next.1;
-    let entries: Vec<Entry> = browser.shown().into_iter().cloned().collect();
+    let entries = browser.shown();
+    let mut pressed = None;
     if let Some(why) = &browser.listing.trouble {
         ui.painter().text(
             area.center(),
@@ -204,28 +202,33 @@ fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
                     let at = Rect::from_min_size(corner, Vec2::new(ui.available_width(), ROW));
                     let in_sight =
                         (index as f32 + 1.0) * ROW >= seen.top() && index as f32 * ROW <= seen.bottom();
-                    if let Some(pressed) = row(ui, browser, index, entry, at, in_sight) {
-                        next.0 = pressed;
+                    let here = browser.at == Some(index);
+                    if let Some(press) = row(ui, (index, entry), here, at, in_sight) {
+                        pressed = Some((index, press));
                     }
                 }
             });
         });
     });
     ui.advance_cursor_after_rect(area);
+    match pressed {
+        Some((index, Press::Enter)) => next.0 = browser.enter(index),
+        Some((index, Press::Choose)) => browser.come_to(index),
+        None => {}
+    }
     next.0
 }
 
-/// A folder or file. What comes of a press on it.
-fn row(
-    ui: &mut Ui,
-    browser: &mut Browser,
-    index: usize,
-    entry: &Entry,
-    at: Rect,
-    in_sight: bool,
-) -> Option<Next> {
+/// What a press on an entry asks for.
+enum Press {
+    /// To go into it, or to take it.
+    Enter,
+    Choose,
+}
+
+/// A folder or file, `here` where the keys have come to. What a press on it asks for.
+fn row(ui: &mut Ui, (index, entry): (usize, &Entry), here: bool, at: Rect, in_sight: bool) -> Option<Press> {
     let id = Id::unique((LIST, &entry.path));
-    let here = browser.at == Some(index);
     if tree::is_read(ui) {
         let told = ToldRow {
             words: &text::entry_words(&entry.name, entry.is_folder, entry.size, entry.changed),
@@ -238,10 +241,10 @@ fn row(
             tree::stands_for(ui, Id::unique(LIST).with("keys"), id);
         }
         if asked.press {
-            return Some(browser.enter(index));
+            return Some(Press::Enter);
         }
         if asked.show {
-            browser.come_to(index);
+            return Some(Press::Choose);
         }
     }
     if !in_sight {
@@ -270,11 +273,11 @@ fn row(
         painter.text(Pos2::new(end, middle), Align2::RIGHT_CENTER, text::moment(changed), font, p.quiet);
     }
     if response.double_clicked() {
-        return Some(browser.enter(index));
+        return Some(Press::Enter);
     }
     if response.clicked() {
-        browser.come_to(index);
         ui.memory_mut(|memory| memory.request_focus(Id::unique(LIST).with("keys")));
+        return Some(Press::Choose);
     }
     None
 }
@@ -307,23 +310,11 @@ fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) 
         return browser.at.map_or((Next::Stay, false), |at| (browser.enter(at), true));
     }
     let page = ((high / ROW) as isize - 1).max(1);
-    let keys = [
-        (Key::ArrowDown, 1),
-        (Key::ArrowUp, -1),
-        (Key::PageDown, page),
-        (Key::PageUp, -page),
-        (Key::Home, isize::MIN / 2),
-        (Key::End, isize::MAX / 2),
-    ];
-    let by = keys
-        .into_iter()
-        .map(|(key, step)| pressed(key).min(1000).saturating_mul(step))
-        .fold(0, isize::saturating_add);
+    let by = list_steps(ui, page);
     let shown = browser.shown();
     let Some(last) = shown.len().checked_sub(1) else { return (Next::Stay, false) };
     let to = if by != 0 {
-        let from = browser.at.map_or(if by > 0 { -1 } else { last as isize + 1 }, |at| at as isize);
-        Some(from.saturating_add(by).clamp(0, last as isize) as usize)
+        Some(stepped(browser.at, by, last))
     } else {
         // A letter goes to the next name that begins with it.
         let typed = ui.input(|input| {
@@ -334,9 +325,7 @@ fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) 
         let after = browser.at.map_or(0, |at| at + 1);
         typed.and_then(|typed| {
             let around = (after..=last).chain(0..after.min(last + 1));
-            let mut with = around.filter(|at| {
-                shown.get(*at).is_some_and(|entry| entry.name.to_lowercase().starts_with(&typed))
-            });
+            let mut with = around.filter(|at| shown.get(*at).is_some_and(|entry| entry.begins_with(&typed)));
             with.next()
         })
     };
@@ -361,7 +350,7 @@ fn narrow(ui: &mut Ui, browser: &mut Browser) {
             }
         }
         if !browser.filter.is_empty() && ui.little_button(text::SHOW_ALL.now()).clicked() {
-            browser.filter.clear();
+            browser.show_all();
         }
     });
 }

@@ -5,7 +5,7 @@ use crate::action::Actions;
 use crate::commands;
 use crate::state::panes::holds_drawing_alone;
 use crate::state::{Change, DRAWING, HOUSE, OwnWindow, Pane};
-use crate::widgets::{scroll_by_keys, sign_button};
+use crate::widgets::{scroll_by_keys, sign_button, tree};
 use crate::{solid_view, text, theme, windows};
 use egui::{
     CentralPanel, Color32, Frame, Id, IdSalt, Margin, Order, Painter, PointerButton, Pos2, Rect, Response,
@@ -212,20 +212,15 @@ fn dragged_out(ctx: &egui::Context, tree: &Tree<Pane>) -> Option<(Pane, Pos2)> {
     Some((pane, corner.max(Pos2::ZERO)))
 }
 
-/// Names the borders between panes for screen readers: the toolkit draws them, and has no words for them.
-fn name_borders(ctx: &egui::Context, tree: &Tree<Pane>, tile: TileId, around: Id) {
-    let Some(Tile::Container(container)) = tree.tiles.get(tile) else { return };
+/// Names the borders between panes for screen readers.
+fn name_borders(ctx: &egui::Context, panes: &Tree<Pane>, tile: TileId, around: Id) {
+    let Some(Tile::Container(container)) = panes.tiles.get(tile) else { return };
     // As the toolkit makes its ids: one for the tile, and one for what may be switched off in it.
     let own = around.with(tile).with(IdSalt::new("child"));
     for (nth, child) in container.children().enumerate() {
         let border = own.with((tile, "resize", nth));
-        if ctx.read_response(border).is_some() {
-            ctx.accesskit_node_builder(border, |node| {
-                node.set_role(Role::Splitter);
-                node.set_label(text::BORDER_OF_PANES.now());
-            });
-        }
-        name_borders(ctx, tree, *child, own);
+        tree::name_border(ctx, border, || text::BORDER_OF_PANES.now().to_owned());
+        name_borders(ctx, panes, *child, own);
     }
 }
 

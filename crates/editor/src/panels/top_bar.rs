@@ -138,9 +138,7 @@ fn recent(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
         ui.menu_button(text::OPEN_RECENT.now(), |ui| {
             ui.set_min_width(260.0);
             for path in &settings.recent {
-                let name = path
-                    .file_name()
-                    .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into());
+                let name = text::own_name(path);
                 if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
                     Popup::close_all(ui.ctx());
                     actions.push(Action::OpenFile(path.clone()));

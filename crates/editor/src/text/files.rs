@@ -140,6 +140,11 @@ pub(crate) fn today(now: SystemTime) -> String {
     format!("{year:04}-{month:02}-{day:02}")
 }
 
+/// A file or folder by its own name; what has none, as it stands.
+pub(crate) fn own_name(path: &Path) -> String {
+    path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
+}
+
 // Folders and files
 pub(crate) const PLACES: Say = words::browse::PLACES;
 pub(crate) const BROWSE_UP: Say = words::browse::UP;

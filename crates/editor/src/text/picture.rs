@@ -59,7 +59,7 @@ pub(crate) const REMOVE_PICTURE: Say = words::picture::TAKE_THE_PICTURE_AWAY;
 
 /// The name of the file alone.
 pub(crate) fn picture_name(path: &str) -> String {
-    Path::new(path).file_name().map_or_else(|| path.to_owned(), |name| name.to_string_lossy().into_owned())
+    super::own_name(Path::new(path))
 }
 
 pub(crate) fn picture_words(path: &str) -> String {

@@ -5,10 +5,12 @@ pub(crate) mod fields;
 mod preset;
 mod raise;
 pub(crate) mod sketch;
+mod steps;
 pub(crate) mod tree;
 
 pub(crate) use preset::preset_button;
 pub(crate) use raise::raise_fields;
+pub(crate) use steps::{list_steps, stepped};
 
 use crate::theme::{self, Palette};
 use egui::{Align2, Painter, Pos2, Rect, Response, RichText, Sense, Shape, Stroke, Ui, Vec2};

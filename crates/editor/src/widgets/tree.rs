@@ -86,6 +86,16 @@ pub(crate) fn stands_for(ui: &Ui, node: Id, row: Id) {
     ui.ctx().accesskit_node_builder(node, |node| node.set_active_descendant(row.accesskit_id()));
 }
 
+/// Names a border that is dragged, where it was drawn: the toolkit draws it, and has no words for it.
+pub(crate) fn name_border(ctx: &egui::Context, border: Id, words: impl FnOnce() -> String) {
+    if ctx.read_response(border).is_some() {
+        ctx.accesskit_node_builder(border, |node| {
+            node.set_role(Role::Splitter);
+            node.set_label(words());
+        });
+    }
+}
+
 fn bounds(rect: Rect) -> egui::accesskit::Rect {
     egui::accesskit::Rect {
         x0: rect.min.x.into(),

@@ -70,9 +70,3 @@ pub(super) fn lower_left(face: &Face) -> DVec2 {
 pub(super) fn outline(corners: &[Point]) -> Polygon {
     Polygon::new(corners.iter().map(|corner| corner.0).collect())
 }
-
-/// A word of the trade as a name begins.
-pub(super) fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}

@@ -4,7 +4,7 @@ use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, PartId, PartKind, PartSide, PlanMove, Resolved, RoofPart, first_free};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch};
-use chalkcourse_words::later as words;
+use chalkcourse_words::{later as words, sentence};
 use schemars::JsonSchema;
 use serde::Deserialize;
 
@@ -36,8 +36,7 @@ pub(super) struct AddPart {
 impl AddPart {
     pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let taken = |name: &str| job.parts.iter().any(|part| part.name == name);
-        let name =
-            self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name().now()), taken));
+        let name = self.name.clone().unwrap_or_else(|| first_free(&sentence(self.kind.name().now()), taken));
         let treatment = match (self.treatment, self.kind) {
             (Some(treatment), _) => treatment,
             (None, PartKind::Chimney) => Treatment::Wall,

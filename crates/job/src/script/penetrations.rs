@@ -3,6 +3,7 @@
 use super::{Fields, Point, Which, Wrong, find};
 use crate::{Edit, Penetration, PenetrationId, PenetrationKind, Resolved, Shape, first_free};
 use chalkcourse_geometry::Length;
+use chalkcourse_words::sentence;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
@@ -44,8 +45,7 @@ enum Size {
 impl AddPenetration {
     pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
         let taken = |name: &str| job.penetrations.iter().any(|there| there.name == name);
-        let name =
-            self.name.clone().unwrap_or_else(|| first_free(&find::capital(self.kind.name().now()), taken));
+        let name = self.name.clone().unwrap_or_else(|| first_free(&sentence(self.kind.name().now()), taken));
         let at = match &self.face {
             None => self.at.0,
             Some(face) => {

@@ -36,6 +36,11 @@ pub(super) struct Every {
     passage: Option<Passage>,
 }
 
+/// So many steps, none of them in cases.
+fn without_cases(known: usize, steps: usize) -> Effort {
+    Effort { known, steps, steps_in_cases: 0 }
+}
+
 impl Every {
     /// On one face; `share` is how much of the roof is covered.
     pub(super) fn of(judge: &Judge, face: FaceId, index: usize, share: Share) -> Self {
@@ -58,12 +63,7 @@ impl Every {
         steps: usize,
         stop: &dyn Fn() -> bool,
     ) -> Result<usize, FitError> {
-        self.within(
-            &self.room.allowed,
-            self.passage.as_ref(),
-            Effort { known, steps, steps_in_cases: 0 },
-            stop,
-        )
+        self.within(&self.room.allowed, self.passage.as_ref(), without_cases(known, steps), stop)
     }
 
     /// The same, and then so many steps in cases.
@@ -88,7 +88,7 @@ impl Every {
         let passage = self.passage.as_ref().filter(|_| what.against != Against::Pathway);
         let id = self.room.things.iter().position(|thing| *thing == what);
         let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.without(id));
-        self.within(&allowed, passage, Effort { known, steps, steps_in_cases: 0 }, stop)
+        self.within(&allowed, passage, without_cases(known, steps), stop)
     }
 
     /// The same by lines alone with the shapes of one thing elsewhere: `by` is the move in the face's frame, metres. For throwing
@@ -102,7 +102,7 @@ impl Every {
     ) -> Result<usize, FitError> {
         let id = self.room.things.iter().position(|thing| *thing == what);
         let allowed = id.map_or_else(|| self.room.allowed.clone(), |id| self.room.allowed.moved(id, by));
-        self.within(&allowed, self.passage.as_ref(), Effort { known, steps: 0, steps_in_cases: 0 }, stop)
+        self.within(&allowed, self.passage.as_ref(), without_cases(known, 0), stop)
     }
 
     fn within(

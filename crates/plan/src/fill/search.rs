@@ -16,12 +16,12 @@ const MOST_LAID: usize = 6;
 
 /// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
 pub(super) const STEPS: usize = 100_000_000;
+const MOST_STEPS: usize = 2_000_000_000;
 /// How far where more than one module is left open.
 const STEPS_IF_WIDE: usize = 2_000_000_000;
 /// Steps by chance for each module that may be missing on a face, and how many of those count; a million take about a second.
 const STEPS_BY_CHANCE: usize = 600_000;
 const MOST_MISSING: usize = 3;
-const MOST_STEPS: usize = 2_000_000_000;
 
 /// How long the usual fill is looked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -17,14 +17,11 @@ fn money(amount: Decimal) -> Said {
 /// A whole number with thousands separators.
 fn with_separators(whole: &str) -> Said {
     let (sign, digits) = whole.strip_prefix('-').map_or(("", whole), |digits| ("-", digits));
-    let mut parts = vec![Said::own(sign)];
-    for (at, digit) in digits.char_indices() {
-        if at > 0 && (digits.len() - at).is_multiple_of(3) {
-            parts.push(words::takeoff::BETWEEN_THOUSANDS.into());
-        }
-        parts.push(Said::own(digit.to_string()));
-    }
-    Said::joined(parts)
+    let first = digits.len() - digits.len().saturating_sub(1) / 3 * 3;
+    let starts = std::iter::once(0).chain((first..digits.len()).step_by(3));
+    let ends = (first..digits.len()).step_by(3).chain([digits.len()]);
+    let threes = starts.zip(ends).filter_map(|(from, to)| digits.get(from..to)).map(Said::own);
+    Said::listed(threes, words::takeoff::BETWEEN_THOUSANDS).after(sign)
 }
 
 /// A difference, always with its sign: +1,204.50.

@@ -6,6 +6,7 @@ use crate::action::{Action, Actions};
 use crate::state::State;
 use crate::state::panes::Pane;
 use crate::text;
+use crate::widgets::{list_steps, stepped};
 use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::{Line, LineState};
 use egui::{EventFilter, Key, Modifiers, Ui};
@@ -36,20 +37,11 @@ pub(super) fn walk(
     let last = lines.len().checked_sub(1)?;
     let at = own.at.as_ref().and_then(|number| lines.iter().position(|(_, line)| line.number == *number));
     let steps = page.saturating_sub(2).max(1) as isize;
-    let keys = [
-        (Key::ArrowDown, 1),
-        (Key::ArrowUp, -1),
-        (Key::PageDown, steps),
-        (Key::PageUp, -steps),
-        (Key::Home, isize::MIN / 2),
-        (Key::End, isize::MAX / 2),
-    ];
     let pressed = |key| ui.input_mut(|input| input.count_and_consume_key(Modifiers::NONE, key)) as isize;
-    let by = keys.into_iter().map(|(key, step)| pressed(key).min(1000) * step).fold(0, isize::saturating_add);
+    let by = list_steps(ui, steps);
     let entered = pressed(Key::Enter) > 0;
     if by != 0 {
-        let from = at.map_or(if by > 0 { -1 } else { last as isize + 1 }, |at| at as isize);
-        let next = from.saturating_add(by).clamp(0, last as isize) as usize;
+        let next = stepped(at, by, last);
         let (row, line) = lines.get(next)?;
         own.at = Some(line.number.clone());
         // What is told of a line follows, once it was opened.

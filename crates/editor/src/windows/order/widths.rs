@@ -3,6 +3,7 @@
 use crate::action::{Action, Actions};
 use crate::state::{OrderColumn, OrderTable};
 use crate::text;
+use crate::widgets::tree;
 use egui::{Id, Ui};
 
 /// Remembers widths that a person dragged.
@@ -22,15 +23,10 @@ pub(super) fn keep(ui: &Ui, kept: &OrderTable, shown: &[OrderColumn], widths: &[
     }
 }
 
-/// Names the borders of the columns for screen readers: the toolkit draws them, and has no words for them.
+/// Names the borders of the columns for screen readers.
 pub(super) fn name<'a>(ui: &Ui, table: Id, columns: impl Iterator<Item = &'a str>) {
     for (index, column) in columns.enumerate() {
         let border = table.with("resize_column").with(index);
-        if ui.ctx().read_response(border).is_some() {
-            ui.ctx().accesskit_node_builder(border, |node| {
-                node.set_role(egui::accesskit::Role::Splitter);
-                node.set_label(text::width_of_column(column));
-            });
-        }
+        tree::name_border(ui.ctx(), border, || text::width_of_column(column));
     }
 }
