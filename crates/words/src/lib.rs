@@ -32,6 +32,7 @@
 
 mod count;
 mod data;
+mod kept;
 mod language;
 mod said;
 mod say;

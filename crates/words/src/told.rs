@@ -1,5 +1,6 @@
 //! Formatting of messages.
 
+use crate::kept::kept;
 use crate::{Count, IDS, Language, spoken};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
@@ -105,11 +106,13 @@ impl Tongue {
         IDS.get(nth).is_some_and(|id| self.ready().bundle.has_message(id))
     }
 
-    /// A message with arguments; falls back to English if the language lacks it or formatting fails.
+    /// A message with arguments, remembered; falls back to English if the language lacks it or formatting fails.
     pub(crate) fn told(&'static self, nth: usize, values: &FluentArgs<'_>) -> String {
         heard(nth);
-        let own = self.ready().told(nth, Some(values));
-        own.or_else(|| Language::ENGLISH.0.ready().told(nth, Some(values))).unwrap_or_default()
+        kept(std::ptr::from_ref(self).cast(), nth, values, || {
+            let own = self.ready().told(nth, Some(values));
+            own.or_else(|| Language::ENGLISH.0.ready().told(nth, Some(values))).unwrap_or_default()
+        })
     }
 }
 
