@@ -9,10 +9,12 @@
 mod block;
 mod courses;
 pub mod known;
+mod memo;
 mod penetration;
 
 pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};
 pub use courses::{CourseLines, courses_of};
+pub use memo::Memo;
 pub use penetration::{OnFace, Over, PlacedPenetration, outline_on_deck, reaches_over};
 
 use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
@@ -27,9 +29,9 @@ pub struct Layout {
     /// Data of each face other than its geometry.
     pub faces: Vec<PlacedFace>,
     /// Penetrations.
-    pub penetrations: Vec<PlacedPenetration>,
+    pub penetrations: Vec<Arc<PlacedPenetration>>,
     /// Blocks. Those on an unsound face are included with their modules all the same.
-    pub blocks: Vec<PlacedBlock>,
+    pub blocks: Vec<Arc<PlacedBlock>>,
 }
 
 /// A face with its id and courses.
@@ -51,6 +53,11 @@ impl Layout {
 
     /// The same on a roof already assembled from the same faces.
     pub fn on_roof(job: &Resolved, roof: Arc<Roof>) -> Self {
+        Self::on_roof_with(job, roof, &mut Memo::default())
+    }
+
+    /// The same layout, reusing what has not changed since the last one.
+    pub fn on_roof_with(job: &Resolved, roof: Arc<Roof>, memo: &mut Memo) -> Self {
         let faces = job
             .faces
             .iter()
@@ -61,16 +68,7 @@ impl Layout {
                 courses: courses_of(face.courses, on_roof),
             })
             .collect();
-        let penetrations =
-            job.penetrations.iter().map(|p| PlacedPenetration::of(p, &job.rule_book, &roof)).collect();
-        let blocks = job
-            .blocks
-            .iter()
-            .filter_map(|block| {
-                let face = job.faces.iter().position(|face| face.id == block.face)?;
-                Some(PlacedBlock::of(block, face, &job.kit))
-            })
-            .collect();
+        let (penetrations, blocks) = memo.placed(job, &roof);
         Self { roof, faces, penetrations, blocks }
     }
 
@@ -82,12 +80,12 @@ impl Layout {
 
     /// The block with an id.
     pub fn block(&self, id: BlockId) -> Option<&PlacedBlock> {
-        self.blocks.iter().find(|block| block.id == id)
+        self.blocks.iter().find(|block| block.id == id).map(Arc::as_ref)
     }
 
     /// The penetration with an id.
     pub fn penetration(&self, id: PenetrationId) -> Option<&PlacedPenetration> {
-        self.penetrations.iter().find(|penetration| penetration.id == id)
+        self.penetrations.iter().find(|penetration| penetration.id == id).map(Arc::as_ref)
     }
 }
 

@@ -5,6 +5,7 @@ use crate::keep_out::{Against, KeepOut, Metric, Shape};
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace, SideId};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
+use std::sync::Arc;
 
 /// A sound face with everything that a limit may read.
 pub(crate) struct Site<'a> {
@@ -58,12 +59,12 @@ impl<'a> Site<'a> {
 
     /// The penetrations of the face, with their outlines there.
     pub(crate) fn through(&self) -> impl Iterator<Item = (&'a PlacedPenetration, &'a OnFace)> {
-        self.layout.penetrations.iter().filter_map(|p| Some((p, p.on_face(self.index)?)))
+        self.layout.penetrations.iter().filter_map(|p| Some((p.as_ref(), p.on_face(self.index)?)))
     }
 
     /// The blocks on the face that stay in place.
     pub(crate) fn standing(&self) -> impl Iterator<Item = &'a PlacedBlock> {
-        let on = self.layout.blocks.iter().filter(|block| block.face == self.index);
+        let on = self.layout.blocks.iter().map(Arc::as_ref).filter(|block| block.face == self.index);
         on.filter(|block| block.bounds.is_some() && self.given.standing.contains(&block.id))
     }
 

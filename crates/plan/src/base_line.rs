@@ -107,7 +107,7 @@ mod tests {
         });
         job.next_id = 3;
         let layout = evaluate(&job).layout;
-        (layout.roof.faces[0].clone(), layout.blocks[0].clone())
+        (layout.roof.faces[0].clone(), PlacedBlock::clone(&layout.blocks[0]))
     }
 
     #[test]

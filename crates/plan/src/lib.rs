@@ -140,12 +140,13 @@ impl Evaluator {
 /// What is remembered from plan to plan.
 #[derive(Debug, Default)]
 struct Memory {
+    layout: chalkcourse_layout::Memo,
     checker: Checker,
     takeoff: chalkcourse_takeoff::Memo,
 }
 
 fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
-    let layout = Layout::on_roof(job, roof);
+    let layout = Layout::on_roof_with(job, roof, &mut memory.layout);
     let findings = memory.checker.check(job, &layout);
     let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, &mut memory.takeoff);
     let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
@@ -156,7 +157,7 @@ fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
         plan_area: layout.roof.plan_area(),
         slope_area: layout.roof.slope_area(),
         // an empty sum of floats is -0
-        array_area: layout.blocks.iter().map(chalkcourse_layout::PlacedBlock::area_under).sum::<f64>() + 0.0,
+        array_area: layout.blocks.iter().map(|block| block.area_under()).sum::<f64>() + 0.0,
     };
     Plan { layout, findings, takeoff, summary }
 }

@@ -110,7 +110,7 @@ struct KeptBlock {
 #[derive(Debug)]
 struct KeptPenetration {
     penetration: Penetration,
-    placed: PlacedPenetration,
+    placed: Arc<PlacedPenetration>,
     drawn: u64,
     found: Vec<Found>,
 }
@@ -263,10 +263,12 @@ impl Checker {
         let drawn = kept.drawn;
         for (penetration, placed) in job.penetrations.iter().zip(&layout.penetrations) {
             let same = kept.penetrations.get(&placed.id).is_some_and(|there| {
-                there.drawn == drawn && there.penetration == *penetration && there.placed == *placed
+                there.drawn == drawn
+                    && there.penetration == *penetration
+                    && (Arc::ptr_eq(&there.placed, placed) || there.placed == *placed)
             });
             if !same {
-                let (penetration, placed) = (penetration.clone(), placed.clone());
+                let (penetration, placed) = (penetration.clone(), Arc::clone(placed));
                 let fresh = KeptPenetration { penetration, placed, drawn, found: nothing_found() };
                 kept.penetrations.insert(fresh.placed.id, fresh);
             }

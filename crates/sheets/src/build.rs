@@ -27,8 +27,8 @@ pub(crate) fn build_sheet(job: &Resolved, plan: &Plan) -> Sheet {
         sheet.parts.push(Part::Text(job.site.notes.clone()));
     }
     for (index, placed) in plan.layout.faces.iter().enumerate() {
-        let blocks: Vec<&PlacedBlock> =
-            plan.layout.blocks.iter().filter(|b| b.face == index && b.bounds.is_some()).collect();
+        let on_face = plan.layout.blocks.iter().filter(|b| b.face == index && b.bounds.is_some());
+        let blocks: Vec<&PlacedBlock> = on_face.map(std::sync::Arc::as_ref).collect();
         let Some(drawing) = face_drawing(job, plan, index).filter(|_| !blocks.is_empty()) else { continue };
         let pitch = plan.layout.roof.faces.get(index).map(|face| face.plane.pitch);
         let pitch = pitch.map(|pitch| pitch.to_string()).unwrap_or_default();

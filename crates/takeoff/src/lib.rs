@@ -102,7 +102,7 @@ fn term_of(part: &Part, term: &Term, measures: &mut Measures, memo: &mut Memo) -
     match &term.each {
         Amount::Cut(sticks) => cuts = Some(memo.cut(sticks, &counted.places)),
         Amount::Laid(roll) => {
-            laid = Some(memo.laid(&counted.places, roll, || rolls::lay(roll, &counted.places)));
+            laid = Some(memo.laid(&counted.places, roll));
         }
         _ => {}
     }

@@ -1,7 +1,7 @@
 use crate::MeasuredPlace;
 use crate::counted::Counted;
 use crate::cutlist::{CutList, CutProblem};
-use crate::rolls::LaidOut;
+use crate::rolls::{LaidOut, lay};
 use chalkcourse_geometry::{Length, Roof};
 use chalkcourse_job::{Kit, Measure, Penetration, Resolved, Roll, RoofPart, RoofWork, RuleBook, Sticks};
 use chalkcourse_layout::{Layout, PlacedFace};
@@ -20,8 +20,9 @@ pub struct Memo {
 
 /// More than the cut lists of a kit times the drag steps worth caching.
 const MOST_CUTS: usize = 256;
-/// More than the roll goods of a kit.
+/// More than the roll goods of a kit, and how many lists of one roll are looked through for a place as it was.
 const MOST_LAID: usize = 32;
+const MOST_LIKE: usize = 4;
 
 /// Measures of a roof, with everything they depend on.
 #[derive(Debug)]
@@ -94,21 +95,18 @@ impl Memo {
     }
 
     /// The rolls laid on these places, cached.
-    pub(crate) fn laid(
-        &mut self,
-        places: &Arc<Vec<MeasuredPlace>>,
-        roll: &Roll,
-        lay: impl FnOnce() -> LaidOut,
-    ) -> Arc<LaidOut> {
+    pub(crate) fn laid(&mut self, places: &Arc<Vec<MeasuredPlace>>, roll: &Roll) -> Arc<LaidOut> {
         // The cache keeps the places alive, so that equal addresses mean the same list.
         let known = self.laid.iter().find(|(kept, of, _)| Arc::ptr_eq(kept, places) && of == roll);
         if let Some((_, _, laid)) = known {
             return Arc::clone(laid);
         }
+        let of_roll = self.laid.iter().rev().filter(|(_, of, _)| of == roll).take(MOST_LIKE);
+        let like: Vec<_> = of_roll.map(|(places, _, laid)| (places.as_slice(), laid.as_ref())).collect();
+        let laid = Arc::new(lay(roll, places, &like));
         if self.laid.len() >= MOST_LAID {
-            self.laid.clear();
+            self.laid.remove(0);
         }
-        let laid = Arc::new(lay());
         self.laid.push((Arc::clone(places), roll.clone(), Arc::clone(&laid)));
         laid
     }

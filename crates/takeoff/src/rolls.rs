@@ -20,6 +20,8 @@ pub struct LaidOut {
     pub length: f64,
     /// Area used off the rolls, by place, in square metres.
     pub(crate) shares: Vec<f64>,
+    /// Length of the starter strip, by place, in metres.
+    starters: Vec<f64>,
 }
 
 /// One strip as laid, in the frame of its face, metres.
@@ -40,40 +42,65 @@ const MOST_COURSES: f64 = 5_000.0;
 /// A remnant shorter than this is not laid: common practice, no source.
 const SHORTEST: f64 = 0.3;
 
-/// Lays rolls over the places of a term.
-pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace]) -> LaidOut {
-    let (width, step) = (roll.width.metres(), (roll.width - roll.side_lap).metres());
+/// Lays rolls over the places of a term. `before` has lists with what this roll took on them: a place with the same shape, at the
+/// same index, has the same strips.
+pub(crate) fn lay(roll: &Roll, places: &[MeasuredPlace], before: &[(&[MeasuredPlace], &LaidOut)]) -> LaidOut {
     let mut laid = LaidOut { shares: vec![0.0; places.len()], ..LaidOut::default() };
     let mut left = 0.0;
     for (index, place) in places.iter().enumerate() {
-        let Some(shape) = Outlines::of(&place.shape) else { continue };
-        let (Some(bottom), Some(top)) = (shape.level(f64::min), shape.level(f64::max)) else { continue };
-        let mut off_roll = 0.0;
-        if roll.starter {
-            // A strip as wide as the lap comes off along the roll; it is charged as a fraction of a roll.
-            let lap = roll.side_lap.metres();
-            off_roll +=
-                shape.spans(bottom, bottom + lap).iter().map(|(a, b)| b - a).sum::<f64>() * lap / width;
-        }
-        let courses = (((top - bottom) / step) - 1e-6).ceil().clamp(1.0, MOST_COURSES) as usize;
-        for course in 0..courses {
-            let low = bottom + step * course as f64;
-            // What the course below covers with its lap needs no course of its own.
-            if course > 0 && low + (width - step) >= top - 1e-6 {
-                break;
+        let same =
+            |of: &&(&[MeasuredPlace], &LaidOut)| of.0.get(index).is_some_and(|it| it.shape == place.shape);
+        let first = laid.strips.len();
+        let starter = match before.iter().find(same) {
+            Some((_, known)) => {
+                laid.strips.extend(known.strips_of(index));
+                known.starters.get(index).copied().unwrap_or_default()
             }
-            for (from, to) in shape.spans(low, low + width) {
-                laid.strips.push(Strip { place: index, low, from, to });
-                off_roll += laid.take(&mut left, to - from, roll);
-            }
+            None => courses(roll, index, &place.shape, &mut laid.strips),
+        };
+        // A starter strip as wide as the lap comes off along the roll; it is charged as a fraction of a roll.
+        let mut off_roll = starter * roll.side_lap.metres() / roll.width.metres();
+        for nth in first..laid.strips.len() {
+            let long = laid.strips.get(nth).map_or(0.0, |strip| strip.to - strip.from);
+            off_roll += laid.take(&mut left, long, roll);
         }
+        laid.starters.push(starter);
         laid.length += off_roll;
-        laid.shares[index] = off_roll * width;
+        laid.shares[index] = off_roll * roll.width.metres();
     }
     laid
 }
 
+/// Adds the strips of one place; returns the length of its starter strip.
+fn courses(roll: &Roll, place: usize, shape: &MeasuredShape, strips: &mut Vec<Strip>) -> f64 {
+    let (width, step) = (roll.width.metres(), (roll.width - roll.side_lap).metres());
+    let Some(shape) = Outlines::of(shape) else { return 0.0 };
+    let (Some(bottom), Some(top)) = (shape.level(f64::min), shape.level(f64::max)) else { return 0.0 };
+    let courses = (((top - bottom) / step) - 1e-6).ceil().clamp(1.0, MOST_COURSES) as usize;
+    for course in 0..courses {
+        let low = bottom + step * course as f64;
+        // What the course below covers with its lap needs no course of its own.
+        if course > 0 && low + (width - step) >= top - 1e-6 {
+            break;
+        }
+        strips.extend(shape.spans(low, low + width).into_iter().map(|(from, to)| Strip {
+            place,
+            low,
+            from,
+            to,
+        }));
+    }
+    let starter = |lap: f64| shape.spans(bottom, bottom + lap).iter().map(|(a, b)| b - a).sum();
+    if roll.starter { starter(roll.side_lap.metres()) } else { 0.0 }
+}
+
 impl LaidOut {
+    /// The strips of one place.
+    fn strips_of(&self, place: usize) -> impl Iterator<Item = &Strip> {
+        let first = self.strips.partition_point(|strip| strip.place < place);
+        self.strips.iter().skip(first).take_while(move |strip| strip.place == place)
+    }
+
     /// Takes a strip off the rolls; returns the length of roll used.
     fn take(&mut self, left: &mut f64, strip: f64, roll: &Roll) -> f64 {
         let (mut need, mut used) = (strip, 0.0);
@@ -228,7 +255,7 @@ mod tests {
     /// two end laps of 4 in where a roll ends within a course (at 144 and at 288 ft): 360.67 ft, 3 rolls.
     #[test]
     fn one_layer_on_a_gable() {
-        let laid = lay(&felt(2.0, false), &face(60.0, 16.77));
+        let laid = lay(&felt(2.0, false), &face(60.0, 16.77), &[]);
         assert_eq!(laid.strips.len(), 6);
         assert!((laid.length / 0.3048 - (360.0 + 2.0 * 4.0 / 12.0)).abs() < 1e-6, "{}", laid.length / 0.3048);
         assert_eq!(laid.rolls, 3);
@@ -240,7 +267,7 @@ mod tests {
     /// them, 480 ft, and 40 × 19/36 = 21.11 ft for the strip. End laps are where rolls end: 144, 288, 432 ft.
     #[test]
     fn two_layers_on_a_low_slope() {
-        let laid = lay(&felt(19.0, true), &face(40.0, 18.25));
+        let laid = lay(&felt(19.0, true), &face(40.0, 18.25), &[]);
         assert_eq!(laid.strips.len(), 12);
         let expect = 480.0 + 40.0 * 19.0 / 36.0 + 3.0 * 4.0 / 12.0;
         assert!((laid.length / 0.3048 - expect).abs() < 1e-6, "{} against {expect}", laid.length / 0.3048);

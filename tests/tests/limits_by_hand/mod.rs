@@ -136,7 +136,8 @@ impl Tried<'_> {
             let face = faces.get(block.face).filter(|face| face.sound)?;
             Some(block.area_under() / face.plane.pitch.slope_factor())
         };
-        self.layout.blocks.iter().filter_map(in_plan).sum::<f64>() / self.layout.roof.plan_area()
+        self.layout.blocks.iter().filter_map(|block| in_plan(block)).sum::<f64>()
+            / self.layout.roof.plan_area()
     }
 
     fn around(&self, through: &PlacedPenetration, on: &OnFace) -> Vec<(&'static str, f64)> {

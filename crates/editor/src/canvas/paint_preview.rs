@@ -104,7 +104,7 @@ fn plan_blocks<'l>(
         .blocks
         .iter()
         .filter(|block| brush.space.shows(block.face))
-        .filter_map(|block| Some((layout.roof.faces.get(block.face)?, block)))
+        .filter_map(|block| Some((layout.roof.faces.get(block.face)?, block.as_ref())))
 }
 
 fn on_plan(plane: &chalkcourse_geometry::Plane, rect: &Rect) -> Polygon {

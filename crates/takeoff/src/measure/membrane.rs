@@ -16,7 +16,7 @@ impl Measures<'_> {
             .layout
             .blocks
             .iter()
-            .filter_map(|block| Some((block, block.bounds?.grown(margin))))
+            .filter_map(|block| Some((block.as_ref(), block.bounds?.grown(margin))))
             .collect();
         for (index, &(block, bounds)) in placed.iter().enumerate() {
             let under = deck_under(block);
@@ -113,7 +113,7 @@ impl Measures<'_> {
             let blocks = self.layout.blocks.iter().filter(|block| array && block.face == index);
             membranes.extend(
                 blocks
-                    .flat_map(deck_under)
+                    .flat_map(|block| deck_under(block))
                     .map(|rect| Rect { min: rect.min - covered, max: rect.max + covered }),
             );
             let (amount, shape) = if membranes.is_empty() {

@@ -69,7 +69,7 @@ impl Measures<'_> {
             }
             Measure::Shingled => places.extend(self.faces(|index, face| {
                 let on_face = self.layout.blocks.iter().filter(|block| block.face == index);
-                let arrays: f64 = on_face.flat_map(deck_under).map(|rect| rect.area()).sum();
+                let arrays: f64 = on_face.flat_map(|block| deck_under(block)).map(|rect| rect.area()).sum();
                 (face.slope_area - arrays).max(0.0)
             })),
             Measure::SingleUnderlayment => self.underlayment(false, places),
@@ -209,7 +209,7 @@ impl Measures<'_> {
     pub(super) fn penetrations(&self) -> impl Iterator<Item = (&PlacedPenetration, &OnFace)> {
         self.layout.penetrations.iter().filter_map(|penetration| {
             let home = penetration.home.filter(|home| self.covered.get(*home).copied().unwrap_or(false))?;
-            Some((penetration, penetration.on_face(home)?))
+            Some((penetration.as_ref(), penetration.on_face(home)?))
         })
     }
 
