@@ -1,6 +1,6 @@
 //! How long frames of the window take without a screen: the first one, those of a drag, and the one after the language changed. Each
 //! with the tree of a screen reader made anew, so a little longer than where nobody listens; tessellating and drawing are
-//! `.ci/frame-times`, in the real window.
+//! `.ci/frame-times`, in the real window; how much there is to draw is counted here.
 
 #![allow(
     clippy::expect_used,
@@ -50,6 +50,19 @@ fn told(what: &str, mut times: Vec<Duration>) {
     println!("  {what}: median {:.1} ms, 99th percentile {:.1}, of {}", at(50), at(99), times.len());
 }
 
+/// What a frame hands to the graphics card: triangles, and shapes before they were cut into triangles.
+fn triangles(window: &Window) -> (usize, usize) {
+    let output = window.output();
+    let shapes = output.shapes.clone();
+    let count = shapes.len();
+    let cut = window.ctx.tessellate(shapes, output.pixels_per_point);
+    let mesh = |it: &egui::ClippedPrimitive| match &it.primitive {
+        egui::epaint::Primitive::Mesh(mesh) => mesh.indices.len() / 3,
+        egui::epaint::Primitive::Callback(_) => 0,
+    };
+    (cut.iter().map(mesh).sum(), count)
+}
+
 /// There and back over the middle of the drawing, where the samples have a block or a face.
 fn drag(window: &mut Window) -> Vec<Duration> {
     let from = pos2(510.0, 472.0);
@@ -91,6 +104,8 @@ fn main() {
         let (mut window, first) = open(sample);
         println!("{sample}");
         println!("  first frame: {:.0} ms", first.as_secs_f64() * 1e3);
+        let (triangles, shapes) = triangles(&window);
+        println!("  a frame has {triangles} triangles, from {shapes} shapes");
         told("still", (0..100).map(|_| frame(&mut window)).collect());
         told("a drag", drag(&mut window));
         told("the frame that a switch of language takes", languages(&mut window));

@@ -444,6 +444,10 @@ impl eframe::App for Editor {
         }
     }
 
+    fn clear_color(&self, visuals: &egui::Visuals) -> [f32; 4] {
+        theme::ground(visuals).to_normalized_gamma_f32()
+    }
+
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
         self.settings.raise_as = self.state.raise_as;
         self.settings.no_side = self.state.no_side;

@@ -36,3 +36,4 @@ mod windows;
 pub use editor::{Editor, Options};
 pub use recovery::{Recovery, recovery_folder};
 pub use state::{Document, PartPlace, Selection};
+pub use theme::ground;

@@ -63,6 +63,8 @@ fn run(options: Options) -> ExitCode {
             .with_icon(icon())
             .with_inner_size([1280.0, 800.0])
             .with_min_inner_size([900.0, 560.0]),
+        // Nothing in the window is a gradient that would need it, and without a graphics card each pixel counts.
+        dithering: false,
         ..Default::default()
     };
     let started = eframe::run_native(

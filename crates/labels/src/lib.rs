@@ -10,18 +10,21 @@
 //! - `spots`: the candidates of a label, in a fixed order
 //! - `ground`: what is occupied, and what a candidate collides with
 //! - `placing`: one label after another; one without a place asks one other to move
+//! - `last`: a drawing that stands still is not placed again
 
 mod ground;
+mod last;
 mod placing;
 mod spots;
 
+pub use last::Last;
 pub use placing::place;
 pub use spots::upright;
 
 use chalkcourse_geometry::{DVec2, Rect};
 
 /// A drawing's obstacles, and the labels to place on it.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Scene {
     /// No corner of a label leaves this rectangle.
     pub clip: Rect,
@@ -34,7 +37,7 @@ pub struct Scene {
 }
 
 /// A label to place.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Label {
     /// Lower ranks are placed first; higher ones give way.
     pub rank: u8,
@@ -69,7 +72,7 @@ pub enum How {
 }
 
 /// Where a label belongs.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Anchor {
     /// Centred at this point only, whatever is there.
     Fixed(DVec2),
@@ -131,7 +134,7 @@ pub enum Weight {
 }
 
 /// What labels avoid.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Obstacle {
     /// Its shape.
     pub body: Body,
@@ -142,7 +145,7 @@ pub struct Obstacle {
 }
 
 /// Shape of an obstacle.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Body {
     /// A line and its half width.
     Line(DVec2, DVec2, f64),

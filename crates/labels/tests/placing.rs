@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::panic, missing_docs, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
-use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Over, Placed, Scene, Try, Weight, place};
+use chalkcourse_labels::{Anchor, Body, How, Label, Last, Obstacle, Over, Placed, Scene, Try, Weight, place};
 use geo::{Area, BooleanOps, Euclidean, Intersects, Length, LineString, Polygon};
 use proptest::prelude::*;
 
@@ -246,6 +246,35 @@ proptest! {
         prop_assert_eq!(placed.len(), scene.labels.len());
         prop_assert!(placed == place(&scene), "the same scene, the same places");
         clean(&scene, &placed);
+    }
+
+    /// What was placed for the scene before never shows in another one: not where one label, one obstacle, the clip or the
+    /// clearance alone is different.
+    #[test]
+    fn a_scene_is_placed_as_if_it_were_the_first(
+        obstacles in proptest::collection::vec(any_obstacle(), 1..20),
+        labels in proptest::collection::vec(any_label(), 1..20),
+        (other_obstacle, other_label) in (any_obstacle(), any_label()),
+        at in any::<proptest::sample::Index>(),
+    ) {
+        let first = scene(obstacles, labels);
+        let mut scenes = vec![first.clone(), first.clone()];
+        let (one, of) = (at.index(first.labels.len()), at.index(first.obstacles.len()));
+        let change = |edit: &dyn Fn(&mut Scene)| {
+            let mut changed = first.clone();
+            edit(&mut changed);
+            [changed, first.clone()]
+        };
+        scenes.extend(change(&|it| it.obstacles[of] = other_obstacle.clone()));
+        scenes.extend(change(&|it| it.labels[one] = other_label.clone()));
+        scenes.extend(change(&|it| it.labels[one].tries[0].size.x += 0.5));
+        scenes.extend(change(&|it| it.labels.push(other_label.clone())));
+        scenes.extend(change(&|it| it.clip.max.x -= 100.0));
+        scenes.extend(change(&|it| it.clear += 4.0));
+        let mut last = Last::default();
+        for scene in scenes {
+            prop_assert_eq!(last.place(scene.clone()), place(&scene));
+        }
     }
 
     /// A fully visible label moves with its drawing.

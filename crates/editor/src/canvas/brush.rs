@@ -8,6 +8,12 @@ use chalkcourse_labels::Obstacle;
 use egui::{Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke};
 use std::cell::RefCell;
 
+/// A line that has not so many repeats of its pattern on the screen is drawn whole: nobody could tell the pattern.
+const REPEATS: f32 = 3.0;
+
+/// How far a line may be from level or upright to be drawn so, in points.
+const LEVEL: f32 = 0.05;
+
 /// What all painting needs.
 pub(super) struct Brush {
     pub(super) painter: Painter,
@@ -50,12 +56,49 @@ impl Brush {
     }
 
     /// Draws a line on the screen in the style of a kind: see [`theme::edge_style`].
-    pub(super) fn styled(&self, a: Pos2, b: Pos2, color: Color32, (width, dashes, gaps): Style) {
+    pub(super) fn styled(&self, a: Pos2, b: Pos2, color: Color32, style: Style) {
+        let mut lines = Mesh::default();
+        self.styled_into(&mut lines, (a, b), color, style);
+        self.painter.add(Shape::mesh(lines));
+    }
+
+    /// As [`Self::styled`], but that level and upright lines, most of a drawing, go into a mesh that the caller adds: on whole
+    /// pixels they need no smooth borders, a fifth of the triangles.
+    pub(super) fn styled_into(
+        &self,
+        lines: &mut Mesh,
+        (a, b): (Pos2, Pos2),
+        color: Color32,
+        (width, dashes, gaps): Style,
+    ) {
         let stroke = Stroke::new(width, color);
-        if dashes.is_empty() {
-            self.painter.line_segment([a, b], stroke);
+        let repeat: f32 = dashes.iter().chain(gaps).sum();
+        let pieces = if dashes.is_empty() || (b - a).length() < repeat * REPEATS {
+            vec![Shape::line_segment([a, b], stroke)]
         } else if self.nearly_seen(a, b) {
-            self.painter.extend(Shape::dashed_line_with_offset(&[a, b], stroke, dashes, gaps, 0.0));
+            Shape::dashed_line_with_offset(&[a, b], stroke, dashes, gaps, 0.0)
+        } else {
+            return;
+        };
+        let way = b - a;
+        if way.x.abs().min(way.y.abs()) > LEVEL {
+            self.painter.extend(pieces);
+            return;
+        }
+        let pixel = 1.0 / self.painter.pixels_per_point();
+        let wide = (width / pixel).round().max(1.0) * pixel;
+        let snapped = |middle: f32| ((middle - wide / 2.0) / pixel).round() * pixel;
+        for piece in pieces {
+            let Shape::LineSegment { points: [from, to], .. } = piece else { continue };
+            let mut quad = Rect::from_two_pos(from, to);
+            if way.x.abs() >= way.y.abs() {
+                quad.min.y = snapped(from.y);
+                quad.max.y = quad.min.y + wide;
+            } else {
+                quad.min.x = snapped(from.x);
+                quad.max.x = quad.min.x + wide;
+            }
+            lines.add_colored_rect(quad, color);
         }
     }
 
@@ -68,3 +111,14 @@ impl Brush {
 
 /// Width, dashes and gaps of a line.
 pub(super) type Style = (f32, &'static [f32], &'static [f32]);
+
+/// Adds a convex shape.
+pub(super) fn fan_into(mesh: &mut Mesh, corners: impl IntoIterator<Item = Pos2>, color: Color32) {
+    let first = mesh.vertices.len() as u32;
+    for corner in corners {
+        mesh.colored_vertex(corner, color);
+    }
+    for next in first + 2..mesh.vertices.len() as u32 {
+        mesh.add_triangle(first, next - 1, next);
+    }
+}

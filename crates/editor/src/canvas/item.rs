@@ -16,7 +16,7 @@ pub(super) fn item(
     points: impl IntoIterator<Item = egui::Pos2>,
     what: Selection,
     held: Selection,
-    words: &str,
+    words: impl Fn() -> String,
     actions: &mut Actions,
 ) {
     let points: Vec<egui::Pos2> = points.into_iter().collect();
@@ -27,7 +27,7 @@ pub(super) fn item(
     // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
     let id = id(what);
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
-    response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words));
+    response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words()));
     if response.has_focus() {
         ui.painter().add(Shape::closed_line(points, theme::focus(theme::of(ui))));
     }

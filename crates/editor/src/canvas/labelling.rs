@@ -1,15 +1,15 @@
 //! The words of the drawing: gathered while things are painted, then placed all at once so that none lies on another, on a dimension,
 //! on what comes through the roof or on a line that it does not name, and painted last.
 
-use super::brush::Brush;
+use super::brush::{Brush, fan_into};
 use super::words::{ARROW, SIGN};
 pub(super) use super::words::{Of, Show, Words};
 use crate::theme;
 use crate::widgets::severity_sign;
 use chalkcourse_geometry::{DVec2, Polygon, dvec2};
-use chalkcourse_labels::{Anchor, Body, How, Label, Obstacle, Placed, Scene, Try, Weight, place};
+use chalkcourse_labels::{Anchor, Body, How, Label, Last, Obstacle, Placed, Scene, Try, Weight};
 use egui::epaint::TextShape;
-use egui::{Align2, Color32, CornerRadius, Galley, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
+use egui::{Align2, Color32, CornerRadius, Galley, Mesh, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 use std::sync::Arc;
 
 /// What matters more has its place first.
@@ -37,6 +37,8 @@ pub(super) mod thing {
 
 /// Least gap between words and what they keep off, in points.
 const CLEAR: f64 = 1.0;
+/// How much of each corner of what words stand on is cut off, in points.
+const CUT: f64 = 2.5;
 /// The sides of a thing that words stand on, the best first; y grows downward.
 pub(super) const BELOW: &[(i8, i8)] = &[(0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
 pub(super) const RIGHT_BELOW: &[(i8, i8)] = &[(1, 1), (1, -1), (-1, 1), (-1, -1), (0, 1), (0, -1)];
@@ -140,7 +142,7 @@ impl Brush {
     }
 
     /// Places what was gathered and paints it.
-    pub(super) fn place_words(&self) -> Vec<Shown> {
+    pub(super) fn place_words(&self, last: &mut Last) -> Vec<Shown> {
         let words = self.words.take();
         let labels = words.iter().map(|it| Label {
             rank: it.rank,
@@ -155,22 +157,47 @@ impl Brush {
             obstacles: self.obstacles.take(),
             clear: CLEAR,
         };
-        let placed = place(&scene);
-        for (words, placed) in words.iter().zip(&placed) {
+        let placed = last.place(scene);
+        for (words, placed) in words.iter().zip(placed) {
             if let Some((a, b)) = placed.as_ref().and_then(|placed| placed.leader) {
                 let stroke = Stroke::new(1.0, theme::faint(words.color, 170));
                 self.painter.line_segment([pos(a), pos(b)], stroke);
                 self.painter.circle_filled(pos(a), 1.8, words.color);
             }
         }
-        for (words, placed) in words.iter().zip(&placed) {
+        self.paint_grounds(words.iter().zip(placed));
+        for (words, placed) in words.iter().zip(placed) {
             if let Some(placed) = placed
                 && let Some((show, _)) = words.tries.get(placed.nth)
             {
                 self.paint_words(words, show, placed);
             }
         }
-        words.into_iter().zip(placed).map(|(words, placed)| Shown { of: words.of, placed }).collect()
+        words.into_iter().zip(placed).map(|(words, placed)| Shown { of: words.of, placed: *placed }).collect()
+    }
+
+    /// What words stand on: one mesh, since none lies on another.
+    fn paint_grounds<'a>(&self, all: impl Iterator<Item = (&'a Words, &'a Option<Placed>)>) {
+        let mut grounds = Mesh::default();
+        for (words, placed) in all {
+            let Some(placed) = placed else { continue };
+            let sign = words.tries.get(placed.nth).is_none_or(|(show, _)| matches!(show, Show::Sign(_)));
+            if sign || words.framed {
+                continue;
+            }
+            let (along, half) = (DVec2::from_angle(placed.turn), placed.half);
+            let cut = CUT.min(half.min_element());
+            let (long, high) = (half - DVec2::splat(cut), half);
+            let corners =
+                [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)].into_iter().flat_map(|(x, y)| {
+                    let ends = [dvec2(x * high.x, y * long.y), dvec2(x * long.x, y * high.y)];
+                    // Round the shape, the one way about.
+                    if x == y { ends } else { [ends[1], ends[0]] }
+                });
+            let on_screen = |at: DVec2| pos(placed.at + along.rotate(at));
+            fan_into(&mut grounds, corners.map(on_screen), theme::faint(self.palette.panel, 225));
+        }
+        self.painter.add(Shape::mesh(grounds));
     }
 
     fn paint_words(&self, words: &Words, show: &Show, placed: &Placed) {
@@ -182,15 +209,17 @@ impl Brush {
             }
             Show::Words(galley) | Show::Arrow(galley, _) => galley,
         };
-        let fill = theme::faint(self.palette.panel, 225);
-        let stroke = if words.framed { Stroke::new(1.0, words.color) } else { Stroke::NONE };
         let half = Vec2::new(placed.half.x as f32, placed.half.y as f32);
-        if placed.turn == 0.0 {
-            let ground = Rect::from_center_size(middle, half * 2.0);
-            self.painter.rect(ground, CornerRadius::same(4), fill, stroke, StrokeKind::Inside);
-        } else {
-            let corners = placed.corners().map(pos).to_vec();
-            self.painter.add(Shape::convex_polygon(corners, fill, stroke));
+        if words.framed {
+            let fill = theme::faint(self.palette.panel, 225);
+            let stroke = Stroke::new(1.0, words.color);
+            if placed.turn == 0.0 {
+                let ground = Rect::from_center_size(middle, half * 2.0);
+                self.painter.rect(ground, CornerRadius::same(4), fill, stroke, StrokeKind::Inside);
+            } else {
+                let corners = placed.corners().map(pos).to_vec();
+                self.painter.add(Shape::convex_polygon(corners, fill, stroke));
+            }
         }
         let mut shift = Vec2::ZERO;
         if let Show::Arrow(_, way) = show {

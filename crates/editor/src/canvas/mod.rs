@@ -77,6 +77,8 @@ pub(crate) struct Canvas {
     zones: Option<Zones>,
     /// The labels of the drawing as they stand in this frame.
     shown: Vec<Shown>,
+    /// Where they were placed, kept for the next frame.
+    labels: chalkcourse_labels::Last,
     /// The pathways, kept for the next frame.
     paths: Option<Paths>,
     /// Zones of wind suction, kept for the next frame.

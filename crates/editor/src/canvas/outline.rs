@@ -27,15 +27,15 @@ pub(crate) fn tell_things(
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if space.shows(index) {
             let points = face.plan.outer.iter().map(|&p| space.screen_from_plan(p));
-            let words = text::face_words(&placed.name, face, units);
-            item(ui, stage, points, Selection::Face(placed.id), state.selection, &words, actions);
+            let words = || text::face_words(&placed.name, face, units);
+            item(ui, stage, points, Selection::Face(placed.id), state.selection, words, actions);
         }
     }
     for penetration in &layout.penetrations {
         if space.face_on.is_none_or(|(face, _)| penetration.on_face(face).is_some()) {
             let points = penetration.plan.outer.iter().map(|&p| space.screen_from_plan(p));
-            let words = text::penetration_words(penetration);
-            item(ui, stage, points, Selection::Penetration(penetration.id), state.selection, &words, actions);
+            let words = || text::penetration_words(penetration);
+            item(ui, stage, points, Selection::Penetration(penetration.id), state.selection, words, actions);
         }
     }
     for placed in layout.blocks.iter().filter(|placed| space.shows(placed.face)) {
@@ -46,15 +46,15 @@ pub(crate) fn tell_things(
             rect.corners().map(|corner| space.screen_from_frame(&face.plane, corner))
         };
         let bounds = super::hit::block_rect(job, block);
-        let words = text::block_words(block, placed.modules.len());
-        item(ui, stage, on_screen(bounds), Selection::Block(block.id), state.selection, &words, actions);
+        let words = || text::block_words(block, placed.modules.len());
+        item(ui, stage, on_screen(bounds), Selection::Block(block.id), state.selection, words, actions);
         if state.selection.block() != Some(block.id) {
             continue;
         }
         for row in 0..block.rows.min(100) {
             for column in 0..block.columns.min(100) {
                 let cell = Cell { row, column };
-                let words = text::module_words(cell, block.off.contains(&cell));
+                let words = || text::module_words(cell, block.off.contains(&cell));
                 let held = Selection::Module { block: block.id, cell };
                 item(
                     ui,
@@ -62,7 +62,7 @@ pub(crate) fn tell_things(
                     on_screen(cell_rect(job, block, cell)),
                     held,
                     state.selection,
-                    &words,
+                    words,
                     actions,
                 );
             }

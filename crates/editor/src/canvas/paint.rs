@@ -8,10 +8,10 @@ use super::{
 };
 use crate::state::State;
 use crate::{Document, theme};
-use egui::{CornerRadius, Ui};
+use egui::Ui;
 use std::cell::RefCell;
 
-/// Paints the drawing as the document and the state are now.
+/// Paints the drawing as the document and the state are now. Its ground is there already: see [`theme::ground`].
 pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, own: &mut Canvas) {
     let brush = Brush {
         painter: ui.painter().with_clip_rect(stage.space.area),
@@ -20,10 +20,9 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
         words: RefCell::default(),
         obstacles: RefCell::default(),
     };
-    brush.painter.rect_filled(stage.space.area, CornerRadius::ZERO, brush.palette.ground);
     picture::paint(&brush, document, state);
     paint_roof::faces(&brush, document, state);
-    paint_limits::zones(&brush, document, own);
+    paint_limits::zones(&brush, document, state, own);
     paint_zones::zones(&brush, document, state, own);
     paint_paths::pathways(&brush, document, state, own);
     paint_roof::penetrations(&brush, document, state);
@@ -51,6 +50,6 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     own.cross.paint(&brush);
     paint_marks::guides(&brush, state, own);
     paint_marks::frame(&brush, document, state);
-    paint_legend::legend(&brush, document, state);
-    own.shown = brush.place_words();
+    paint_legend::legend(&brush, document, state, own);
+    own.shown = brush.place_words(&mut own.labels);
 }

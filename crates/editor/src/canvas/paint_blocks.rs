@@ -1,20 +1,22 @@
 //! Modules as they lie, and the ones that break a rule.
 
-use super::brush::Brush;
+use super::brush::{Brush, fan_into};
 use super::hit::cell_rect;
 use super::labelling::{Words, point, rank};
 use crate::state::State;
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{Plane, Rect};
+use chalkcourse_geometry::{DVec2, Plane, Rect};
 use chalkcourse_job::{BlockId, Cell};
 use chalkcourse_labels::{Anchor, How, Weight};
-use chalkcourse_layout::PlacedBlock;
+use chalkcourse_layout::{PlacedBlock, PlacedModule};
 use chalkcourse_rules::Severity;
-use egui::{Color32, Mesh, Pos2, Shape, Stroke};
+use egui::{Color32, Mesh, Pos2, Shape, Stroke, Vec2};
 use std::collections::BTreeMap;
 
 /// Modules narrower than this, in points, show no cells.
 const CELLS_FROM: f32 = 34.0;
+/// Modules of a row this near to one another, in points, have one border between them.
+const SEAM: f64 = 0.5;
 /// Blocks narrower than this, in points, show no name.
 const NAMES_FROM: f32 = 40.0;
 
@@ -36,8 +38,8 @@ fn marked(document: &Document) -> Marked {
 pub(super) fn blocks(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let marked = marked(document);
-    // Thousands of small modules are one shape: each by itself would have its border smoothed, in more time than there is
-    // between two frames.
+    // Thousands of small modules are one shape of few triangles: each by itself would have its border smoothed, in more time
+    // than there is between two frames.
     let mut small = Mesh::default();
     let mut marks: Vec<([Pos2; 4], Severity)> = Vec::new();
     let mut named = Vec::new();
@@ -46,10 +48,15 @@ pub(super) fn blocks(brush: &Brush, document: &Document, state: &State) {
         if is_small(brush, placed, &face.plane) && state.selection.block() != Some(placed.id) {
             let p = brush.palette;
             let line = if state.hover.block() == Some(placed.id) { p.accent } else { p.module_line };
-            for module in &placed.modules {
-                let corners = quad(brush, &face.plane, module.rect);
-                framed(&mut small, corners, p.module, line);
-                marks.extend(marked.get(&(placed.id, module.cell)).map(|severity| (corners, *severity)));
+            let on_screen = |rect: Rect| quad(brush, &face.plane, rect);
+            let (seam, pixel) = (SEAM / brush.space.camera.scale, 1.0 / brush.painter.pixels_per_point());
+            let rows: Vec<_> = rows(&placed.modules, seam).collect();
+            for stack in rows.chunk_by(|one, next| are_stacked(one, next, seam)) {
+                framed(&mut small, stack, &on_screen, pixel, (p.module, line));
+            }
+            for module in placed.modules.iter().filter(|_| !marked.is_empty()) {
+                let severity = marked.get(&(placed.id, module.cell));
+                marks.extend(severity.map(|severity| (on_screen(module.rect), *severity)));
             }
             named.push((placed, &face.plane));
         } else {
@@ -72,24 +79,60 @@ fn is_small(brush: &Brush, placed: &PlacedBlock, plane: &Plane) -> bool {
     (b - a).length().min((d - a).length()) < CELLS_FROM
 }
 
-/// A module with its frame, as two quads: the border first, the glass in it.
-fn framed(mesh: &mut Mesh, corners: [Pos2; 4], glass: Color32, line: Color32) {
-    let [a, b, c, d] = corners;
-    let (along, up) = (b - a, d - a);
-    // Where a module is a few points wide its frame would be all that is left of it.
-    let width = (along.length().min(up.length()) * 0.12).min(1.0);
-    let (right, over) = (along.normalized() * width, up.normalized() * width);
-    quad_into(mesh, corners, line);
-    quad_into(mesh, [a + right + over, b - right + over, c - right - over, d + right - over], glass);
+/// Modules that lie side by side in a row, with no more than a seam between them.
+fn rows(modules: &[PlacedModule], seam: f64) -> impl Iterator<Item = &[PlacedModule]> {
+    modules.chunk_by(move |one, next| {
+        let (one, next) = (one.rect, next.rect);
+        (-seam..=seam).contains(&(next.min.x - one.max.x))
+            && (one.min.y, one.max.y) == (next.min.y, next.max.y)
+    })
 }
 
-fn quad_into(mesh: &mut Mesh, corners: [Pos2; 4], color: Color32) {
-    let first = mesh.vertices.len() as u32;
-    for corner in corners {
-        mesh.colored_vertex(corner, color);
+/// Whether two rows lie one upon the other, module on module.
+fn are_stacked(one: &[PlacedModule], next: &[PlacedModule], seam: f64) -> bool {
+    let on = |(one, next): (&PlacedModule, &PlacedModule)| {
+        let (one, next) = (one.rect, next.rect);
+        (-seam..=seam).contains(&(next.min.y - one.max.y))
+            && (one.min.x - next.min.x).abs() <= seam
+            && (one.max.x - next.max.x).abs() <= seam
+    };
+    one.len() == next.len() && one.iter().zip(next).all(on)
+}
+
+/// Stacked rows of modules: their glass as one quad, and what is between rows and columns as lines over it. A line is as wide as
+/// two frames, and where that is less than a pixel, a pixel wide and paler: else some would show and others not.
+fn framed(
+    mesh: &mut Mesh,
+    rows: &[&[PlacedModule]],
+    on_screen: &impl Fn(Rect) -> [Pos2; 4],
+    pixel: f32,
+    (glass, line): (Color32, Color32),
+) {
+    let ends = |row: &[PlacedModule]| Some((row.first()?.rect, row.last()?.rect));
+    let (Some(&lowest), Some(&highest)) = (rows.first(), rows.last()) else { return };
+    let (Some((first, right)), Some((_, last))) = (ends(lowest), ends(highest)) else { return };
+    let [a, b, _, d] = on_screen(first);
+    let (along, up) = (b - a, d - a);
+    // Where a module is a few points wide its frame would be all that is left of it.
+    let frames = (along.length().min(up.length()) * 0.24).min(2.0);
+    let wide = frames.max(pixel);
+    let color = glass.lerp_to_gamma(line, frames / wide);
+    let (along, up) = (along.normalized() * wide / 2.0, up.normalized() * wide / 2.0);
+    fan_into(mesh, on_screen(Rect { min: first.min, max: last.max }), glass);
+    let mut ruled = |from: DVec2, to: DVec2, aside: Vec2| {
+        let [a, _, b, _] = on_screen(Rect { min: from, max: to });
+        fan_into(mesh, [a - aside, b - aside, b + aside, a + aside], color);
+    };
+    let middles =
+        lowest.iter().zip(lowest.iter().skip(1)).map(|(one, next)| one.rect.max.x.midpoint(next.rect.min.x));
+    for x in [first.min.x].into_iter().chain(middles).chain([right.max.x]) {
+        ruled(DVec2::new(x, first.min.y), DVec2::new(x, last.max.y), along);
     }
-    mesh.add_triangle(first, first + 1, first + 2);
-    mesh.add_triangle(first, first + 2, first + 3);
+    let rows = || rows.iter().filter_map(|row| row.first()).map(|module| module.rect);
+    let middles = rows().zip(rows().skip(1)).map(|(one, next)| one.max.y.midpoint(next.min.y));
+    for y in [first.min.y].into_iter().chain(middles).chain([last.max.y]) {
+        ruled(DVec2::new(first.min.x, y), DVec2::new(last.max.x, y), up);
+    }
 }
 
 fn block(

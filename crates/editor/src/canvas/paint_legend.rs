@@ -1,6 +1,8 @@
 //! What the lines of the drawing mean, on demand: each kind that is there by a piece of it, as it is drawn and printed.
 
+use super::Canvas;
 use super::brush::{Brush, Style};
+use super::paint_limits::Zones;
 use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::EdgeKind;
@@ -13,7 +15,7 @@ const ROW: f32 = 19.0;
 const MARGIN: f32 = 12.0;
 
 /// Draws the legend in the lower right corner, where the person asked for it.
-pub(super) fn legend(brush: &Brush, document: &Document, state: &State) {
+pub(super) fn legend(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
     if !state.show_lines {
         return;
     }
@@ -24,8 +26,10 @@ pub(super) fn legend(brush: &Brush, document: &Document, state: &State) {
     let kinds = EdgeKind::ALL.into_iter().filter(|kind| there(*kind));
     let mut rows: Vec<(Color32, Style, &str)> =
         kinds.map(|kind| (p.line, theme::edge_style(kind), kind.name().now())).collect();
-    rows.push((p.zone, (1.0, &[2.0], &[4.0]), text::LINE_OF_FREE.now()));
-    rows.push((p.zone, (1.0, &[7.0], &[4.0]), text::LINE_OF_LOWEST.now()));
+    if own.zones.as_ref().is_some_and(Zones::are_drawn) {
+        rows.push((p.zone, (1.0, &[2.0], &[4.0]), text::LINE_OF_FREE.now()));
+        rows.push((p.zone, (1.0, &[7.0], &[4.0]), text::LINE_OF_LOWEST.now()));
+    }
     let words: Vec<_> =
         rows.iter().map(|(_, _, words)| brush.galley(words, theme::size::SMALL, p.text)).collect();
     let wide = words.iter().map(|galley| galley.size().x).fold(0.0, f32::max);

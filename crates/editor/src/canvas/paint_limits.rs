@@ -4,6 +4,7 @@ use super::Canvas;
 use super::brush::Brush;
 use super::gesture::Gesture;
 use crate::Document;
+use crate::state::State;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::BlockId;
 use chalkcourse_limits::{Given, KeepOut, keep_outs};
@@ -11,12 +12,17 @@ use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
 
-/// The zones of all faces, kept until there is another plan.
+/// Below this scale, in points to a metre, zones are drawn on the face alone where something is held: a setback is a point or two
+/// wide there.
+const ALL_FROM: f64 = 8.0;
+
+/// The zones of the faces that show them, kept until there is another plan.
 #[derive(Clone, Debug)]
 pub(crate) struct Zones {
     plan: Arc<Plan>,
     dragged: Option<BlockId>,
-    faces: Vec<OfFace>,
+    /// By face; none where they are not drawn.
+    faces: Vec<Option<OfFace>>,
 }
 
 /// The zones of one face, kept while its keep-outs are the same.
@@ -29,7 +35,12 @@ struct OfFace {
 
 impl Zones {
     /// Beside the face's own limits, a block that is dragged has the others in its way.
-    fn of(document: &Document, dragged: Option<BlockId>, before: Option<Self>) -> Self {
+    fn of(
+        document: &Document,
+        dragged: Option<BlockId>,
+        shows: impl Fn(usize) -> bool,
+        before: Option<Self>,
+    ) -> Self {
         let (job, plan) = (document.job(), document.plan());
         let layout = &plan.layout;
         let mut given = Given::as_laid(job, layout);
@@ -38,17 +49,25 @@ impl Zones {
         given.standing.retain(|id| on.is_some() && Some(*id) != dragged && face_of(*id) == on);
         let mut before = before.map_or_else(Vec::new, |zones| zones.faces).into_iter();
         let faces = layout.roof.faces.iter().enumerate().map(|(index, face)| {
+            let before = before.next().flatten();
+            if !shows(index) {
+                return None;
+            }
             let keep_outs = keep_outs(job, layout, index, &given);
-            before.next().filter(|it| it.keep_outs == keep_outs && it.face == *face).unwrap_or_else(|| {
-                OfFace {
-                    zones: chalkcourse_limits::Zones::of(face, &keep_outs),
-                    face: face.clone(),
-                    keep_outs,
-                }
-            })
+            let same = before.filter(|it| it.keep_outs == keep_outs && it.face == *face);
+            Some(same.unwrap_or_else(|| OfFace {
+                zones: chalkcourse_limits::Zones::of(face, &keep_outs),
+                face: face.clone(),
+                keep_outs,
+            }))
         });
         let faces = faces.collect();
         Self { plan: Arc::clone(plan), dragged, faces }
+    }
+
+    /// Whether any is drawn.
+    pub(super) fn are_drawn(&self) -> bool {
+        self.faces.iter().any(Option::is_some)
     }
 }
 
@@ -62,16 +81,24 @@ fn dragged(gesture: Option<&Gesture>) -> Option<BlockId> {
     }
 }
 
-pub(super) fn zones(brush: &Brush, document: &Document, own: &mut Canvas) {
+pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
     let dragged = dragged(own.drag.gesture.as_ref());
+    let layout = &document.plan().layout;
+    let held = state.selection.face(document.job()).and_then(|id| layout.face(id)).map(|(index, _)| index);
+    let near = brush.space.camera.scale >= ALL_FROM;
+    let shows = |index: usize| brush.space.shows(index) && (near || held == Some(index));
     let kept = own.zones.take();
-    let same = |zones: &Zones| Arc::ptr_eq(&zones.plan, document.plan()) && zones.dragged == dragged;
+    let same = |zones: &Zones| {
+        Arc::ptr_eq(&zones.plan, document.plan())
+            && zones.dragged == dragged
+            && zones.faces.iter().enumerate().all(|(index, it)| it.is_some() == shows(index))
+    };
     let zones = match kept {
         Some(zones) if same(&zones) => zones,
-        kept => Zones::of(document, dragged, kept),
+        kept => Zones::of(document, dragged, shows, kept),
     };
     let stroke = Stroke::new(1.0, brush.palette.zone);
-    for (_, it) in zones.faces.iter().enumerate().filter(|(index, _)| brush.space.shows(*index)) {
+    for it in zones.faces.iter().flatten() {
         // Dots around what is free for modules, dashes around what is not for the lowest row.
         for (shapes, dashes) in [(&it.zones.free, (2.0, 4.0)), (&it.zones.not_lowest, (7.0, 4.0))] {
             for shape in shapes {

@@ -6,10 +6,10 @@ use super::labelling::{BELOW, Of, Show, Words, around, point, rank, thing};
 use super::picture;
 use crate::state::{Dimension, State, View};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, RoofFace, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, Polygon, RoofFace, dvec2};
 use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::Layout;
-use egui::Stroke;
+use egui::{Color32, Mesh, Rect, Shape, Stroke};
 use std::sync::Arc;
 
 /// How much of a face is seen over a picture, of 255.
@@ -19,6 +19,8 @@ const SHORT: f32 = 7.0;
 const SEEN: f32 = 10.0;
 /// How far the words of an edge go out.
 const OUT: f64 = 160.0;
+/// What comes through the roof has a shape from this size on, in points.
+const ROUND_FROM: f64 = 5.0;
 /// Names of what comes through the roof show from this scale, in points to a metre.
 const NAMES_FROM: f64 = 14.0;
 
@@ -63,6 +65,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let units = document.job().units;
     let held_face = super::dimensions::face_of_sides(document, state);
+    let mut lines = Mesh::default();
     for (index, (face, placed)) in layout.roof.faces.iter().zip(&layout.faces).enumerate() {
         if !brush.space.shows(index) {
             continue;
@@ -80,10 +83,10 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
             }
             let (width, dashes, gaps) = theme::edge_style(edge.kind);
             let width = if held { width + 1.5 } else { width };
-            brush.styled(a, b, color, (width, dashes, gaps));
+            brush.styled_into(&mut lines, (a, b), color, (width, dashes, gaps));
             brush.keep_off_line(a, b, width, Weight::Line, Some(thing::edge(index, nth)));
             let long = (b - a).length();
-            if long < SHORT || !brush.space.area.intersects(egui::Rect::from_two_pos(a, b).expand(1.0)) {
+            if long < SHORT || !brush.space.area.intersects(Rect::from_two_pos(a, b).expand(1.0)) {
                 continue;
             }
             let color = if held { color } else { brush.palette.text };
@@ -115,6 +118,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
             });
         }
     }
+    brush.painter.add(Shape::mesh(lines));
 }
 
 /// Whether a span is all of its side: a side that meets several others has the words of each of them.
@@ -146,7 +150,7 @@ pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
             continue;
         }
         let corners: Vec<_> = face.plan.outer.iter().map(|&p| brush.space.screen_from_plan(p)).collect();
-        let room = egui::Rect::from_points(&corners);
+        let room = Rect::from_points(&corners);
         if room.size().min_elem() < 26.0 || !room.intersects(brush.space.area) {
             continue;
         }
@@ -206,6 +210,16 @@ pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVe
         .map(|(p, _)| p)
 }
 
+/// A penetration too small for its shape to be seen, as a square of its size.
+fn dot(brush: &Brush, plan: &Polygon, color: Color32) {
+    if let Some(bounds) = plan.bounds() {
+        let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
+        let mut dot = Mesh::default();
+        dot.add_colored_rect(Rect::from_points(&ends), color);
+        brush.painter.add(Shape::mesh(dot));
+    }
+}
+
 pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let p = brush.palette;
@@ -215,8 +229,13 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
         }
         let held = state.selection == Selection::Penetration(placed.id);
         let hovered = state.hover == Selection::Penetration(placed.id);
-        brush.fill(&placed.plan, p.penetration);
         let color = if held || hovered { p.accent } else { p.line };
+        let bounds = placed.plan.bounds().map_or(0.0, |bounds| bounds.size().max_element());
+        if bounds * brush.space.camera.scale < ROUND_FROM {
+            dot(brush, &placed.plan, color);
+            continue;
+        }
+        brush.fill(&placed.plan, p.penetration);
         brush.outline(&placed.plan, Stroke::new(if held { 2.5 } else { 1.5 }, color), None);
     }
 }
@@ -232,7 +251,7 @@ pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &Stat
         let hovered = state.hover == Selection::Penetration(placed.id);
         if let Some(bounds) = placed.plan.bounds() {
             let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
-            let on_screen = egui::Rect::from_points(&ends);
+            let on_screen = Rect::from_points(&ends);
             brush.keep_off_rect(on_screen, Weight::Solid);
             if (brush.space.camera.scale > NAMES_FROM || held || hovered)
                 && on_screen.intersects(brush.space.area)

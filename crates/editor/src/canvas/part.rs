@@ -47,18 +47,18 @@ pub(super) fn tell(ui: &mut Ui, stage: &Stage, document: &Document, state: &Stat
     }
     let job = document.job();
     let space = &stage.space;
-    let mut item = |ui: &mut Ui, points: Vec<Pos2>, what: Selection, words: &str| {
+    let mut item = |ui: &mut Ui, points: Vec<Pos2>, what: Selection, words: &dyn Fn() -> String| {
         super::item::item(ui, stage, points, what, state.selection, words, actions);
     };
     for part in &job.parts {
         let points = part.outline.outer.iter().map(|&c| space.screen_from_plan(c)).collect();
-        item(ui, points, Selection::Part(part.id, PartPlace::Whole), &text::part_words(part));
+        item(ui, points, Selection::Part(part.id, PartPlace::Whole), &|| text::part_words(part));
     }
     let Some(part) = part_held(job, state.selection) else { return };
     for (ring, corner, at) in part_corners(part) {
         let at = space.screen_from_plan(at);
         let grip = egui::vec2(theme::HANDLE, theme::HANDLE);
         let what = Selection::Part(part.id, PartPlace::Corner { ring, corner });
-        item(ui, vec![at - grip, at + grip], what, &text::part_corner_words(&part.name, corner));
+        item(ui, vec![at - grip, at + grip], what, &|| text::part_corner_words(&part.name, corner));
     }
 }

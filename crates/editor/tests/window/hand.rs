@@ -63,6 +63,9 @@ impl Hand {
     fn beginning(options: Options, builder: HarnessBuilder<Option<Editor>>, kept: Option<Kept>) -> Self {
         let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
             move |ui, editor: &mut Option<Editor>| {
+                // The program's own window is cleared to it.
+                let ground = chalkcourse::ground(ui.visuals());
+                ui.painter().rect_filled(ui.max_rect(), 0.0, ground);
                 let storage = kept.as_ref().map(|kept| kept as &dyn eframe::Storage);
                 editor.get_or_insert_with(|| Editor::new(ui.ctx(), options.clone(), storage)).show(ui);
             },
