@@ -209,15 +209,6 @@ fn no_layout_by_hand_on_real_roofs_has_more_than_is_claimed() {
     assert!(found.is_empty(), "{} wrong:\n{}", found.len(), found.join("\n"));
 }
 
-/// What is filled passes `check` on usual houses, all faces at once.
-#[test]
-fn filled_houses_have_no_stop() {
-    let some = USUAL.step_by(9);
-    let stops: Vec<String> =
-        some.flat_map(|seed| stopped(&format!("usual {seed}"), &usual(seed).job)).collect();
-    assert!(stops.is_empty(), "{}", stops.join("\n"));
-}
-
 /// A waiver of a pathway or of the room beside a ridge changes no claim.
 #[test]
 fn claims_do_not_lean_on_waivers() {

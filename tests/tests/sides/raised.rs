@@ -3,7 +3,7 @@
 use super::{again, empty};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, SideId, distance_to_segment, dvec2, signed_area};
-use chalkcourse_job::{Edit, FaceId, History, PartId, PartKind, PartSide, Resolved, RoofPart, apply};
+use chalkcourse_job::{Edit, Face, FaceId, History, PartId, PartKind, PartSide, Resolved, RoofPart, apply};
 use chalkcourse_layout::Layout;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -20,8 +20,8 @@ struct Seen {
 const MITRE: f64 = 20.0;
 
 /// So far beyond a side is looked for what is there, metres. The roof itself tells no neighbour where corners of the two faces do not
-/// lie on each other.
-const BEYOND: f64 = 0.02;
+/// lie on each other. Where what is there is narrower than a finger, so that a side is as good as beside the next one too, both are.
+const BEYOND: [f64; 2] = [0.0005, 0.02];
 
 /// The edges of the ground that a part covers: its walls moved out by their overhangs.
 fn edges(job: &Resolved) -> Vec<((PartId, u32), DVec2, DVec2)> {
@@ -64,12 +64,10 @@ fn seen(job: &Resolved) -> BTreeMap<(FaceId, SideId), Seen> {
             entry.lines.push((a, b));
             entry.walls.extend(edges.iter().filter(along).map(|(name, ..)| *name));
             let other = span.neighbour.and_then(|n| job.faces.get(n.face)?.from);
-            let out = (b - a).normalize_or_zero().perp() * -BEYOND;
-            let there = [0.1, 0.3, 0.5, 0.7, 0.9].map(|t| a.lerp(b, t) + out);
-            let beyond = job
-                .faces
-                .iter()
-                .filter(|other| other.id != face.id && there.iter().any(|&p| other.outline.contains(p)));
+            let out = -(b - a).normalize_or_zero().perp();
+            let there = BEYOND.map(|far| [0.1, 0.3, 0.5, 0.7, 0.9].map(|t| a.lerp(b, t) + out * far));
+            let is_there = |other: &Face| there.iter().flatten().any(|&p| other.outline.contains(p));
+            let beyond = job.faces.iter().filter(|other| other.id != face.id && is_there(other));
             let beyond = beyond.filter_map(|face| face.from).chain(other);
             entry.faces.extend(beyond.map(|from| (from.part, from.side)));
         }
@@ -287,6 +285,14 @@ proptest! {
 #[test]
 fn an_eave_over_two_walls_that_bends_between_them_stays_over_the_longer() {
     numbers_stay(&[Build::Add(0, 0, 0.5716), Build::Corner(0, 0, 0.0, 0.2623)]).unwrap();
+}
+
+/// A dormer that stands over a hip, with its ridge 2 mm from where its west slope leaves the east face: of that slope the side of the
+/// east face has a strip of 2 mm beyond it, and then comes the other slope. Pushed on, the strip is wide, and the side the same.
+#[test]
+fn a_side_along_a_strip_of_a_slope_is_the_same_when_the_strip_is_wide() {
+    numbers_stay(&[Build::Shift(1, 2.2042488464189374, 0.0), Build::Shift(1, 1.3295608935219159, 0.0)])
+        .unwrap();
 }
 
 /// A hip that goes while the side beyond it is a gable has its number again afterwards.
