@@ -721,6 +721,8 @@ commandline-help-a-geojson-file-rfc-7946 = A GeoJSON file (RFC 7946) with the ou
 commandline-help-what-stands-on-one-side = What is on one side, where it is not the same as on the others: `3=gable`, `3=wall`, `3=8:12`; with its own eave height and overhang, `3=8:12,eave=10 ft,overhang=2 ft`. Sides count from 1 at the first corner of the outline, `2.1` is the first side of the first courtyard. Can be given more than once.
 commandline-help-which-outline-of-the-file = Which outline in the file, by name; the first one if none is named.
 commandline-help-reports-the-roof-faces-edges = Reports the roof: faces, edges by kind, squares, footprint, heights.
+commandline-help-wires = Tells the circuits: order of plugging, extension leads, ways home, volts and amperes; strings modules automatically
+commandline-help-wires-automatically = Makes all circuits anew: as few as inverter and devices allow, then as few extension leads, then the least cable, and tells what is proved
 commandline-help-lists-the-buildings-of-a = Lists the buildings of a GeoJSON or CityJSON file or folder, or makes a job from one of them.
 commandline-help-writes-the-plan-as-geojson = Writes the plan as GeoJSON for a map, or the house as glTF for a 3-D program.
 commandline-help-makes-a-job-or-adds = Makes a job, or adds to one, with a face from side lengths, diagonals and pitch as taped on the deck.
@@ -2332,6 +2334,19 @@ job-a-waiver-needs-a-reason = a waiver needs a reason: write why this may be bui
 # $most_number (text)
 job-cant-be-the-number-of = { $value } can't be the number of anything: numbers go up to { $most_number }
 
+# $name (text)
+# $most (text)
+# $modules (text)
+job-a-circuit-has-1-to = { $name }: a circuit has 1 to { $most } modules, not { $modules }
+
+# $name (text)
+job-a-module-is-in-one-circuit = { $name }: a module is in one circuit, and there once
+job-a-name-is-needed = a circuit and a junction box need a name
+
+# $field (text)
+# $celsius (text)
+job-is-no-temperature = { $field }: { $celsius } °C is no temperature of this earth
+
 # $value (text)
 job-the-order = the order: { $value }
 
@@ -2347,6 +2362,9 @@ job-the-courses-of-face = the courses of face { $face }
 
 # $penetration (text)
 job-penetration-2 = penetration { $penetration }
+
+# $name (text)
+job-junction-box-2 = junction box { $name }
 
 # $index (text)
 # $added (text)
@@ -2452,6 +2470,9 @@ job-block-has-rows-1-to = block { $block } has rows 1 to { $rows } and places 1 
 job-an-outline-of-three-corners = an outline of three corners keeps them all
 job-part-3 = part
 job-waiver = waiver
+job-circuit = circuit
+job-junction-box = junction box
+job-wiring = wires
 job-site = site
 job-picture-under-the-plan = picture under the plan
 job-kit = kit
@@ -2634,6 +2655,19 @@ kit-parts-laps-there-is-no = parts[{ $index }].laps: there is no part { $under }
 
 kit-laying-joints-must-name-at = laying.joints must name at least one of "free", "aligned" and "half-lapped"
 kit-laying-base-rail-above-course = laying.base_rail: above_course_from and above_course_to must rise, within a meter of the course line
+
+# $field (text)
+# $share (text)
+kit-wiring-share = { $field } is a share from 0 to 1, not { $share }
+kit-wiring-vmp = wiring.vmp_percent_per_kelvin must be 0 or less, and not below -5: voltage falls when cells are hot
+kit-wiring-string-rises = wiring.device.dc: least_in_string can't be more than most_in_string
+
+# $index (text)
+kit-wiring-inverter-rises = wiring.inverters[{ $index }]: least_volts can't be more than most_volts
+
+# $index (text)
+# $number (text)
+kit-wiring-inverter-twice = wiring.inverters[{ $index }].number: { $number } is taken twice
 kit-tear-off = Tear-off
 kit-deck = Deck
 kit-dry-in = Dry-in
@@ -5684,6 +5718,75 @@ things-bonding-path =
         [one] { $count } bonding path
        *[other] { $count } bonding paths
     }
+# $count (number)
+things-circuit =
+    { $count ->
+        [one] { $count } circuit
+       *[other] { $count } circuits
+    }
+
+# $count (number)
+things-extension-lead =
+    { $count ->
+        [one] { $count } link with extension leads
+       *[other] { $count } links with extension leads
+    }
+
+# $count (number)
+things-home-run-positive =
+    { $count ->
+        [one] { $count } home run of a + end
+       *[other] { $count } home runs of + ends
+    }
+
+# $count (number)
+things-home-run-negative =
+    { $count ->
+        [one] { $count } home run of a − end
+       *[other] { $count } home runs of − ends
+    }
+
+# $count (number)
+things-home-run-branch =
+    { $count ->
+        [one] { $count } home run of a branch
+       *[other] { $count } home runs of branches
+    }
+
+# $count (number)
+things-ground-to-box =
+    { $count ->
+        [one] { $count } way of the bare copper to a box
+       *[other] { $count } ways of the bare copper to a box
+    }
+
+# $count (number)
+things-home-run-end =
+    { $count ->
+        [one] { $count } end of a home run at the array
+       *[other] { $count } ends of home runs at the array
+    }
+
+# $count (number)
+things-box-on-roof =
+    { $count ->
+        [one] { $count } junction box on the roof
+       *[other] { $count } junction boxes on the roof
+    }
+
+# $count (number)
+things-box-under-deck =
+    { $count ->
+        [one] { $count } junction box under the deck
+       *[other] { $count } junction boxes under the deck
+    }
+
+# $count (number)
+things-inverter =
+    { $count ->
+        [one] { $count } inverter of this kind
+       *[other] { $count } inverters of this kind
+    }
 
 # $count (number)
 things-extra-fastener-for-wind =
@@ -6640,6 +6743,246 @@ window-falls-kill-keep-off-the = Falls kill. Keep off the roof without fall prot
 window-direct-current-kills-and-it = Direct current kills, and it can't be switched off at the module: a module is live whenever light falls on it.
 window-mark = {""}
 
+## Circuits and wires
+
+wires-planning-aid = A planning aid. Electrical design and work belong to licensed people where the law says so. Modules are live whenever light falls on them: neither an open disconnect nor rapid shutdown makes a module's own leads dead. Never part dc plugs under load.
+wires-not-checked = Not checked: arc-fault and ground-fault protection, rapid shutdown, conductors and conduit beyond the array, box fill, point of connection, labels. An electrician checks these by the code as adopted.
+
+# $year (text)
+wires-edition = Sections are those of NEC { $year }. Only the text of 2017 was read; later ones are quoted from memory, and 2026 was not read.
+
+# $name (text)
+wires-circuit = circuit { $name }
+wires-a-circuit = a circuit
+wires-title-string-voltage = Strings stay below the highest voltage
+wires-reason-string-voltage = On the coldest morning a string has its highest voltage. Too much of it destroys the inverter, and an arc does not go out by itself.
+wires-title-string-start = Strings keep enough voltage on hot days
+wires-reason-string-start = Hot cells give less voltage. Below its lowest an inverter stops working.
+wires-title-circuit-size = Circuits have as many modules as their devices allow
+wires-reason-circuit-size = Each maker says how few and how many devices one circuit may have; a breaker carries no more.
+wires-title-inverter-input = Each input gets what it takes
+wires-reason-inverter-input = More strings or more current than an input takes heat plugs and conductors.
+wires-title-parallel-strings = Strings on one input are alike
+wires-reason-parallel-strings = A string that is shorter or faces another way pulls the others off their working point, and they feed it.
+wires-title-string-faces = A string of bare modules faces one way
+wires-reason-string-faces = The module with the least sun holds back the whole string.
+wires-title-leads-reach = Leads reach from module to module
+wires-reason-leads-reach = A lead that is pulled to reach breaks its plug. Plugs of two makes are never mated.
+wires-title-device-input = Each device takes its module
+wires-reason-device-input = A device fails when its module gives more than it takes.
+wires-title-modules-wired = Every module is in a circuit
+wires-reason-modules-wired = A module in no circuit gives nothing, and its leads stay live.
+wires-geometry-modules-wired = a module is in one circuit or in none
+wires-by-inverter-volts = the inverter's highest input voltage
+wires-by-module-volts = the module's system voltage
+wires-by-dwelling-volts = 600 V in dwellings
+wires-by-least-volts = the inverter's lowest voltage
+wires-by-device-count = what the devices' maker allows in one circuit
+wires-by-device-watts = the power that the devices' maker allows in one string
+wires-by-string-current = the current of the string
+wires-by-breaker = the branch's breaker
+wires-by-one = one module is the least
+
+# $circuit (text)
+# $modules (text)
+# $volts (text)
+# $most (text)
+# $by (text)
+wires-string-voltage = { $circuit }: { $modules } give up to { $volts } V at the lowest temperature; { $most } V is the most, by { $by }. Take modules out of it.
+
+# $circuit (text)
+# $modules (text)
+# $volts (text)
+# $least (text)
+wires-string-start = { $circuit }: { $modules } with hot cells work at { $volts } V; the inverter needs { $least } V. Put modules into it.
+
+# $circuit (text)
+# $modules (text)
+# $least (text)
+# $most (text)
+# $by (text)
+wires-circuit-size = { $circuit } has { $modules }; it holds { $least } to { $most }, by { $by }.
+
+# $least (text)
+# $most (text)
+wires-from-to = { $least } to { $most }
+
+# $circuit (text)
+wires-no-input = { $circuit } is led to no input of an inverter.
+wires-no-input-measured = no input
+wires-no-input-required = an input of an inverter
+
+# $circuit (text)
+# $strings (text)
+# $most (text)
+wires-input-strings = { $circuit } is string { $strings } on its input, which takes { $most }. Lead it to another.
+
+# $circuit (text)
+# $amps (text)
+# $most (text)
+wires-input-current = { $circuit } brings the current at its input to { $amps } A; it takes { $most } A.
+
+# $circuit (text)
+# $other (text)
+wires-parallel-faces = { $circuit } faces another way than { $other } on the same input. Lead it to another input.
+
+# $circuit (text)
+# $modules (text)
+# $other (text)
+# $same (text)
+wires-parallel-counts = { $circuit } has { $modules }, and { $other } on the same input has { $same }. Make them alike, or lead one to another input.
+
+# $circuit (text)
+wires-string-faces = { $circuit } has modules that face different ways, and no devices.
+wires-two-ways = different ways
+wires-one-way = one way
+
+# $circuit (text)
+# $links (number)
+# $apart (text)
+# $reach (text)
+wires-leads-short =
+    { $links ->
+        [one] { $circuit }: leads and extension leads don't reach between two modules: { $apart }, with leads of { $reach } together.
+       *[other] { $circuit }: leads and extension leads don't reach in { $links } places, first { $apart }, with leads of { $reach } together.
+    }
+
+# $circuit (text)
+# $links (number)
+wires-leads-nowhere =
+    { $links ->
+        [one] { $circuit }: two modules that follow one another lie on faces that don't meet.
+       *[other] { $circuit }: leads don't reach in { $links } places, the first between faces that don't meet.
+    }
+wires-no-way = faces that don't meet
+
+# $has (text)
+# $most (text)
+wires-device-input = the module gives { $has }, and its device takes { $most }.
+
+# $block (text)
+# $modules (number)
+wires-not-wired =
+    { $modules ->
+        [one] { $block }: { $modules } module is in no circuit.
+       *[other] { $block }: { $modules } modules are in no circuit.
+    }
+
+# $circuit (text)
+# $modules (number)
+wires-circuit-gone =
+    { $modules ->
+        [one] { $circuit } names { $modules } module that is not there. Bring it back, or take it out of the circuit.
+       *[other] { $circuit } names { $modules } modules that are not there. Bring them back, or take them out of the circuit.
+    }
+wires-kit-without-wiring = the kit does not say how its modules are wired
+wires-no-circuit-yet = no circuit is drawn yet
+wires-with-devices = the kit has a device at each module
+wires-without-devices = the kit has no device at its modules
+wires-branches-instead = the kit's circuits are ac branches
+wires-unknown-inverter = which inverter it has
+wires-unknown-lowest = the lowest temperature
+wires-unknown-hottest = how hot cells become
+
+# $least (text)
+# $least_by (text)
+# $most (text)
+# $most_by (text)
+# $source (text)
+wires-window = A circuit holds { $least } ({ $least_by }) to { $most } modules ({ $most_by }; { $source }).
+
+# $name (text)
+# $modules (text)
+# $kilowatts (text)
+wires-circuit-line = Circuit { $name }: { $modules }, { $kilowatts } kW
+
+# $lowest (text)
+# $highest (text)
+wires-volts-from-to = Works from { $lowest } V; at most { $highest } V when cold
+
+# $highest (text)
+wires-volts-to = At most { $highest } V
+
+# $most (text)
+# $continuous (text)
+# $source (text)
+wires-amps = At most { $most } A; conductors and overcurrent devices by { $continuous } A ({ $source })
+
+# $volts (text)
+wires-meter = A meter shows { $volts } V of it open, at 25 °C and before devices are switched on
+
+# $volts (text)
+wires-meter-ac = A meter shows { $volts } V ac
+
+# $order (text)
+wires-order = Plugged in this order (block row.place): { $order }
+
+# $name (text)
+# $ways (text)
+wires-home = Home to box { $name }: { $ways }
+
+# $name (text)
+wires-home-unknown = Home to box { $name }: the way is not known; put the box on a face that meets this one
+
+# $modules (number)
+wires-loose =
+    { $modules ->
+        [one] { $modules } module is in no circuit.
+       *[other] { $modules } modules are in no circuit.
+    }
+
+# $modules (number)
+# $least (text)
+# $most (text)
+wires-left =
+    { $modules ->
+        [one] { $modules } module was left: no number of circuits of { $least } to { $most } holds it.
+       *[other] { $modules } modules were left: no number of circuits of { $least } to { $most } holds them.
+    }
+
+# $circuits (number)
+wires-fewest-circuits =
+    { $circuits ->
+        [one] one circuit
+       *[other] { $circuits } circuits, and fewer can't hold them
+    }
+
+# $circuits (number)
+wires-circuits-found =
+    { $circuits ->
+        [one] one circuit
+       *[other] { $circuits } circuits; fewer were not found
+    }
+
+# $leads (number)
+wires-fewest-leads =
+    { $leads ->
+        [one] { $leads } extension lead, and no division has fewer
+       *[other] { $leads } extension leads, and no division has fewer
+    }
+wires-no-lead = no extension lead
+
+# $leads (number)
+# $least (text)
+wires-leads-at-least =
+    { $leads ->
+        [one] { $leads } extension lead, at least { $least }
+       *[other] { $leads } extension leads, at least { $least } in any division
+    }
+
+# $cable (text)
+wires-least-cable = { $cable } of way, the least
+
+# $cable (text)
+# $least (text)
+wires-cable-at-least = { $cable } of way, at least { $least } in any division
+
+# $modules (text)
+# $circuits (text)
+# $leads (text)
+# $cable (text)
+wires-claim = { $modules } that may share a circuit: { $circuits }; { $leads }; { $cable }. Over all ways to divide them into as many circuits within these limits and to plug each in any order, cables along the eave and up the slope.
+
 ## Texts of data files, by their English
 
 data-module-405-w = Module, 405 W
@@ -6675,6 +7018,18 @@ data-bare-copper-conductor-solid-6-awg = Bare copper conductor, solid, 6 AWG
 data-lead-row-to-row = Lead, row to row
 data-home-run-lead-set = Home run lead set
 data-junction-box-with-roof-flashing = Junction box with roof flashing
+data-junction-box-under-the-deck = Junction box, under the deck
+data-extension-lead-1-m = Extension lead, 1 m
+data-extension-lead-2-m = Extension lead, 2 m
+data-extension-lead-5-m = Extension lead, 5 m
+data-cable-for-home-runs-red-10-awg = Cable for home runs, red, 10 AWG
+data-cable-for-home-runs-black-10-awg = Cable for home runs, black, 10 AWG
+data-plug-pair-for-home-runs = Plug pair for home runs
+data-inverter-7-6-kw-for-dc-devices = Inverter, 7.6 kW, for dc devices
+data-inverter-11-5-kw-for-dc-devices = Inverter, 11.5 kW, for dc devices
+data-trunk-extension-2-m = Trunk extension, 2 m
+data-trunk-extension-5-m = Trunk extension, 5 m
+data-trunk-cable-for-home-runs-12-awg = Trunk cable for home runs, 12 AWG
 data-conduit-3-4-in-10-ft = Conduit, 3/4 in, 10 ft stick, allowance
 data-labels-for-raceway-and-disconnect-allowance = Labels for raceway and disconnect, allowance
 data-sheathing-7-16-in-4-x = Sheathing, 7/16 in, 4 x 8 ft, to replace, allowance

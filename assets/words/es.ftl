@@ -454,6 +454,8 @@ commandline-help-a-geojson-file-rfc-7946 = Un archivo GeoJSON (RFC 7946) con el 
 commandline-help-what-stands-on-one-side = Lo que hay en un lado, si no es lo mismo que en los demás: `3=gable`, `3=wall`, `3=8:12`; con altura de alero y voladizo propios, `3=8:12,eave=10 ft,overhang=2 ft`. Los lados se cuentan desde 1 en la primera esquina del contorno, `2.1` es el primer lado del primer patio. Se puede dar muchas veces.
 commandline-help-which-outline-of-the-file = Qué contorno del archivo, por su nombre; el primero si no se nombra ninguno.
 commandline-help-reports-the-roof-faces-edges = Da un informe del techo: faldones, bordes por tipo, cuadros, huella, alturas.
+commandline-help-wires = Dice los circuitos: orden de conexión, extensiones, bajadas, voltios y amperios; forma circuitos automáticamente
+commandline-help-wires-automatically = Forma de nuevo todos los circuitos: los menos que permiten inversor y dispositivos, luego las menos extensiones, luego el menor cable, y dice qué está probado
 commandline-help-lists-the-buildings-of-a = Enumera los edificios de un archivo o carpeta GeoJSON o CityJSON, o hace una obra de uno de ellos.
 commandline-help-writes-the-plan-as-geojson = Escribe la planta como GeoJSON para un mapa, o la casa como glTF para un programa de 3D.
 commandline-help-makes-a-job-or-adds = Hace una obra, o agrega a una, con un faldón a partir de los largos de los lados, las diagonales y la pendiente, medidos con cinta en el entablado.
@@ -1301,6 +1303,10 @@ job-picture-missing = { $path }: { $error }; vuelva a poner la imagen ahí, o el
 job-picture-too-large = { $path }: esta imagen mide más de { $most } MB; haga una más pequeña
 job-a-waiver-needs-a-reason = una dispensa necesita una razón: escriba por qué se puede construir así
 job-cant-be-the-number-of = { $value } no puede ser el número de nada: los números llegan hasta { $most_number }
+job-a-circuit-has-1-to = { $name }: un circuito tiene de 1 a { $most } módulos, no { $modules }
+job-a-module-is-in-one-circuit = { $name }: un módulo está en un solo circuito, y una sola vez
+job-a-name-is-needed = un circuito y una caja de empalme necesitan un nombre
+job-is-no-temperature = { $field }: { $celsius } °C no es una temperatura de esta tierra
 job-the-order = el pedido: { $value }
 job-face = el faldón
 job-penetration = la penetración
@@ -1310,6 +1316,7 @@ job-the-rule-book = el libro de reglas
 job-the-price-list = la lista de precios
 job-the-courses-of-face = las hiladas del faldón { $face }
 job-penetration-2 = la penetración { $penetration }
+job-junction-box-2 = la caja de empalme { $name }
 job-added-number-is-a-part = added[{ $index }].number: { $added } es una pieza del kit: cambie ese renglón o use otro número
 job-the-reveal-of-block = la separación del bloque { $block }
 job-missing-field-in-face-which = falta el campo `{ $field }` en el faldón { $id }, que es dibujado: no sale de ninguna parte de la casa
@@ -1350,6 +1357,9 @@ job-block-has-rows-1-to = el bloque { $block } tiene las filas 1 a { $rows } y l
 job-an-outline-of-three-corners = un contorno de tres esquinas las conserva todas
 job-part-3 = parte
 job-waiver = dispensa
+job-circuit = circuito
+job-junction-box = caja de empalme
+job-wiring = cableado
 job-site = sitio
 job-picture-under-the-plan = imagen bajo la planta
 job-kit = kit
@@ -1421,6 +1431,11 @@ kit-parts-laps-lies-over-but = parts[{ $index }].laps: { $part } va sobre { $und
 kit-parts-laps-there-is-no = parts[{ $index }].laps: no hay pieza { $under } entre las piezas
 kit-laying-joints-must-name-at = laying.joints debe nombrar al menos uno de "free", "aligned" y "half-lapped"
 kit-laying-base-rail-above-course = laying.base_rail: above_course_from y above_course_to deben ir de menor a mayor, a menos de un metro de la línea de hilada
+kit-wiring-share = { $field } es una parte de 0 a 1, no { $share }
+kit-wiring-vmp = wiring.vmp_percent_per_kelvin debe ser 0 o menos, y no menos de -5: el voltaje baja con las celdas calientes
+kit-wiring-string-rises = wiring.device.dc: least_in_string no puede ser más que most_in_string
+kit-wiring-inverter-rises = wiring.inverters[{ $index }]: least_volts no puede ser más que most_volts
+kit-wiring-inverter-twice = wiring.inverters[{ $index }].number: { $number } está dos veces
 kit-tear-off = Quitar el techo viejo
 kit-deck = Entablado
 kit-dry-in = Impermeabilización
@@ -3124,6 +3139,65 @@ things-bonding-path =
         [one] { $count } trayecto de la unión eléctrica
        *[other] { $count } trayectos de la unión eléctrica
     }
+things-circuit =
+    { $count ->
+        [one] { $count } circuito
+       *[other] { $count } circuitos
+    }
+
+things-extension-lead =
+    { $count ->
+        [one] { $count } unión con extensiones
+       *[other] { $count } uniones con extensiones
+    }
+
+things-home-run-positive =
+    { $count ->
+        [one] { $count } bajada de un extremo +
+       *[other] { $count } bajadas de extremos +
+    }
+
+things-home-run-negative =
+    { $count ->
+        [one] { $count } bajada de un extremo −
+       *[other] { $count } bajadas de extremos −
+    }
+
+things-home-run-branch =
+    { $count ->
+        [one] { $count } bajada de un ramal
+       *[other] { $count } bajadas de ramales
+    }
+
+things-ground-to-box =
+    { $count ->
+        [one] { $count } tramo del cobre desnudo hasta la caja
+       *[other] { $count } tramos del cobre desnudo hasta la caja
+    }
+
+things-home-run-end =
+    { $count ->
+        [one] { $count } extremo de bajada en el arreglo
+       *[other] { $count } extremos de bajadas en el arreglo
+    }
+
+things-box-on-roof =
+    { $count ->
+        [one] { $count } caja de empalme sobre el techo
+       *[other] { $count } cajas de empalme sobre el techo
+    }
+
+things-box-under-deck =
+    { $count ->
+        [one] { $count } caja de empalme bajo el entablado
+       *[other] { $count } cajas de empalme bajo el entablado
+    }
+
+things-inverter =
+    { $count ->
+        [one] { $count } inversor de este tipo
+       *[other] { $count } inversores de este tipo
+    }
 
 things-extra-fastener-for-wind =
     { $count ->
@@ -3958,6 +4032,130 @@ window-falls-kill-keep-off-the = Las caídas matan. No suba al techo sin protecc
 window-direct-current-kills-and-it = La corriente directa mata, y no se puede apagar en el módulo: un módulo está energizado siempre que le da la luz.
 window-mark = {""}
 
+## Circuits and wires
+
+wires-planning-aid = Una ayuda para planear. El diseño y el trabajo eléctricos son de personas con licencia donde la ley lo dice. Los módulos tienen voltaje siempre que les da la luz: ni un desconectador abierto ni el apagado rápido dejan sin voltaje los cables del propio módulo. Nunca separe conectores de cd con carga.
+wires-not-checked = No se revisa: protección contra arcos y contra fallas a tierra, apagado rápido, conductores y tubería más allá del arreglo, llenado de cajas, punto de conexión, etiquetas. Un electricista los revisa según el código adoptado.
+wires-edition = Las secciones son las del NEC { $year }. Solo se leyó el texto de 2017; los posteriores se citan de memoria, y el de 2026 no se leyó.
+wires-circuit = el circuito { $name }
+wires-a-circuit = un circuito
+wires-title-string-voltage = Las cadenas quedan bajo el voltaje máximo
+wires-reason-string-voltage = En la mañana más fría una cadena tiene su voltaje más alto. Si es demasiado destruye el inversor, y un arco no se apaga solo.
+wires-title-string-start = Las cadenas conservan voltaje suficiente en días de calor
+wires-reason-string-start = Las celdas calientes dan menos voltaje. Por debajo de su mínimo el inversor deja de trabajar.
+wires-title-circuit-size = Los circuitos tienen los módulos que permiten sus dispositivos
+wires-reason-circuit-size = Cada fabricante dice cuántos dispositivos como mínimo y como máximo lleva un circuito; un interruptor no lleva más.
+wires-title-inverter-input = Cada entrada recibe lo que admite
+wires-reason-inverter-input = Más cadenas o más corriente de la que admite una entrada calientan conectores y conductores.
+wires-title-parallel-strings = Las cadenas de una misma entrada son iguales
+wires-reason-parallel-strings = Una cadena más corta, o que mira a otro lado, saca a las demás de su punto de trabajo, y ellas la alimentan.
+wires-title-string-faces = Una cadena de módulos sin dispositivos mira a un solo lado
+wires-reason-string-faces = El módulo con menos sol frena toda la cadena.
+wires-title-leads-reach = Los cables alcanzan de módulo a módulo
+wires-reason-leads-reach = Un cable estirado para que alcance rompe su conector. Nunca se unen conectores de dos marcas.
+wires-title-device-input = Cada dispositivo admite su módulo
+wires-reason-device-input = Un dispositivo falla cuando su módulo da más de lo que admite.
+wires-title-modules-wired = Todo módulo está en un circuito
+wires-reason-modules-wired = Un módulo fuera de todo circuito no da nada, y sus cables siguen con voltaje.
+wires-geometry-modules-wired = un módulo está en un circuito o en ninguno
+wires-by-inverter-volts = el voltaje máximo de entrada del inversor
+wires-by-module-volts = el voltaje de sistema del módulo
+wires-by-dwelling-volts = 600 V en viviendas
+wires-by-least-volts = el voltaje mínimo del inversor
+wires-by-device-count = lo que el fabricante de los dispositivos permite en un circuito
+wires-by-device-watts = la potencia que el fabricante de los dispositivos permite en una cadena
+wires-by-string-current = la corriente de la cadena
+wires-by-breaker = el interruptor del ramal
+wires-by-one = un módulo es lo mínimo
+wires-string-voltage = { $circuit }: { $modules } dan hasta { $volts } V a la temperatura más baja; lo máximo es { $most } V, por { $by }. Quítele módulos.
+wires-string-start = { $circuit }: { $modules } con celdas calientes trabajan a { $volts } V; el inversor necesita { $least } V. Agréguele módulos.
+wires-circuit-size = { $circuit } tiene { $modules }; admite de { $least } a { $most }, por { $by }.
+wires-from-to = de { $least } a { $most }
+wires-no-input = { $circuit } no va a ninguna entrada de un inversor.
+wires-no-input-measured = ninguna entrada
+wires-no-input-required = una entrada de un inversor
+wires-input-strings = { $circuit } es la cadena { $strings } de su entrada, que admite { $most }. Llévelo a otra.
+wires-input-current = { $circuit } sube la corriente de su entrada a { $amps } A; la entrada admite { $most } A.
+wires-parallel-faces = { $circuit } mira a otro lado que { $other } en la misma entrada. Llévelo a otra entrada.
+wires-parallel-counts = { $circuit } tiene { $modules }, y { $other } en la misma entrada tiene { $same }. Iguálelos, o lleve uno a otra entrada.
+wires-string-faces = { $circuit } tiene módulos que miran a distintos lados, y ningún dispositivo.
+wires-two-ways = distintos lados
+wires-one-way = un solo lado
+wires-leads-short =
+    { $links ->
+        [one] { $circuit }: los cables y extensiones no alcanzan entre dos módulos: { $apart }, con cables de { $reach } en total.
+       *[other] { $circuit }: los cables y extensiones no alcanzan en { $links } lugares, el primero de { $apart }, con cables de { $reach } en total.
+    }
+wires-leads-nowhere =
+    { $links ->
+        [one] { $circuit }: dos módulos seguidos están en faldones que no se tocan.
+       *[other] { $circuit }: los cables no alcanzan en { $links } lugares, el primero entre faldones que no se tocan.
+    }
+wires-no-way = faldones que no se tocan
+wires-device-input = el módulo da { $has }, y su dispositivo admite { $most }.
+wires-not-wired =
+    { $modules ->
+        [one] { $block }: { $modules } módulo no está en ningún circuito.
+       *[other] { $block }: { $modules } módulos no están en ningún circuito.
+    }
+wires-circuit-gone =
+    { $modules ->
+        [one] { $circuit } nombra { $modules } módulo que no está. Vuelva a ponerlo, o quítelo del circuito.
+       *[other] { $circuit } nombra { $modules } módulos que no están. Vuelva a ponerlos, o quítelos del circuito.
+    }
+wires-kit-without-wiring = el kit no dice cómo se conectan sus módulos
+wires-no-circuit-yet = aún no se ha trazado ningún circuito
+wires-with-devices = el kit tiene un dispositivo en cada módulo
+wires-without-devices = el kit no tiene dispositivos en sus módulos
+wires-branches-instead = los circuitos del kit son ramales de ca
+wires-unknown-inverter = qué inversor lleva
+wires-unknown-lowest = la temperatura más baja
+wires-unknown-hottest = cuánto se calientan las celdas
+wires-window = Un circuito admite de { $least } ({ $least_by }) a { $most } módulos ({ $most_by }; { $source }).
+wires-circuit-line = Circuito { $name }: { $modules }, { $kilowatts } kW
+wires-volts-from-to = Trabaja desde { $lowest } V; como máximo { $highest } V en frío
+wires-volts-to = Como máximo { $highest } V
+wires-amps = Como máximo { $most } A; conductores y protecciones según { $continuous } A ({ $source })
+wires-meter = Un medidor muestra { $volts } V con el circuito abierto, a 25 °C y antes de encender los dispositivos
+wires-meter-ac = Un medidor muestra { $volts } V de ca
+wires-order = Se conecta en este orden (bloque fila.lugar): { $order }
+wires-home = Bajada a la caja { $name }: { $ways }
+wires-home-unknown = Bajada a la caja { $name }: no se conoce el recorrido; ponga la caja en un faldón que toque a este
+wires-loose =
+    { $modules ->
+        [one] { $modules } módulo no está en ningún circuito.
+       *[other] { $modules } módulos no están en ningún circuito.
+    }
+wires-left =
+    { $modules ->
+        [one] Quedó { $modules } módulo: ningún número de circuitos de { $least } a { $most } lo admite.
+       *[other] Quedaron { $modules } módulos: ningún número de circuitos de { $least } a { $most } los admite.
+    }
+wires-fewest-circuits =
+    { $circuits ->
+        [one] un circuito
+       *[other] { $circuits } circuitos, y con menos no caben
+    }
+wires-circuits-found =
+    { $circuits ->
+        [one] un circuito
+       *[other] { $circuits } circuitos; con menos no se encontró
+    }
+wires-fewest-leads =
+    { $leads ->
+        [one] { $leads } extensión, y ninguna división lleva menos
+       *[other] { $leads } extensiones, y ninguna división lleva menos
+    }
+wires-no-lead = ninguna extensión
+wires-leads-at-least =
+    { $leads ->
+        [one] { $leads } extensión, al menos { $least }
+       *[other] { $leads } extensiones, al menos { $least } en cualquier división
+    }
+wires-least-cable = { $cable } de recorrido, lo mínimo
+wires-cable-at-least = { $cable } de recorrido, al menos { $least } en cualquier división
+wires-claim = { $modules } que pueden compartir un circuito: { $circuits }; { $leads }; { $cable }. Entre todas las maneras de dividirlos en tantos circuitos dentro de estos límites y de conectarlos en cualquier orden, con los cables a lo largo del alero y pendiente arriba.
+
 ## Texts of data files, by their English
 
 data-module-405-w = Módulo, 405 W
@@ -3993,6 +4191,18 @@ data-bare-copper-conductor-solid-6-awg = Conductor de cobre desnudo, sólido, 6 
 data-lead-row-to-row = Cable de fila a fila
 data-home-run-lead-set = Juego de cables de bajada
 data-junction-box-with-roof-flashing = Caja de empalme con tapajuntas de techo
+data-junction-box-under-the-deck = Caja de empalme, bajo el entablado
+data-extension-lead-1-m = Extensión, 1 m
+data-extension-lead-2-m = Extensión, 2 m
+data-extension-lead-5-m = Extensión, 5 m
+data-cable-for-home-runs-red-10-awg = Cable para bajadas, rojo, 10 AWG
+data-cable-for-home-runs-black-10-awg = Cable para bajadas, negro, 10 AWG
+data-plug-pair-for-home-runs = Par de conectores para bajadas
+data-inverter-7-6-kw-for-dc-devices = Inversor, 7.6 kW, para dispositivos de cd
+data-inverter-11-5-kw-for-dc-devices = Inversor, 11.5 kW, para dispositivos de cd
+data-trunk-extension-2-m = Extensión de troncal, 2 m
+data-trunk-extension-5-m = Extensión de troncal, 5 m
+data-trunk-cable-for-home-runs-12-awg = Cable troncal para bajadas, 12 AWG
 data-conduit-3-4-in-10-ft = Tubo conduit, 3/4 in, tramo de 10 ft, estimado
 data-labels-for-raceway-and-disconnect-allowance = Etiquetas para canalización y desconectador, estimado
 data-sheathing-7-16-in-4-x = Tablero, 7/16 in, 4 x 8 ft, por reemplazar, estimado

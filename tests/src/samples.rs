@@ -4,10 +4,11 @@ use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
     Block, BlockId, Cell, Edit, Face, FaceId, GeoPoint, Orientation, PartId, PartKind, Penetration,
-    PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, apply, builtin_kit, builtin_prices,
-    builtin_rule_book,
+    PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, WiringChoices, apply, builtin_kit,
+    builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
+use std::sync::Arc;
 
 const FOOT: f64 = 0.3048;
 
@@ -32,6 +33,14 @@ impl Draw {
             place: Some(GeoPoint { latitude: 39.1, longitude: -84.5 }),
             ..Site::default()
         };
+        // Tamsin Bluff: lowest expected, exceeded in 2 % of summer hours, and cells flat on a deck at that.
+        job.wiring = Arc::new(WiringChoices {
+            lowest_celsius: Some(-22.0),
+            highest_celsius: Some(34.0),
+            hottest_cell_celsius: Some(77.0),
+            inverters: vec!["FH-182".to_owned()],
+            ..WiringChoices::default()
+        });
         Self(job)
     }
 

@@ -12,7 +12,7 @@
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-const QUIET: [&str; 6] = ["geometry", "job", "layout", "limits", "rules", "takeoff"];
+const QUIET: [&str; 7] = ["geometry", "job", "layout", "limits", "wiring", "rules", "takeoff"];
 
 /// Literals that look like sentences but are not: positions in a data file, to which the error is appended.
 const EXCEPTIONS: [&str; 7] = [

@@ -219,6 +219,8 @@ fn check_all_outputs(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
         Output::FillsJson(&[]),
         Output::Applied(&done),
         Output::AppliedJson(&done, None),
+        Output::Wires(None),
+        Output::WiresJson(None),
         Output::GeoJson,
         Output::Glb,
     ];

@@ -9,6 +9,7 @@ mod orders;
 mod picture;
 mod raise;
 mod tape;
+mod wires;
 
 use anyhow::Context;
 use chalkcourse_job::{Resolved, load, load_rule_book, write_atomically};
@@ -129,6 +130,8 @@ enum Command {
     Export(formats::Export),
     #[command(about = words::commandline::HELP_MAKES_A_JOB_OR_ADDS.now())]
     Tape(tape::Tape),
+    #[command(about = words::commandline::HELP_WIRES.now())]
+    Wires(wires::WiresArguments),
     #[command(about = words::commandline::HELP_PRINTS_THE_CREWS_CHECKLIST_WORK.now())]
     Checklist {
         #[command(flatten)]
@@ -254,6 +257,7 @@ fn run(arguments: Arguments) -> anyhow::Result<Outcome> {
         Command::Import(import) => import.run(),
         Command::Export(export) => export.run(),
         Command::Tape(tape) => tape::run(&tape),
+        Command::Wires(arguments) => wires::wires(&arguments),
         Command::Checklist { mut on, format } => {
             let out = on.out.clone();
             if matches!(format, ChecklistFormat::Pdf) {

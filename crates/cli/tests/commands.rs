@@ -608,3 +608,35 @@ fn edits_come_through_a_pipe_and_onto_a_new_job() {
     assert_eq!(schema["title"], "chalkcourse-edits");
     assert_eq!(run(&["apply", &to]).status.code(), Some(2), "edits are wanted");
 }
+
+#[test]
+fn circuits_are_strung_told_and_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let wired = folder.path().join("wired.chalk.json");
+    let to = wired.to_str().expect("a path of words");
+    let plain = on("wires", "alder-court.chalk.json", &[]);
+    assert!(text(&plain).contains("no circuit is drawn yet"), "{}", text(&plain));
+    let strung = on("wires", "alder-court.chalk.json", &["--string-automatically", "--save", to]);
+    assert_eq!(strung.status.code(), Some(0), "{}", words_of_error(&strung));
+    for words in
+        ["Circuit 1: 12 modules, 4.86 kW", "one circuit; no extension lead;", "planning aid", "Not checked:"]
+    {
+        assert!(text(&strung).to_lowercase().contains(&words.to_lowercase()), "{words}: {}", text(&strung));
+    }
+    let again = run(&["wires", to, "--format", "json"]);
+    let report: serde_json::Value = serde_json::from_str(&text(&again)).expect("JSON");
+    assert_eq!(report["format"], "chalkcourse-wires");
+    assert_eq!(report["circuits"][0]["modules"].as_array().map(Vec::len), Some(12));
+    assert_eq!(report["circuits"][0]["highest_volts"], 480.0);
+    assert_eq!(report["window"]["most"], 14);
+    let refused = run(&["wires", to, "--string-automatically", "--save", to]);
+    assert_eq!(refused.status.code(), Some(2), "the job itself is not written over unasked");
+    let unknown = folder.path().join("edits.json");
+    std::fs::write(&unknown, r#"{"change-wiring": {"inverters": null}}"#).unwrap();
+    let bare = folder.path().join("bare.chalk.json");
+    let (unknown, bare) = (unknown.to_str().expect("words"), bare.to_str().expect("words"));
+    assert_eq!(run(&["apply", to, unknown, "--save", bare]).status.code(), Some(0));
+    let told = run(&["wires", bare, "--string-automatically"]);
+    assert_eq!(told.status.code(), Some(2));
+    assert!(words_of_error(&told).contains("which inverter it has"), "{}", words_of_error(&told));
+}

@@ -13,7 +13,11 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
 
-const KIT: &str = include_str!("../../../assets/kits/fernhollow-deck-mount-2026.json");
+/// The first one is what a new job begins with.
+const KITS: [&str; 2] = [
+    include_str!("../../../assets/kits/fernhollow-deck-mount-2026.json"),
+    include_str!("../../../assets/kits/fernhollow-deck-mount-ac-2026.json"),
+];
 /// The first one is what a new job begins with.
 const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2026.json"),
@@ -26,10 +30,15 @@ const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES_FORMAT: &str = "chalkcourse-price-list";
 const PRICES: &str = include_str!("../../../assets/price-lists/fernhollow-2026.json");
 
-/// The kit that comes with the program.
+/// The kit that a new job begins with.
 pub fn builtin_kit() -> Arc<Kit> {
-    static IT: LazyLock<Arc<Kit>> = LazyLock::new(|| builtin(KIT, KIT_FORMAT));
-    Arc::clone(&IT)
+    Arc::clone(&builtin_kits()[0])
+}
+
+/// The kits that come with the program: with dc devices at the modules, and with ac devices.
+pub fn builtin_kits() -> &'static [Arc<Kit>; 2] {
+    static THEM: LazyLock<[Arc<Kit>; 2]> = LazyLock::new(|| KITS.map(|text| builtin(text, KIT_FORMAT)));
+    &THEM
 }
 
 /// The rule book that a new job begins with.

@@ -6,9 +6,9 @@ use crate::check::{check_block, check_face, check_order, check_penetration, chec
 use crate::id::MOST_NUMBER;
 use crate::resolved::{Strictness, follow};
 use crate::{
-    Block, BlockId, EditError, Face, FaceId, FindingKey, Job, KeyError, Kit, OrderChoices, PartId,
-    Penetration, PenetrationId, PlanMove, PriceList, Resolved, RoofPart, RuleBook, Site, Subject, Underlay,
-    Waiver,
+    Block, BlockId, BoxId, Circuit, CircuitId, EditError, Face, FaceId, FindingKey, Job, JunctionBox,
+    KeyError, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove, PriceList, Resolved, RoofPart,
+    RuleBook, Site, Subject, Underlay, Waiver, WiringChoices, wiring,
 };
 use chalkcourse_geometry::Units;
 use chalkcourse_words::{Say, later as words};
@@ -18,7 +18,7 @@ use std::sync::Arc;
 
 /// The only way from one job to the next.
 ///
-/// A part, face, penetration or block is put whole: one that has a number of the job replaces what was there, a new one
+/// A part, face, penetration, block, circuit or junction box is put whole: one that has a number of the job replaces what was there, a new one
 /// comes to the end and takes its number from [`Job::next_id`].
 ///
 /// As data it is an object with one field that names what is done: `{"remove-block": 7}`. [`Step`](crate::Step) has shorter ways to
@@ -52,6 +52,14 @@ pub enum Edit {
     PutBlock(Block),
     /// Takes a block away.
     RemoveBlock(BlockId),
+    /// Puts a circuit. Its modules leave the circuits that they were in.
+    PutCircuit(Circuit),
+    /// Takes a circuit away; its modules are in none.
+    RemoveCircuit(CircuitId),
+    /// Puts a junction box.
+    PutBox(JunctionBox),
+    /// Takes a junction box away.
+    RemoveBox(BoxId),
     /// Accepts a finding, or changes the reason.
     Waive(Waiver),
     /// No longer accepts a finding.
@@ -64,6 +72,8 @@ pub enum Edit {
     SetUnits(Units),
     /// Lays a picture under the plan, or takes it away.
     SetUnderlay(Option<Underlay>),
+    /// Decides about the wires as a whole: edition, temperatures, inverters.
+    SetWiring(Arc<WiringChoices>),
     /// Takes another kit.
     SetKit(Arc<Kit>),
     /// Takes another rule book.
@@ -78,7 +88,7 @@ pub enum Edit {
 
 impl Edit {
     /// What each begins with as data.
-    pub(crate) const NAMES: [&str; 21] = [
+    pub(crate) const NAMES: [&str; 26] = [
         "put-part",
         "remove-part",
         "move-parts",
@@ -89,12 +99,17 @@ impl Edit {
         "remove-penetration",
         "put-block",
         "remove-block",
+        "put-circuit",
+        "remove-circuit",
+        "put-box",
+        "remove-box",
         "waive",
         "unwaive",
         "set-name",
         "set-site",
         "set-units",
         "set-underlay",
+        "set-wiring",
         "set-kit",
         "set-rule-book",
         "set-prices",
@@ -120,6 +135,7 @@ pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     if touches_parts(job, edit) {
         follow(&mut next, Strictness::Refuse)?;
     }
+    wiring::forget_gone(&mut next);
     Ok(next)
 }
 
@@ -177,6 +193,23 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             put(&mut job.blocks, block, |b| b.id.0);
         }
         Edit::RemoveBlock(id) => remove(&mut job.blocks, words::job::BLOCK, id.0, |b| b.id.0)?,
+        Edit::PutCircuit(circuit) => {
+            wiring::check_circuit(job, circuit)?;
+            take_number(job, circuit.id.0)?;
+            wiring::leave_others(job, circuit);
+            put(&mut job.circuits, circuit, |c| c.id.0);
+        }
+        Edit::RemoveCircuit(id) => remove(&mut job.circuits, words::job::CIRCUIT, id.0, |c| c.id.0)?,
+        Edit::PutBox(junction) => {
+            wiring::check_box(junction)?;
+            take_number(job, junction.id.0)?;
+            put(&mut job.boxes, junction, |b| b.id.0);
+        }
+        Edit::RemoveBox(id) => remove(&mut job.boxes, words::job::JUNCTION_BOX, id.0, |b| b.id.0)?,
+        Edit::SetWiring(choices) => {
+            wiring::check_choices(choices)?;
+            job.wiring = Arc::clone(choices);
+        }
         Edit::Waive(waiver) => {
             if waiver.reason.trim().is_empty() {
                 return Err(EditError::NoReason);

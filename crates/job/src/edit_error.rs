@@ -1,7 +1,7 @@
 //! Why an edit is refused.
 
 use crate::id::MOST_NUMBER;
-use crate::{Block, KeyError};
+use crate::{Block, Circuit, KeyError};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_words::{Said, Say, later as words};
 
@@ -31,6 +31,31 @@ pub enum EditError {
         rows: u32,
         /// Columns asked for.
         columns: u32,
+    },
+    /// A circuit is too long or empty.
+    #[error("{}", words::job::a_circuit_has_1_to(&name, &Circuit::MOST_MODULES, &modules))]
+    CircuitSize {
+        /// The circuit.
+        name: String,
+        /// Modules in it.
+        modules: usize,
+    },
+    /// A module is in a circuit twice, or in two.
+    #[error("{}", words::job::a_module_is_in_one_circuit(&name))]
+    ModuleTwice {
+        /// The circuit.
+        name: String,
+    },
+    /// A circuit or a junction box without a name.
+    #[error("{}", words::job::A_NAME_IS_NEEDED)]
+    NoName,
+    /// No place on earth is that cold or hot.
+    #[error("{}", words::job::is_no_temperature(&field, &celsius))]
+    Temperature {
+        /// Of what.
+        field: &'static str,
+        /// As given.
+        celsius: f64,
     },
     /// A length that must be positive, or within sense, is not.
     #[error("{}", words::job::must_be_more_than_0(&what))]

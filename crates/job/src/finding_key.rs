@@ -3,7 +3,7 @@
 //! Written in one form everywhere, rule and subject as steps: `setback/block-16/face-2/side-3/valley`. Sides, faces, blocks and
 //! penetrations are named by numbers that are never given away again, so that a key means one thing or nothing.
 
-use crate::{BlockId, FaceId, PartId, PenetrationId};
+use crate::{BlockId, CircuitId, FaceId, PartId, PenetrationId};
 use chalkcourse_geometry::{EdgeKind, SideId};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -60,6 +60,8 @@ pub enum Subject {
     Through(BlockId, PenetrationId),
     /// One side of a penetration: `block-3/penetration-5/above`.
     BesideOf(BlockId, PenetrationId, Matter),
+    /// A circuit: `circuit-8`.
+    Circuit(CircuitId),
     /// A waiver, by its own key: `setback/block-3/…`.
     Waiver(Box<FindingKey>),
     /// What a file says that this program does not know how to read, as it stands there. It names nothing.
@@ -112,6 +114,7 @@ impl fmt::Display for Subject {
             }
             Self::Through(block, id) => write!(f, "block-{block}/penetration-{id}"),
             Self::BesideOf(block, id, matter) => write!(f, "block-{block}/penetration-{id}/{matter}"),
+            Self::Circuit(id) => write!(f, "circuit-{id}"),
             Self::Waiver(key) => write!(f, "{key}"),
             Self::Unread(text) => f.write_str(text),
         }
@@ -134,6 +137,7 @@ enum Step<'t> {
     Block(BlockId),
     Row(u32),
     Penetration(PenetrationId),
+    Circuit(CircuitId),
     Roof,
     Word(&'t str),
 }
@@ -151,6 +155,7 @@ impl<'t> Step<'t> {
                 "block" => Self::Block(BlockId(number)),
                 "row" => Self::Row(number),
                 "penetration" => Self::Penetration(PenetrationId(number)),
+                "circuit" => Self::Circuit(CircuitId(number)),
                 _ => return None,
             })
         });
@@ -187,7 +192,7 @@ impl FromStr for FindingKey {
 }
 
 fn of_steps(steps: &[Step<'_>]) -> Option<Subject> {
-    use Step::{Block, Face, Hole, Part, Penetration, Roof, Row, Side, Word};
+    use Step::{Block, Circuit, Face, Hole, Part, Penetration, Roof, Row, Side, Word};
     let matter = |word: &str| Cow::Owned(word.to_owned());
     let kind = |word: &str| EdgeKind::ALL.into_iter().find(|kind| kind_code(*kind) == word);
     Some(match *steps {
@@ -199,6 +204,7 @@ fn of_steps(steps: &[Step<'_>]) -> Option<Subject> {
         [Face(face), Hole(hole), Word(word)] => Subject::HoleOutline(face, hole, matter(word)),
         [Face(one), Face(two)] => Subject::Faces(one, two),
         [Penetration(id)] => Subject::Penetration(id),
+        [Circuit(id)] => Subject::Circuit(id),
         [Block(block)] => Subject::Block(block),
         [Block(block), Row(row)] => Subject::Row(block, row),
         [Block(one), Block(two)] => Subject::Blocks(one, two),
@@ -261,6 +267,7 @@ mod tests {
             (id(), id()).prop_map(|(a, b)| Subject::Faces(FaceId(a), FaceId(b))),
             id().prop_map(|a| Subject::Penetration(PenetrationId(a))),
             id().prop_map(|a| Subject::Block(BlockId(a))),
+            id().prop_map(|a| Subject::Circuit(CircuitId(a))),
             (id(), id()).prop_map(|(a, b)| Subject::Row(BlockId(a), b)),
             (id(), id()).prop_map(|(a, b)| Subject::Blocks(BlockId(a), BlockId(b))),
             (id(), id()).prop_map(|(a, b)| Subject::OnFace(BlockId(a), FaceId(b))),
@@ -296,7 +303,7 @@ mod tests {
 
         /// Whatever is read at all is the one text of its key.
         #[test]
-        fn a_key_has_one_text(text in "[a-z]{1,4}(/(part|face|side|hole|block|row|penetration|roof|eave)(-[+0-9]{1,3})?){1,4}") {
+        fn a_key_has_one_text(text in "[a-z]{1,4}(/(part|face|side|hole|block|row|penetration|circuit|roof|eave)(-[+0-9]{1,3})?){1,4}") {
             if let Ok(key) = text.parse::<FindingKey>() {
                 prop_assert_eq!(key.to_string(), text);
             }

@@ -37,3 +37,11 @@ id!(
     /// Number of a block in its job.
     BlockId
 );
+id!(
+    /// Number of a circuit in its job.
+    CircuitId
+);
+id!(
+    /// Number of a junction box in its job.
+    BoxId
+);

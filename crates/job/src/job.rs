@@ -1,8 +1,9 @@
 //! The job as one document.
 
 use crate::{
-    Block, BlockId, DecidedFace, Face, FaceId, FromPart, Kit, OrderChoices, PartId, Penetration,
-    PenetrationId, PriceList, RoofPart, RuleBook, Site, Underlay, Waiver,
+    Block, BlockId, BoxId, Circuit, CircuitId, DecidedFace, Face, FaceId, FromPart, JunctionBox, Kit,
+    OrderChoices, PartId, Penetration, PenetrationId, PriceList, RoofPart, RuleBook, Site, Underlay, Waiver,
+    WiringChoices,
 };
 use chalkcourse_geometry::Units;
 use chalkcourse_geometry::raise::SideRef;
@@ -40,6 +41,15 @@ pub struct Job<F = DecidedFace> {
     /// Blocks of modules.
     #[serde(default)]
     pub blocks: Vec<Block>,
+    /// Strings and branches of modules.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub circuits: Vec<Circuit>,
+    /// Junction boxes.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub boxes: Vec<JunctionBox>,
+    /// What was decided about the wires as a whole.
+    #[serde(default, skip_serializing_if = "is_default")]
+    pub wiring: Arc<WiringChoices>,
     /// Findings that a person accepted, with the reason.
     #[serde(default)]
     pub waivers: Vec<Waiver>,
@@ -53,14 +63,14 @@ pub struct Job<F = DecidedFace> {
     /// The supplier's prices.
     pub prices: Arc<PriceList>,
     /// What was decided about the order, and what arrived.
-    #[serde(default, skip_serializing_if = "is_usual")]
+    #[serde(default, skip_serializing_if = "is_default")]
     pub order: Arc<OrderChoices>,
-    /// The next free number for a part, face, penetration or block.
+    /// The next free number for a part, face, penetration, block, circuit or junction box.
     pub next_id: u32,
 }
 
-fn is_usual(order: &Arc<OrderChoices>) -> bool {
-    **order == OrderChoices::default()
+fn is_default<T: Default + PartialEq>(choices: &Arc<T>) -> bool {
+    **choices == T::default()
 }
 
 impl<F> Job<F> {
@@ -75,6 +85,9 @@ impl<F> Job<F> {
             resting: Vec::new(),
             penetrations: Vec::new(),
             blocks: Vec::new(),
+            circuits: Vec::new(),
+            boxes: Vec::new(),
+            wiring: Arc::default(),
             waivers: Vec::new(),
             underlay: None,
             kit,
@@ -96,6 +109,9 @@ impl<F> Job<F> {
             resting,
             penetrations,
             blocks,
+            circuits,
+            boxes,
+            wiring,
             waivers,
             underlay,
             kit,
@@ -114,6 +130,9 @@ impl<F> Job<F> {
             resting: resting.into_iter().map(&mut how).collect(),
             penetrations,
             blocks,
+            circuits,
+            boxes,
+            wiring,
             waivers,
             underlay,
             kit,
@@ -134,6 +153,14 @@ impl<F> Job<F> {
     /// The block of that number.
     pub fn block(&self, id: BlockId) -> Option<&Block> {
         self.blocks.iter().find(|block| block.id == id)
+    }
+    /// The circuit of that number.
+    pub fn circuit(&self, id: CircuitId) -> Option<&Circuit> {
+        self.circuits.iter().find(|circuit| circuit.id == id)
+    }
+    /// The junction box of that number.
+    pub fn junction_box(&self, id: BoxId) -> Option<&JunctionBox> {
+        self.boxes.iter().find(|junction| junction.id == id)
     }
 }
 

@@ -9,15 +9,17 @@ mod laying;
 mod measure;
 mod stage;
 mod waste;
+mod wiring;
 
 pub use amount::{Amount, OtherStick, Roll, Sticks};
 pub use group::Group;
 pub use hold_down::{Fastener, HoldDown, LoadWay, OnPath};
 pub use laying::{BaseRail, Laying, RowJoints};
-pub use measure::{ChimneyPart, CricketPart, Measure};
+pub use measure::{ChimneyPart, CricketPart, HomeRun, Measure};
 pub use stage::Stage;
 pub(crate) use waste::is_share;
 pub use waste::{RoofKind, Waste};
+pub use wiring::{AcDevice, DcDevice, DeviceInput, ExtensionLead, Inverter, KitWiring, Leads, ModuleDevice};
 
 use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source, Unit};
 use chalkcourse_geometry::{Length, Pitch};
@@ -63,6 +65,9 @@ pub struct Kit {
     /// What holds the modules down to the deck; `None` where the maker does not say.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hold_down: Option<HoldDown>,
+    /// How its modules are wired; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wiring: Option<KitWiring>,
     /// What an office may take with an order, and does not otherwise.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub choices: Vec<Choice>,
@@ -263,6 +268,9 @@ pub struct Term {
     /// The code of the [`Choice`] with which it counts; always where none is named.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub when: Option<String>,
+    /// Whether it counts only once circuits are drawn, or only until then; always where nothing is said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub wired: Option<bool>,
     /// Whether it is to have one in hand: nothing waits for it.
     #[serde(default, skip_serializing_if = "is_no")]
     pub spare: bool,

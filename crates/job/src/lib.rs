@@ -4,6 +4,7 @@
 //! - [`RoofPart`]: a part of the house; [`Resolved`]: a job with the faces that follow from its parts
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it; each limit with its [`Source`]
 //! - [`FindingKey`], [`Quantity`], [`Waiver`]: what a rule's finding is named and measured by, and what a person accepts
+//! - [`Circuit`], [`JunctionBox`], [`WiringChoices`]: what is decided about the wires
 //! - [`Underlay`]: a picture under the plan
 //! - [`Edit`], [`apply`]: the only way from one job to the next
 //! - [`Script`]: edits from outside, whole or said shortly; [`differences`] tells what they changed
@@ -53,14 +54,15 @@ mod taped_deck;
 mod underlay;
 mod unit;
 mod waiver;
+mod wiring;
 mod written_number;
 
 pub use block::{Block, Cell, RowShift};
 pub use book_parts::OptionalPart;
 pub use data::{
-    builtin_kit, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text, kit_schema,
-    load_counts, load_kit, load_prices, load_rule_book, load_stock, price_list_schema, prices_from_bytes,
-    rule_book_from_text, rule_book_schema, save_rule_book,
+    builtin_kit, builtin_kits, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text,
+    kit_schema, load_counts, load_kit, load_prices, load_rule_book, load_stock, price_list_schema,
+    prices_from_bytes, rule_book_from_text, rule_book_schema, save_rule_book,
 };
 pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
 pub use disk::{FileError, write_atomically};
@@ -71,11 +73,12 @@ pub use file::{JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, 
 pub use finding_key::{FindingKey, KeyError, Matter, Subject, WAIVER};
 pub use history::{History, Past, PastPlace};
 pub use holds::Holds;
-pub use id::{BlockId, FaceId, PartId, PenetrationId};
+pub use id::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 pub use job::Job;
 pub use kit::{
-    Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, Electrical, Fastener, Flashing,
-    Group, HoldDown, Kit, Laying, LoadWay, Measure, ModuleSpec, OnPath, OtherStick, Package, Part,
+    AcDevice, Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, DcDevice, DeviceInput,
+    Electrical, ExtensionLead, Fastener, Flashing, Group, HoldDown, HomeRun, Inverter, Kit, KitWiring,
+    Laying, Leads, LoadWay, Measure, ModuleDevice, ModuleSpec, OnPath, OtherStick, Package, Part,
     RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Waste,
 };
 pub use missing::Missing;
@@ -106,4 +109,7 @@ pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
 pub use unit::Unit;
 pub use waiver::{Accepted, Lapse, Waiver};
+pub use wiring::{
+    BoxStands, Circuit, CodeEdition, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, WiringChoices,
+};
 pub use written_number::amount_from_text;

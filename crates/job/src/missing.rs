@@ -1,6 +1,6 @@
 //! What a key names and a job does not have.
 
-use crate::{BlockId, FaceId, FindingKey, PartId, PenetrationId, Resolved, Subject};
+use crate::{BlockId, CircuitId, FaceId, FindingKey, PartId, PenetrationId, Resolved, Subject};
 use chalkcourse_geometry::SideId;
 
 /// Why a key names nothing in a job.
@@ -16,6 +16,8 @@ pub enum Missing {
     Penetration(PenetrationId),
     /// No such block.
     Block(BlockId),
+    /// No such circuit.
+    Circuit(CircuitId),
     /// The key can't be read.
     Unread,
 }
@@ -48,6 +50,7 @@ impl FindingKey {
             Subject::Through(id, through) | Subject::BesideOf(id, through, _) => {
                 block(*id).or_else(|| penetration(*through))
             }
+            Subject::Circuit(id) => job.circuit(*id).is_none().then_some(Missing::Circuit(*id)),
             Subject::Waiver(key) => key.missing(job),
             Subject::Unread(_) => Some(Missing::Unread),
         }

@@ -34,6 +34,12 @@ pub enum Quantity {
     },
     /// A force, pounds.
     Pounds(f64),
+    /// Volts.
+    Volts(f64),
+    /// Amperes.
+    Amps(f64),
+    /// Watts.
+    Watts(f64),
     /// A class against fire.
     Class(FireClass),
     /// What a deck is made of.
@@ -69,7 +75,12 @@ impl Quantity {
         match self {
             Self::Nothing | Self::Unknown | Self::Deck(_) => None,
             Self::Length(length) | Self::InPlan(length) => Some(length.metres()),
-            Self::Area(number) | Self::Share(number) | Self::Pounds(number) => Some(number),
+            Self::Area(number)
+            | Self::Share(number)
+            | Self::Pounds(number)
+            | Self::Volts(number)
+            | Self::Amps(number)
+            | Self::Watts(number) => Some(number),
             Self::Pitch(pitch) => Some(pitch.slope()),
             Self::Count(count) | Self::Pathways { count, .. } => Some(f64::from(count)),
             Self::Class(class) => Some(-f64::from(class as u8)),
@@ -235,6 +246,9 @@ mod tests {
             Quantity::Count(2),
             Quantity::Pathways { count: 1, width: Length::from_feet(3.0) },
             Quantity::Pounds(212.34),
+            Quantity::Volts(612.5),
+            Quantity::Amps(17.375),
+            Quantity::Watts(405.0),
             Quantity::Class(FireClass::C),
             Quantity::Deck(DeckKind::SpacedBoards),
         ] {

@@ -19,6 +19,7 @@ mod roof_report;
 mod room;
 mod seen;
 mod standing;
+mod wires_report;
 
 pub use access::{PathwayReport, WindFaceReport, WindReport};
 pub use applied::{
@@ -58,6 +59,11 @@ pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
+pub use wires_report::{
+    CircuitReport, StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, wires_report,
+    wires_text,
+};
+
 pub use chalkcourse_takeoff::{compare, compare_prices, pallet, stages_ready};
 pub use chalkcourse_telling::order::{By, CAUTION};
 
@@ -66,6 +72,7 @@ use chalkcourse_job::{Face, Resolved};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_rules::{Checker, Finding, RuleRun};
 use chalkcourse_takeoff::Takeoff;
+use chalkcourse_wiring::Wires;
 use std::sync::Arc;
 
 /// What follows from a job.
@@ -77,6 +84,8 @@ pub struct Plan {
     pub findings: Vec<Finding>,
     /// What to order.
     pub takeoff: Takeoff,
+    /// The circuits as wired.
+    pub wires: Wires,
     /// The job in numbers.
     pub summary: Summary,
 }
@@ -159,7 +168,8 @@ fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
         // an empty sum of floats is -0
         array_area: layout.blocks.iter().map(|block| block.area_under()).sum::<f64>() + 0.0,
     };
-    Plan { layout, findings, takeoff, summary }
+    let wires = Wires::of(job, &layout);
+    Plan { layout, findings, takeoff, wires, summary }
 }
 
 /// The JSON Schemas of all files that the program reads or writes, by name.
@@ -175,6 +185,7 @@ pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
         ("findings", schemars::schema_for!(FindingsReport).to_value()),
         ("takeoff", chalkcourse_telling::order::takeoff_schema().to_value()),
         ("plan", schemars::schema_for!(PlanReport).to_value()),
+        ("wires", schemars::schema_for!(WiresReport).to_value()),
         ("roof", schemars::schema_for!(RoofReport).to_value()),
     ]
 }

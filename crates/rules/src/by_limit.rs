@@ -97,7 +97,7 @@ fn subject(laid: &Laid<'_>, against: Against) -> Subject {
 
 /// The place of a finding about modules of a block.
 pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Location {
-    Location { face: Some(laid.on.id), block: Some(laid.block.id), cells, penetration: None, shape }
+    Location { face: Some(laid.on.id), block: Some(laid.block.id), cells, shape, ..Location::default() }
 }
 
 /// The geometry of a keep-out to highlight: the ends of its border stretches, or its shape.

@@ -2,8 +2,9 @@ use crate::Unknown;
 use crate::wind::{Figure, Refused, Zone};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{BlockId, Cell, FaceId, Missing, Waiver};
+use chalkcourse_job::{BlockId, Cell, CircuitId, FaceId, Missing, Waiver};
 use chalkcourse_limits::Against;
+use chalkcourse_wiring::LimitedBy;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -226,6 +227,50 @@ pub enum Facts {
     },
     /// Wind is not calculated.
     WindRefused(Refused),
+
+    /// A string's highest voltage is too much.
+    StringVoltage {
+        /// Modules in it.
+        modules: usize,
+        /// What limits it.
+        by: LimitedBy,
+    },
+    /// A string's lowest voltage is too little.
+    StringStart {
+        /// Modules in it.
+        modules: usize,
+    },
+    /// Too many or too few modules in a circuit.
+    CircuitSize {
+        /// What limits it.
+        by: LimitedBy,
+    },
+    /// A circuit is led to no input that is there.
+    NoInput,
+    /// Too many strings on an input.
+    InputStrings,
+    /// Too much current at an input.
+    InputCurrent,
+    /// Strings on one input differ.
+    ParallelStrings {
+        /// The string that it differs from.
+        other: CircuitId,
+        /// Whether they face different ways; else their counts differ.
+        faces: bool,
+    },
+    /// A string has modules that face different ways.
+    StringFaces,
+    /// Leads don't reach.
+    LeadsShort {
+        /// Between how many pairs of modules.
+        links: usize,
+    },
+    /// The module is more than its device takes.
+    DeviceInput,
+    /// Modules of a block are in no circuit.
+    NotWired,
+    /// A circuit names modules that are not there.
+    CircuitGone,
 
     /// A waiver whose finding no longer exists.
     WaiverIdle {

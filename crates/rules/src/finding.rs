@@ -1,7 +1,8 @@
 use crate::{Authority, Facts};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{
-    Accepted, BlockId, Cell, FaceId, FindingKey, Lapse, PenetrationId, Quantity, Required, Subject, Waiver,
+    Accepted, BlockId, Cell, CircuitId, FaceId, FindingKey, Lapse, PenetrationId, Quantity, Required,
+    Subject, Waiver,
 };
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -54,6 +55,9 @@ pub struct Location {
     pub cells: Vec<Cell>,
     /// The penetration.
     pub penetration: Option<PenetrationId>,
+    /// The circuit.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub circuit: Option<CircuitId>,
     /// A point, a line or an outline in plan, metres: whatever is in the way.
     #[schemars(with = "Vec<[f64; 2]>")]
     pub shape: Vec<DVec2>,

@@ -11,6 +11,7 @@
 //! - `fire/`: fire-service access; [`pathways`] gives those found, to draw; [`ways_up`] and [`passage`] what must stay free,
 //!   [`never_met`] what no layout can provide
 //! - `roofing/`: requirements of slopes and wide penetrations
+//! - `wires/`: circuits
 //! - [`wind`], [`uplift`], [`snow`]: a screening, never a design
 //!
 //! Lengths are metres in the frame of the face; touching a limit meets it, and a tenth of a millimetre short passes. Directions
@@ -36,6 +37,7 @@ mod waivers;
 mod way;
 mod why_not;
 pub mod wind;
+mod wires;
 
 #[cfg(test)]
 mod testing;

@@ -1,7 +1,7 @@
 //! The list of all rules.
 
 use crate::rule::Rule;
-use crate::{array, by_limit, fire, roof, roofing, uplift};
+use crate::{array, by_limit, fire, roof, roofing, uplift, wires};
 use chalkcourse_limits::LIMITS;
 use std::sync::LazyLock;
 
@@ -52,4 +52,13 @@ const OWN: &[&Rule] = &[
     &roofing::fire_class::RULE,
     &roofing::deck_condition::RULE,
     &uplift::rule::RULE,
+    &wires::voltage::RULE,
+    &wires::start::RULE,
+    &wires::size::RULE,
+    &wires::input::RULE,
+    &wires::parallel::RULE,
+    &wires::faces::RULE,
+    &wires::leads::RULE,
+    &wires::device::RULE,
+    &wires::loose::RULE,
 ];

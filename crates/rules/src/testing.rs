@@ -3,8 +3,9 @@
 use crate::{Facts, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Face, FaceId, Kit, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
-    Resolved, RuleBook, Shape, Source, Standing, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Circuit, CircuitId, Face, FaceId, InverterInput, Kit, ModuleAt, ModuleDevice,
+    Penetration, PenetrationId, PenetrationKind, Quantity, Required, Resolved, RuleBook, Shape, Source,
+    Standing, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -67,6 +68,29 @@ pub(crate) fn gable_job() -> Resolved {
     ];
     job.blocks = vec![block(3, 1, (3.0, 1.0), 2, 3)];
     job.next_id = 10;
+    job
+}
+
+/// The same with its modules as one string of bare modules, back and forth, on an inverter that works from 120 V to 600 V. No finding.
+pub(crate) fn wired() -> Resolved {
+    let mut job = gable_job();
+    let wiring = kit(&mut job).wiring.as_mut().unwrap();
+    wiring.device = ModuleDevice::None;
+    let inverter = &mut wiring.inverters[0];
+    let number = inverter.number.clone();
+    (inverter.most_volts, inverter.least_volts, inverter.string_volts) = (600.0, 120.0, None);
+    let choices = Arc::make_mut(&mut job.wiring);
+    choices.inverters = vec![number];
+    (choices.lowest_celsius, choices.hottest_cell_celsius) = (Some(-22.0), Some(77.0));
+    let cells = [(0, 0), (0, 1), (0, 2), (1, 2), (1, 1), (1, 0)];
+    let module = |(row, column)| ModuleAt { block: BlockId(3), cell: Cell { row, column } };
+    job.circuits = vec![Circuit {
+        id: CircuitId(8),
+        name: "1".into(),
+        modules: cells.map(module).to_vec(),
+        to: None,
+        input: Some(InverterInput { inverter: 0, input: 0 }),
+    }];
     job
 }
 
@@ -167,4 +191,5 @@ pub(crate) fn office() -> Source {
 #[test]
 fn the_small_gable_has_no_finding() {
     assert_eq!(all(&gable_job()), vec![]);
+    assert_eq!(all(&wired()), vec![]);
 }

@@ -9,6 +9,7 @@ use chalkcourse_geometry::{Rect, Roof, RoofFace};
 use chalkcourse_job::{Block, BlockId, Cell, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
 use chalkcourse_limits::{Given, KeepOut, Share};
+use chalkcourse_wiring::Wires;
 use std::cell::OnceCell;
 use std::collections::HashMap;
 use std::sync::Arc;
@@ -30,6 +31,8 @@ pub(crate) struct Snapshot<'a> {
     /// What keep-outs depend on beyond a face, without any block; computed on first use.
     given: OnceCell<Given>,
     wind: OnceCell<Option<Conditions>>,
+    /// The circuits as wired; computed on first use.
+    wires: OnceCell<Wires>,
 }
 
 /// Cached pathways of one plane.
@@ -245,6 +248,12 @@ impl<'s> WholeView<'s> {
         self.snapshot.layout
     }
 
+    /// The circuits as wired.
+    pub(crate) fn wires(&self) -> &'s Wires {
+        let Snapshot { job, layout, wires, .. } = self.snapshot;
+        wires.get_or_init(|| Wires::of(job, layout))
+    }
+
     /// Non-empty blocks on sound faces, in the order of the job.
     pub(crate) fn laid(&self) -> &'s [Laid<'s>] {
         &self.snapshot.blocks
@@ -298,6 +307,7 @@ impl<'a> Snapshot<'a> {
             share: OnceCell::new(),
             given: OnceCell::new(),
             wind: OnceCell::new(),
+            wires: OnceCell::new(),
             blocks,
             on_face,
             through,

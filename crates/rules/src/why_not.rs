@@ -27,6 +27,16 @@ pub enum WhyNot {
     LaidAnyhow,
     /// No escape window is marked on the roof.
     NoEscapeWindow,
+    /// The kit does not say how its modules are wired.
+    KitWithoutWiring,
+    /// The job has no circuit yet.
+    NotWired,
+    /// The kit has a device at each module.
+    WithDevices,
+    /// The kit has no device at the modules.
+    WithoutDevices,
+    /// The kit's circuits are ac branches.
+    BranchesInstead,
     /// The job does not state these.
     NotKnown(Vec<Unknown>),
 }
@@ -93,6 +103,12 @@ pub enum Unknown {
     FastenerHold,
     /// Deck area per fastener.
     DeckUnderFastener,
+    /// The inverter.
+    Inverter,
+    /// The lowest temperature of the air.
+    LowestTemperature,
+    /// The temperature of the cells on a hot day.
+    HottestCell,
 }
 
 impl Unknown {

@@ -13,11 +13,12 @@ use chalkcourse_plan::{
     Application, By, FaceCourses, Fill, FitUp, FitUpAsked, Offers, Plan, Standing, applied_report,
     applied_text, checklist_text, claim_text, courses_text, fills_report, fills_text, findings_report,
     findings_text, fit_up_text, order_csv, order_json, order_text_by, pallet_csv, pallet_report, plan_report,
-    plan_text, roof_report, roof_text, standing, told, with_standing,
+    plan_text, roof_report, roof_text, standing, told, wires_report, wires_text, with_standing,
 };
 use chalkcourse_solid::{Show, solid};
 use chalkcourse_takeoff::{Comparison, Line, PriceComparison};
 use chalkcourse_telling::order::{comparison, lines_for_spreadsheet, offers};
+use chalkcourse_wiring::Stringing;
 use serde::Serialize;
 
 /// An export before encoding.
@@ -129,6 +130,10 @@ outputs! { 'a;
     Picture(&'a Picture) = "picture",
     /// The house before the array (PNG); carries no stop caption.
     PictureBefore(&'a Picture) = "picture-before",
+    /// Circuits, with what is proved of those made automatically.
+    Wires(Option<&'a Stringing>) = "wires",
+    /// The same as JSON.
+    WiresJson(Option<&'a Stringing>) = "wires-json",
     /// Faces, penetrations and modules georeferenced (GeoJSON, RFC 7946).
     GeoJson = "geojson",
     /// The house as a 3D model (glTF 2.0).
@@ -187,6 +192,10 @@ impl Output<'_> {
             Self::Picture(picture) => Made::File(captioned(picture.clone(), &stand())?.to_png()?),
             Self::PictureBefore(picture) => {
                 Made::File(captioned(picture.clone(), &Standing::default())?.to_png()?)
+            }
+            Self::Wires(strung) => Made::Text(wires_text(job, plan, strung)),
+            Self::WiresJson(strung) => {
+                json(&told("chalkcourse-wires", job, plan, wires_report(job, plan, strung)))?
             }
             Self::GeoJson => Made::Text(plan_to_geojson(job, &plan.layout, &stand())?),
             Self::Glb => Made::File(house_to_glb(job, &solid(job, &plan.layout, Show::default()), &stand())?),

@@ -63,7 +63,9 @@ pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeof
     let mut takeoff =
         Takeoff { currency: job.prices.currency.clone(), units: job.units, ..Takeoff::default() };
     for part in &job.kit.parts {
-        let wanted = part.needs.iter().filter(|term| job.order.counts(term));
+        let wired = !job.circuits.is_empty();
+        let now = |term: &&Term| term.wired.is_none_or(|with| with == wired);
+        let wanted = part.needs.iter().filter(|term| job.order.counts(term)).filter(now);
         let terms: Vec<LineTerm> = wanted.map(|term| term_of(part, term, &mut measures, memo)).collect();
         notes_on(part, &terms, &mut takeoff.notes);
         measures.remember(part, &terms);

@@ -6,6 +6,7 @@ use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Amount, FaceId, Kit, Measure, Part, Resolved, Unit};
 use chalkcourse_layout::{CornerKind, Layout, PlacedBlock, Run, RunKind};
 use chalkcourse_rules::uplift::{MoreFasteners, more_fasteners};
+use chalkcourse_wiring::{Wires, ground_path};
 use std::cell::OnceCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -13,6 +14,7 @@ use std::sync::Arc;
 mod chimney;
 mod membrane;
 mod roof;
+mod wires;
 
 /// Head flashing that overlaps a module by less than this, in metres, does not count for it.
 const CRUMB: f64 = 5e-4;
@@ -32,6 +34,7 @@ pub(crate) struct Measures<'a> {
     parts: BTreeMap<&'a str, Counted>,
     cuts: BTreeMap<&'a str, (Arc<Vec<MeasuredPlace>>, Arc<CutList>)>,
     wind: OnceCell<Vec<MoreFasteners>>,
+    wires: OnceCell<Wires>,
 }
 
 /// A block with the index of its face.
@@ -62,6 +65,7 @@ impl<'a> Measures<'a> {
             parts: BTreeMap::new(),
             cuts: BTreeMap::new(),
             wind: OnceCell::new(),
+            wires: OnceCell::new(),
         }
     }
 
@@ -91,6 +95,8 @@ impl<'a> Measures<'a> {
                 let mut places = Vec::new();
                 if of_roof || roof::is_of_deck(measure) {
                     self.measure_roof(measure, &mut places);
+                } else if wires::is_of_wires(measure) {
+                    self.measure_wires(measure, &mut places);
                 } else if matches!(measure, Measure::Around | Measure::ArrayMembrane) {
                     self.array_membrane(*measure == Measure::ArrayMembrane, &mut places);
                 } else {
@@ -225,7 +231,7 @@ impl<'a> Measures<'a> {
             }
             Measure::Under => places.push(area(on, Spot::Under, deck_under(block))),
             Measure::BondingPath => {
-                let path = bonding_path(block);
+                let path = ground_path(block);
                 let amount = path.iter().zip(path.iter().skip(1)).map(|(a, b)| a.distance(*b)).sum();
                 places.push(on.place(Spot::BondingPath, amount, MeasuredShape::Path(path)));
             }
@@ -308,46 +314,4 @@ fn deck_under(block: &PlacedBlock) -> Vec<Rect> {
         lower = row;
     }
     rects
-}
-
-/// The shortest route of the bare conductor: from an end of the lowest row past every device, row by row, back and forth, then
-/// straight up to the upper edge of the highest row. A device sits at the centre of its module; the conductor runs along the eave
-/// and up the slope, not diagonally.
-fn bonding_path(block: &PlacedBlock) -> Vec<DVec2> {
-    let rows: Vec<(DVec2, DVec2)> = block
-        .modules
-        .chunk_by(|a, b| a.cell.row == b.cell.row)
-        .filter_map(|row| Some((row.first()?.rect.centre(), row.last()?.rect.centre())))
-        .collect();
-    // For each row, the shortest route so far that leaves it at its right end and at its left end, and whether it left the row
-    // below at the right. Always taking the nearer end would depend on float dust where both are equally near.
-    let mut ways: Vec<[(f64, bool); 2]> = Vec::new();
-    for (index, &(left, right)) in rows.iter().enumerate() {
-        let to = |enter: f64| match index.checked_sub(1) {
-            None => (0.0, true),
-            Some(below) => {
-                let from_right = ways[below][0].0 + (rows[below].1.x - enter).abs();
-                let from_left = ways[below][1].0 + (rows[below].0.x - enter).abs();
-                if from_right <= from_left { (from_right, true) } else { (from_left, false) }
-            }
-        };
-        ways.push([to(left.x), to(right.x)]);
-    }
-    let mut at_right = ways.last().is_none_or(|way| way[0].0 <= way[1].0);
-    let mut path: Vec<DVec2> = Vec::new();
-    // Trace back from the top, then reverse: each row is left at one end and entered at the other.
-    for (&(left, right), way) in rows.iter().zip(&ways).rev() {
-        let (leave, enter) = if at_right { (right, left) } else { (left, right) };
-        if let Some(&above) = path.last() {
-            path.push(dvec2(leave.x, above.y));
-        }
-        path.extend([leave, enter]);
-        at_right = way[usize::from(!at_right)].1;
-    }
-    path.reverse();
-    if let (Some(&at), Some(module)) = (path.last(), block.modules.last()) {
-        path.push(dvec2(at.x, module.rect.max.y));
-    }
-    path.dedup();
-    path
 }

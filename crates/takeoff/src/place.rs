@@ -11,7 +11,7 @@ pub struct MeasuredPlace {
     pub face: Option<FaceId>,
     /// The block, if the quantity comes from one.
     pub block: Option<BlockId>,
-    /// Name of the face or penetration, if there is no block.
+    /// Name of the circuit; of the face or penetration, if there is no block.
     pub name: Option<Arc<str>>,
     /// Which of its kind.
     pub spot: Spot,
@@ -81,6 +81,10 @@ pub enum Spot {
     Cricket,
     /// The lower end of a wall line at an eave.
     KickOut,
+    /// A circuit: where it begins or ends, or a link of it.
+    Circuit,
+    /// A junction box.
+    JunctionBox,
     /// The whole job.
     Job,
 }
@@ -107,6 +111,7 @@ impl MeasuredPlace {
     /// from 1.
     pub fn label(&self) -> Said {
         match (&self.name, self.spot) {
+            (Some(name), Spot::Circuit) => words::wires::circuit(&&**name),
             (Some(name), Spot::Face | Spot::Through) => Said::own(&**name),
             (Some(name), spot) => spot.label().after(format!("{name}, ")),
             (None, spot) => spot.label(),
@@ -152,6 +157,8 @@ impl Spot {
             Self::AroundThrough => words::takeoff::DECK_AROUND_IT.into(),
             Self::Cricket => words::takeoff::CRICKET.into(),
             Self::KickOut => words::takeoff::WALL_AT_THE_END_OF.into(),
+            Self::Circuit => words::job::CIRCUIT.into(),
+            Self::JunctionBox => words::job::JUNCTION_BOX.into(),
             Self::Job => words::common::THE_JOB.into(),
         }
     }

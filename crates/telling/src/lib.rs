@@ -21,6 +21,7 @@ mod source;
 mod waiver;
 mod why_not;
 pub mod wind;
+mod wires;
 
 pub use checklist::checklist;
 pub use names::Names;
@@ -28,6 +29,7 @@ pub use report::{CheckedReport, FindingReport, checked, report};
 pub use source::source;
 pub use waiver::{lapse_words, waived_words, waiver_words};
 pub use why_not::why_not;
+pub use wires::limited_by;
 
 use chalkcourse_job::Resolved;
 use chalkcourse_rules::{Facts, Finding, Rule};
@@ -54,7 +56,7 @@ struct RuleWords {
 }
 
 fn words(code: &str) -> Option<&'static RuleWords> {
-    let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES];
+    let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES, wires::RULES];
     groups.into_iter().flatten().find(|words| words.code == code)
 }
 
@@ -128,6 +130,18 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::DeckCondition => roofing::deck_condition(),
         Facts::Wind { zone, figure, psf } => wind::lifted(&names, f, *zone, *figure, *psf),
         Facts::WindRefused(refused) => wind::not_screened(&names, f, *refused),
+        Facts::StringVoltage { modules, by } => wires::string_voltage(&names, f, *modules, *by),
+        Facts::StringStart { modules } => wires::string_start(&names, f, *modules),
+        Facts::CircuitSize { by } => wires::circuit_size(&names, f, *by),
+        Facts::NoInput => wires::no_input(&names, f),
+        Facts::InputStrings => wires::input_strings(&names, f),
+        Facts::InputCurrent => wires::input_current(&names, f),
+        Facts::ParallelStrings { other, faces } => wires::parallel(&names, f, *other, *faces),
+        Facts::StringFaces => wires::string_faces(&names, f),
+        Facts::LeadsShort { links } => wires::leads_short(&names, f, *links),
+        Facts::DeviceInput => wires::device_input(f),
+        Facts::NotWired => wires::not_wired(&names, f),
+        Facts::CircuitGone => wires::circuit_gone(&names, f),
         Facts::WaiverIdle { waiver, missing } => waiver::idle(&names, waiver, *missing),
     }
 }
@@ -143,7 +157,7 @@ mod tests {
             let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
             assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());
         }
-        let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES];
+        let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES, wires::RULES];
         assert_eq!(groups.into_iter().flatten().count(), RULES.len());
     }
 }

@@ -1,7 +1,7 @@
 //! Names of things, and lengths as people on the roof say them.
 
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::{BlockId, FaceId, PenetrationId, Quantity, Required, Resolved};
+use chalkcourse_job::{BlockId, CircuitId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{self as words, Said, later};
 
@@ -36,6 +36,19 @@ impl Names<'_> {
             Some(face) if !face.name.trim().is_empty() => later::common::face_3(&face.name),
             _ => later::rules::face(&id.0),
         }
+    }
+
+    /// `circuit 2`, by its name, or by its number for one that is gone.
+    pub fn circuit(&self, id: CircuitId) -> Said {
+        match self.job.circuit(id) {
+            Some(circuit) => later::wires::circuit(&circuit.name),
+            None => later::wires::circuit(&id.0),
+        }
+    }
+
+    /// The circuit that a finding is about.
+    pub(crate) fn circuit_of(&self, finding: &Finding) -> Said {
+        finding.place.circuit.map_or_else(|| words::wires::A_CIRCUIT.into(), |id| self.circuit(id))
     }
 
     /// The face that a finding is on.
@@ -74,11 +87,16 @@ pub(crate) fn length(metres: f64, units: Units) -> String {
     if metres.abs() < 0.915 { length.show_small(units) } else { length.show(units) }
 }
 
-/// The bare number of a quantity: metres, a ratio, a count, pounds, square metres; 0 if it has none.
+/// The bare number of a quantity: metres, a ratio, a count, pounds, square metres, volts, amperes, watts; 0 if it has none.
 pub(crate) fn number(quantity: Quantity) -> f64 {
     match quantity {
         Quantity::Length(length) | Quantity::InPlan(length) => length.metres(),
-        Quantity::Area(number) | Quantity::Share(number) | Quantity::Pounds(number) => number,
+        Quantity::Area(number)
+        | Quantity::Share(number)
+        | Quantity::Pounds(number)
+        | Quantity::Volts(number)
+        | Quantity::Amps(number)
+        | Quantity::Watts(number) => number,
         Quantity::Count(count) | Quantity::Pathways { count, .. } => f64::from(count),
         Quantity::Pitch(pitch) => pitch.slope(),
         Quantity::Nothing | Quantity::Unknown | Quantity::Class(_) | Quantity::Deck(_) => 0.0,

@@ -97,6 +97,7 @@ fn subject_words(names: &Names, subject: &Subject) -> Vec<Said> {
         Subject::Through(id, through) | Subject::BesideOf(id, through, _) => {
             vec![block(*id), names.penetration(Some(*through))]
         }
+        Subject::Circuit(id) => vec![names.circuit(*id)],
         Subject::Waiver(key) => subject_words(names, &key.subject),
     }
 }
@@ -108,6 +109,7 @@ fn missing_words(missing: Missing) -> String {
         Missing::Side(face, side) => words::rules::side_of_face(&side, &face),
         Missing::Penetration(id) => words::rules::penetration(&id),
         Missing::Block(id) => words::rules::block(&id),
+        Missing::Circuit(id) => words::wires::circuit(&id),
         Missing::Unread => String::new(),
     }
 }

@@ -26,6 +26,11 @@ pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
         WhyNot::KitWithoutDeck => words::rules::THE_KIT_DOES_NOT_SAY_WHAT.now(),
         WhyNot::NoRoomBetween => words::rules::THE_KIT_ASKS_NO_ROOM.now(),
         WhyNot::LaidAnyhow => words::rules::THE_KIT_LETS_ROWS_SLIDE.now(),
+        WhyNot::KitWithoutWiring => words::wires::KIT_WITHOUT_WIRING.now(),
+        WhyNot::NotWired => words::wires::NO_CIRCUIT_YET.now(),
+        WhyNot::WithDevices => words::wires::WITH_DEVICES.now(),
+        WhyNot::WithoutDevices => words::wires::WITHOUT_DEVICES.now(),
+        WhyNot::BranchesInstead => words::wires::BRANCHES_INSTEAD.now(),
         WhyNot::NoEscapeWindow => words::rules::NO_ESCAPE_WINDOW_IS_MARKED.now(),
     };
     words.to_owned()
@@ -70,6 +75,9 @@ pub(crate) fn unknown_name(unknown: Unknown) -> &'static str {
         Unknown::EaveHeight => words::rules::EAVE_HEIGHT.now(),
         Unknown::LeastWidth => words::rules::LEAST_WIDTH_OF_THE_BUILDING.now(),
         Unknown::FastenerHold => words::rules::WHAT_A_FASTENER_HOLDS.now(),
+        Unknown::Inverter => words::wires::UNKNOWN_INVERTER.now(),
+        Unknown::LowestTemperature => words::wires::UNKNOWN_LOWEST.now(),
+        Unknown::HottestCell => words::wires::UNKNOWN_HOTTEST.now(),
         Unknown::DeckUnderFastener => words::rules::DECK_UNDER_A_FASTENER.now(),
     }
 }

@@ -334,13 +334,7 @@ mod tests {
     use chalkcourse_rules::{Authority, Facts};
 
     fn finding(severity: Severity, face: u32, block: Option<u32>) -> Finding {
-        let place = Location {
-            face: Some(FaceId(face)),
-            block: block.map(BlockId),
-            cells: Vec::new(),
-            penetration: None,
-            shape: Vec::new(),
-        };
+        let place = Location { face: Some(FaceId(face)), block: block.map(BlockId), ..Location::default() };
         Finding {
             rule: "test",
             severity,

@@ -78,6 +78,7 @@ impl Kit {
         self.laying.check()?;
         self.check_limits()?;
         self.check_choices()?;
+        self.check_wiring()?;
         if self.part(&self.module.part).is_none() {
             return Err(words::kit::module_part_there_is_no(&format_args!("{:?}", self.module.part)));
         }

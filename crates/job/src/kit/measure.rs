@@ -1,5 +1,5 @@
 use super::Kit;
-use crate::{PenetrationKind, Unit};
+use crate::{BoxStands, PenetrationKind, Unit};
 use chalkcourse_geometry::EdgeKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -103,8 +103,34 @@ pub enum Measure {
     CurbWidth,
     /// What flashes each chimney, whether it is drawn as a part of the house or as what comes through a face.
     Chimney(ChimneyPart),
+    /// Each circuit.
+    Circuit,
+    /// Each extension lead of this number between two modules of a circuit.
+    ExtensionLead(String),
+    /// Each way from an end of a circuit to its junction box: its length.
+    HomeRun(HomeRun),
+    /// Length of the bare copper from the upper end of the bonding path to the junction box of the block's circuit.
+    GroundToBox,
+    /// Each end of a circuit that is led to a junction box.
+    HomeRunEnd,
+    /// Each junction box on that side of the deck.
+    JunctionBox(BoxStands),
+    /// Each inverter of this number that the job has.
+    Inverter(String),
     /// The cricket behind each chimney, or whatever else comes through, that is drawn with one or that the rule book asks one for.
     Cricket(CricketPart),
+}
+
+/// Which conductor of a home run.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum HomeRun {
+    /// Of a dc string, from its + end.
+    Positive,
+    /// From its − end.
+    Negative,
+    /// Of an ac branch, from its last device.
+    Branch,
 }
 
 /// What flashes a chimney.
@@ -148,6 +174,8 @@ impl Measure {
             | Self::Side
             | Self::Head
             | Self::BondingPath
+            | Self::HomeRun(_)
+            | Self::GroundToBox
             | Self::Edge(_)
             | Self::SideWall
             | Self::HeadWall
@@ -185,6 +213,11 @@ impl Measure {
             | Self::Person
             | Self::PersonOnRoof
             | Self::KickOut
+            | Self::Circuit
+            | Self::ExtensionLead(_)
+            | Self::HomeRunEnd
+            | Self::JunctionBox(_)
+            | Self::Inverter(_)
             | Self::Chimney(ChimneyPart::Each | ChimneyPart::Course)
             | Self::Cricket(CricketPart::Each)
             | Self::SideWallCourse

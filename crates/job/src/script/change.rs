@@ -9,7 +9,7 @@ use super::penetrations::{AddPenetration, ChangePenetration, MovePenetration};
 use super::{Shelf, Which, Wrong, find};
 use crate::{
     Accepted, Building, Edit, FindingKey, Kit, OrderChoices, PriceList, Pricing, Resolved, RoofWork,
-    RuleBook, Site, Underlay, Waiver,
+    RuleBook, Site, Underlay, Waiver, WiringChoices,
 };
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -69,6 +69,8 @@ pub(super) enum Change {
     ChangeRuleBook(Whole<RuleBook>),
     /// Changes fields of the price list.
     ChangePrices(Whole<PriceList>),
+    /// Changes edition, temperatures and inverters of the wires.
+    ChangeWiring(Whole<WiringChoices>),
     /// Changes how the picture under the plan lies.
     ChangeUnderlay(Whole<Underlay>),
     /// Takes the kit of a file, looked for from where the script is.
@@ -100,7 +102,7 @@ pub(super) struct Waive {
 
 impl Change {
     /// The words that only a change begins with, or a change as well as an [`Edit`].
-    pub(super) const NAMES: [&str; 37] = [
+    pub(super) const NAMES: [&str; 38] = [
         "add-part",
         "add-courtyard",
         "change-part",
@@ -134,6 +136,7 @@ impl Change {
         "change-kit",
         "change-rule-book",
         "change-prices",
+        "change-wiring",
         "change-underlay",
         "take-kit",
         "take-rule-book",
@@ -191,6 +194,7 @@ impl Change {
             Self::ChangeKit(change) => Edit::SetKit(Arc::new(change.over(&job.kit)?)),
             Self::ChangeRuleBook(change) => Edit::SetRuleBook(Arc::new(change.over(&job.rule_book)?)),
             Self::ChangePrices(change) => Edit::SetPrices(Arc::new(change.over(&job.prices)?)),
+            Self::ChangeWiring(change) => Edit::SetWiring(Arc::new(change.over(&job.wiring)?)),
             Self::ChangeUnderlay(change) => {
                 let there = job.underlay.as_ref().ok_or(Wrong::NoUnderlay)?;
                 Edit::SetUnderlay(Some(change.over(there)?))

@@ -36,6 +36,12 @@ pub enum Thing {
     Penetration,
     /// A block.
     Block,
+    /// A circuit.
+    Circuit,
+    /// A junction box.
+    JunctionBox,
+    /// Decisions about the wires as a whole.
+    Wiring,
     /// An accepted finding.
     Waiver,
     /// The job itself: name, units.
@@ -62,6 +68,9 @@ impl Thing {
             Self::Face => words::common::FACE_2,
             Self::Penetration => words::common::PENETRATION,
             Self::Block => words::common::BLOCK_2,
+            Self::Circuit => words::job::CIRCUIT,
+            Self::JunctionBox => words::job::JUNCTION_BOX,
+            Self::Wiring => words::job::WIRING,
             Self::Waiver => words::job::WAIVER,
             Self::Job => words::common::JOB,
             Self::Site => words::job::SITE,
@@ -128,6 +137,14 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     };
     list(Thing::Block, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
+        job.circuits.iter().map(|circuit| Item::of(Some(circuit.id.0), &circuit.name, circuit)).collect()
+    };
+    list(Thing::Circuit, items(before), items(after));
+    let items = |job: &Resolved| -> Vec<Item> {
+        job.boxes.iter().map(|junction| Item::of(Some(junction.id.0), &junction.name, junction)).collect()
+    };
+    list(Thing::JunctionBox, items(before), items(after));
+    let items = |job: &Resolved| -> Vec<Item> {
         job.waivers.iter().map(|waiver| Item::of(None, &waiver.key.to_string(), waiver)).collect()
     };
     list(Thing::Waiver, items(before), items(after));
@@ -159,6 +176,9 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     }
     if before.prices != after.prices {
         list(Thing::Prices, alone(&before.prices), alone(&after.prices));
+    }
+    if before.wiring != after.wiring {
+        list(Thing::Wiring, alone(&before.wiring), alone(&after.wiring));
     }
     if before.order != after.order {
         list(Thing::Order, alone(&before.order), alone(&after.order));

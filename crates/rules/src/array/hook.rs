@@ -55,8 +55,8 @@ fn finding(view: BlockView<'_>, row: u32, hooked: f64, short: &[&PlacedModule]) 
             face: Some(laid.on.id),
             block: Some(laid.block.id),
             cells,
-            penetration: None,
             shape,
+            ..Location::default()
         },
         ..Finding::of(RULE.code, Severity::Stop, subject, facts)
     }

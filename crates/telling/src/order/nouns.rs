@@ -1,7 +1,7 @@
 //! Nouns for what is counted and measured, with their counts. A length is described by its runs.
 
 use chalkcourse_geometry::EdgeKind;
-use chalkcourse_job::{ChimneyPart, CricketPart, Measure, PenetrationKind};
+use chalkcourse_job::{BoxStands, ChimneyPart, CricketPart, HomeRun, Measure, PenetrationKind};
 use chalkcourse_words::{Count, things};
 
 /// "12 modules". A part keeps its number unchanged.
@@ -57,6 +57,16 @@ pub(super) fn counted(measure: &Measure, count: Count) -> String {
             CricketPart::Valley => things::valley_of_a_cricket(count),
             CricketPart::Wall => things::line_of_a_cricket_at(count),
         },
+        Measure::Circuit => things::circuit(count),
+        Measure::ExtensionLead(_) => things::extension_lead(count),
+        Measure::HomeRun(HomeRun::Positive) => things::home_run_positive(count),
+        Measure::HomeRun(HomeRun::Negative) => things::home_run_negative(count),
+        Measure::HomeRun(HomeRun::Branch) => things::home_run_branch(count),
+        Measure::GroundToBox => things::ground_to_box(count),
+        Measure::HomeRunEnd => things::home_run_end(count),
+        Measure::JunctionBox(BoxStands::OnRoof) => things::box_on_roof(count),
+        Measure::JunctionBox(BoxStands::UnderDeck) => things::box_under_deck(count),
+        Measure::Inverter(_) => things::inverter(count),
         Measure::Pipe { .. } => things::pipe_of_this_size(count),
         Measure::CurbCourse => things::course_beside_chimneys_and_skylights(count),
         Measure::CurbWidth => things::lower_or_upper_side_of(count),

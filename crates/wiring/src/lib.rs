@@ -1,0 +1,34 @@
+//! Circuits and wires: what follows from a job's circuits where its modules stand. A planning aid: electrical design and work are for
+//! licensed people where the law says so.
+//!
+//! - [`Wires`]: each circuit as wired: its links with their extension leads, its way home, its volts and amperes
+//! - [`string_up`]: circuits made automatically, with what is proved of them; [`plugging_order`]: the best order within one
+//! - [`window`]: how many modules a circuit may hold, and what limits it
+//! - [`volts`], [`amps`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
+//! - [`ground_path`]: the bare copper past every lug
+//! - [`paths`]: points divided into paths; it knows no roof
+//!
+//! Pure and total. Lengths are metres, temperatures °C. This crate judges nothing and has no sentence: findings are for crate `rules`.
+
+pub mod amps;
+pub mod cite;
+pub mod conductors;
+pub mod connection;
+mod ground;
+mod leads;
+pub mod paths;
+mod place;
+mod stringing;
+pub mod volts;
+mod window;
+mod wires;
+
+#[cfg(test)]
+mod testing;
+
+pub use ground::{ground_path, ground_to_box};
+pub use leads::{fewest_leads, reach};
+pub use place::{Device, devices};
+pub use stringing::{Left, Stringing, Strung, faces_alike, plugging_order, string_up};
+pub use window::{Bar, DWELLING_VOLTS, Kind, LimitedBy, Unknown, Window, window};
+pub use wires::{HomeWay, Joined, Wired, Wires};
