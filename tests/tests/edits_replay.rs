@@ -13,10 +13,11 @@ mod random_jobs;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Accepted, Block, BlockId, Cell, Edit, Face, FaceId, FindingKey, GeoPoint, History, NoFiles, OrderChoices,
+    Accepted, Block, BlockId, BoxId, BoxStands, Cell, Circuit, CircuitId, CodeEdition, Edit, Face, FaceId,
+    FindingKey, GeoPoint, History, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, NoFiles, OrderChoices,
     Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, PlanMove, Quantity, Required,
-    Resolved, RoofPart, Shape, Subject, Waiver, apply, builtin_kit, builtin_prices, builtin_rule_books,
-    edits_to_text, job_from_text, job_to_text, script_from_text,
+    Resolved, RoofPart, Shape, Subject, Waiver, WiringChoices, apply, builtin_kit, builtin_prices,
+    builtin_rule_books, edits_to_text, job_from_text, job_to_text, script_from_text,
 };
 use proptest::prelude::*;
 use std::path::Path;
@@ -26,7 +27,7 @@ use std::sync::Arc;
 type Dice = (u8, usize, f64, f64, u32);
 
 fn dice() -> impl Strategy<Value = Vec<Dice>> {
-    proptest::collection::vec((0..26u8, 0..8usize, -3.0..3.0f64, -3.0..3.0f64, 0..7u32), 1..14)
+    proptest::collection::vec((0..31u8, 0..8usize, -3.0..3.0f64, -3.0..3.0f64, 0..7u32), 1..14)
 }
 
 fn nth<T>(list: &[T], at: usize) -> Option<&T> {
@@ -134,6 +135,47 @@ fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
         },
         23 if n == 0 => Edit::FreePart(nth(&job.parts, at)?.id),
         23 => Edit::RemovePart(nth(&job.parts, at)?.id),
+        26 => {
+            let (one, other) = (nth(&job.blocks, at)?, nth(&job.blocks, at + 1)?);
+            let of = |block: &Block| {
+                let id = block.id;
+                block
+                    .cells()
+                    .take(n as usize + 1)
+                    .map(move |cell| ModuleAt { block: id, cell })
+                    .collect::<Vec<_>>()
+            };
+            let mut modules = of(one);
+            modules.extend(of(other).into_iter().filter(|_| other.id != one.id));
+            let there = nth(&job.circuits, at).filter(|_| n % 2 == 0);
+            Edit::PutCircuit(Circuit {
+                id: there.map_or(CircuitId(free), |there| there.id),
+                name: format!("C{n}"),
+                modules,
+                to: nth(&job.boxes, at).map(|junction| junction.id),
+                input: (n > 3).then_some(InverterInput { inverter: n, input: n % 2 }),
+            })
+        }
+        27 => Edit::RemoveCircuit(nth(&job.circuits, at)?.id),
+        28 => Edit::PutBox(JunctionBox {
+            id: nth(&job.boxes, at).filter(|_| n % 2 == 0).map_or(BoxId(free), |there| there.id),
+            name: format!("J{n}"),
+            at: by * 3.0,
+            stands: if n % 3 == 0 { BoxStands::UnderDeck } else { BoxStands::OnRoof },
+            legs: vec![Leg {
+                length: Length::from_metres(y.abs()),
+                lies: LiesIn::RoofRaceway(Length::from_metres(x.abs() / 50.0)),
+            }],
+        }),
+        29 => Edit::RemoveBox(nth(&job.boxes, at)?.id),
+        30 => Edit::SetWiring(Arc::new(WiringChoices {
+            edition: CodeEdition::ALL[n as usize % 3],
+            lowest_celsius: (n % 2 == 0).then_some(x * 9.0),
+            hottest_cell_celsius: Some(70.0 + y),
+            voltage_by_table: n % 3 == 0,
+            inverters: vec!["FH-181".to_owned(); n as usize % 3],
+            ..WiringChoices::default()
+        })),
         24 => {
             let outline = [dvec2(0.0, 0.0), dvec2(5.0, 0.0), dvec2(5.0, 4.0), dvec2(0.0, 4.0)];
             let outline = Polygon::new(outline.map(|p: DVec2| p + by * 3.0).to_vec());

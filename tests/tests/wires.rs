@@ -219,6 +219,6 @@ proptest! {
             prop_assert!(group.least_leads <= group.leads && group.least_way <= group.way + 1e-9);
         }
         let back = job_from_text(&job_to_text(&after).unwrap(), Path::new("a.chalk.json")).unwrap();
-        prop_assert_eq!(back.circuits, after.circuits);
+        prop_assert_eq!(&back.circuits, &after.circuits);
     }
 }

@@ -3,7 +3,7 @@
 //!
 //! - [`Wires`]: each circuit as wired: its links with their extension leads, its way home, its volts and amperes
 //! - [`string_up`]: circuits made automatically, with what is proved of them; [`plugging_order`]: the best order within one
-//! - [`window`]: how many modules a circuit may hold, and what limits it
+//! - [`window()`]: how many modules a circuit may hold, and what limits it
 //! - [`volts`], [`amps`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
 //! - [`ground_path`]: the bare copper past every lug
 //! - [`paths`]: points divided into paths; it knows no roof

@@ -117,4 +117,29 @@ mod tests {
         assert!((way(&roof, b, a).unwrap() - expected).abs() < 1e-9);
         assert_eq!(of_box(&roof, &junction(1, 40.0, 5.0)), None);
     }
+
+    /// No other place of the shared line makes the way shorter, on faces whose frames begin anywhere: 3,000 are tried.
+    #[test]
+    fn over_the_best_place_of_the_line() {
+        let mut job = gable();
+        job.faces[0].datum = dvec2(5.0, 2.0);
+        job.faces[0].height = chalkcourse_geometry::Length::from_metres(4.0);
+        job.faces[1].datum = dvec2(9.0, 12.0);
+        let roof = Layout::of(&job).roof;
+        for (x, y, x2, y2) in
+            [(4.0, 5.0, 7.0, 8.0), (9.0, 1.0, 2.0, 11.0), (0.5, 0.5, 11.5, 7.0), (6.0, 3.0, 6.0, 9.0)]
+        {
+            let place = |x: f64, y: f64| of_box(&roof, &junction(1, x, y)).unwrap();
+            let (a, b) = (place(x, y), place(x2, y2));
+            let aside = |a: DVec2, b: DVec2| (a - b).abs().element_sum();
+            let over = |share: f64| {
+                let at = dvec2(12.0 * share, 6.0);
+                let frame = |face: usize| roof.faces[face].plane.to_frame(at);
+                aside(a.1, frame(a.0)) + aside(frame(b.0), b.1)
+            };
+            let best = (0..=3000).map(|at| over(f64::from(at) / 3000.0)).fold(f64::INFINITY, f64::min);
+            let told = way(&roof, a, b).unwrap();
+            assert!(told <= best + 1e-9 && told >= best - 0.01, "{told}, tried {best}");
+        }
+    }
 }

@@ -244,6 +244,16 @@ mod tests {
         let found = window(&job(kit(0), |_| {})).unwrap();
         assert_eq!((found.least.modules, found.most.modules), (8, 14));
         assert_eq!(found.kind, Kind::DcDevices);
+        // 3,300 W are 8 modules of 405 W; an input of 10 A at 380 V is 9.
+        let mut watts = kit(0);
+        let ModuleDevice::Dc(device) = &mut watts.wiring.as_mut().unwrap().device else { panic!() };
+        device.most_string_watts = 3300.0;
+        let by_watts = window(&job(watts, |_| {})).unwrap();
+        assert_eq!((by_watts.most.modules, by_watts.most.by), (8, LimitedBy::DeviceWatts));
+        let mut amps = kit(0);
+        amps.wiring.as_mut().unwrap().inverters[0].most_amps = 10.0;
+        let by_amps = window(&job(amps, |_| {})).unwrap();
+        assert_eq!((by_amps.most.modules, by_amps.most.by), (9, LimitedBy::StringCurrent));
         let mut alone = kit(0);
         let wiring = alone.wiring.as_mut().unwrap();
         let ModuleDevice::Dc(device) = &mut wiring.device else { panic!() };
