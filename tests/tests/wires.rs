@@ -50,10 +50,10 @@ fn every_module_once(job: &Resolved, made: &Stringing) {
         let id = block.id;
         block.modules.iter().map(|module| ModuleAt { block: id, cell: module.cell }).collect::<Vec<_>>()
     };
-    let sound = |block: &&chalkcourse_layout::PlacedBlock| {
+    let sound = |block: &&std::sync::Arc<chalkcourse_layout::PlacedBlock>| {
         layout.roof.faces.get(block.face).is_some_and(|face| face.sound)
     };
-    let mut on_roof: Vec<ModuleAt> = layout.blocks.iter().filter(sound).flat_map(of_block).collect();
+    let mut on_roof: Vec<ModuleAt> = layout.blocks.iter().filter(sound).flat_map(|block| of_block(block)).collect();
     let left = made.left.iter().flat_map(|left| left.modules.clone());
     let mut told: Vec<ModuleAt> =
         job.circuits.iter().flat_map(|circuit| circuit.modules.clone()).chain(left).collect();

@@ -71,7 +71,7 @@ mod tests {
 
     fn placed(job: &Resolved) -> (Layout, PlacedBlock) {
         let layout = Layout::of(job);
-        let block = layout.blocks[0].clone();
+        let block = PlacedBlock::clone(&layout.blocks[0]);
         (layout, block)
     }
 
