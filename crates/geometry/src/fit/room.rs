@@ -101,6 +101,9 @@ impl Room {
     pub(super) fn less(&self, patches: &[Patch]) -> Self {
         let mut slabs = Vec::with_capacity(self.slabs.len());
         let mut sweep = Sweep::default();
+        let mut bends: Vec<f64> = patches.iter().flat_map(Patch::bends).collect();
+        bends.sort_unstable_by(f64::total_cmp);
+        let mut levels: Vec<f64> = Vec::new();
         for slab in &self.slabs {
             debug_assert!(slab.foot.is_none());
             let here: Vec<&Patch> = patches.iter().filter(|p| p.lo < slab.hi && slab.lo < p.hi).collect();
@@ -108,10 +111,11 @@ impl Room {
                 push(&mut slabs, slab.lo, slab.hi, slab.gaps.clone());
                 continue;
             }
-            let mut levels: Vec<f64> = here.iter().flat_map(|p| p.bends()).collect();
-            levels.retain(|&v| slab.lo < v && v < slab.hi);
-            levels.extend([slab.lo, slab.hi]);
-            levels.sort_unstable_by(f64::total_cmp);
+            let within = bends.partition_point(|&v| v <= slab.lo)..bends.partition_point(|&v| v < slab.hi);
+            levels.clear();
+            levels.push(slab.lo);
+            levels.extend(bends.get(within).unwrap_or_default());
+            levels.push(slab.hi);
             for pair in levels.windows(2).filter(|pair| pair[1] - pair[0] > THIN) {
                 let (lo, hi) = (pair[0], pair[1]);
                 let middle = (lo + hi) / 2.0;

@@ -17,8 +17,9 @@ use chalkcourse_limits::{TOLERANCE, looked_at};
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 
-/// Openings of a pathway on a plane, or straddling it and an adjacent one: for each the fewest modules, fewest first. If the book
-/// requires pathways on each slope, only straight ones up the plane itself.
+/// Openings of a pathway on a plane, or straddling it and an adjacent one that has none of its own, which would serve as well at no
+/// loss: for each the fewest modules, fewest first. If the book requires pathways on each slope, only straight ones up the plane
+/// itself.
 pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> {
     let own = view.own;
     if !looked_at(fire, own.face) {
@@ -37,7 +38,8 @@ pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> 
         _ => on_lattice(&[own], fire, known),
     };
     let mut all: Vec<Opening> = winding.or(straight).into_iter().collect();
-    all.extend(view.beside().filter_map(|other| on_lattice(&[own, other], fire, None)));
+    let without = view.beside().filter(|other| alone(*other, fire, &Away::new()).is_empty());
+    all.extend(without.filter_map(|other| on_lattice(&[own, other], fire, None)));
     all.sort_by_key(|opening| opening.away.len());
     all
 }
@@ -109,6 +111,9 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
 const STEPS: f64 = 12.0;
 /// Roofs that need more lattice points than this are not searched.
 const MOST_PLACES: usize = 400_000;
+
+/// Planes that share an edge may miss each other by a hair, metres.
+const HAIR: f64 = 0.006;
 
 /// Lattice points for the centre of a disc, with the modules in its way at each.
 struct Lattice {
@@ -223,10 +228,18 @@ fn lattice(planes: &[FaceView<'_>], modules: &[(BlockId, Cell, Polygon)], reach:
         shut: vec![true; places],
         near: vec![Vec::new(); places],
     };
+    let plans = || planes.iter().map(|plane| &plane.face.plan);
     for place in 0..places {
         let p = lattice.at(place);
-        let plans = || planes.iter().map(|plane| &plane.face.plan);
-        lattice.shut[place] = !plans().any(|plan| plan.contains(p) || plan.distance_to_border(p) < 0.006);
+        lattice.shut[place] = !plans().any(|plan| plan.contains(p));
+    }
+    // A hair outside counts as inside.
+    for (_, _, a, b) in plans().flat_map(Polygon::sides) {
+        let around = Rect { min: a.min(b), max: a.max(b) }.grown(HAIR);
+        let near = |place: &usize| distance_to_segment(lattice.at(*place), a, b) < HAIR;
+        for place in lattice.within(around).filter(near).collect::<Vec<_>>() {
+            lattice.shut[place] = false;
+        }
     }
     let mut solid: Vec<Polygon> = planes
         .iter()

@@ -113,7 +113,10 @@ fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>], away: &Away) 
             }
         }
     }
-    for &plane in steep {
+    // One that straddles a plane with a pathway of its own uses up no less than that.
+    let own = |plane: &&BesideView<'_>| sets.contains(&vec![plane.own.index]);
+    let without: Vec<&BesideView<'_>> = steep.iter().filter(|plane| !own(plane)).collect();
+    for &plane in without {
         for path in straddling(plane, fire, away).iter() {
             let mut faces = path.faces.clone();
             faces.sort_unstable();
@@ -141,7 +144,9 @@ struct Possible<'c> {
 fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>>) -> Option<Opening> {
     let mut possible: Vec<Possible<'_>> =
         there.iter().map(|faces| Possible { faces: faces.clone(), loss: 0, opening: None }).collect();
-    for opening in steep.iter().flat_map(|&plane| opening_of(plane, fire)) {
+    // Where there is a pathway, none need be opened.
+    let without = steep.iter().filter(|plane| !there.contains(&vec![plane.own.index]));
+    for opening in without.flat_map(|&plane| opening_of(plane, fire)) {
         possible.push(Possible {
             faces: opening.faces.clone(),
             loss: opening.away.len(),
