@@ -25,7 +25,8 @@ impl Section {
             CodeEdition::Nec2017 => (self.in_2017, self.standing),
             CodeEdition::Nec2020 | CodeEdition::Nec2023 => (self.since_2020, Standing::FromMemory),
         };
-        Source::new(format!("NEC {number} ({})", edition.year()), standing)
+        let mark = if standing == Standing::FromMemory { ", from memory" } else { "" };
+        Source::new(format!("NEC {} ({}{})", number, edition.year(), mark), standing)
     }
 }
 
@@ -107,6 +108,9 @@ mod tests {
             ("NEC table 310.15(B)(16) (2017)", Standing::Confirmed)
         );
         let later = AMPACITY.of(CodeEdition::Nec2023);
-        assert_eq!((later.text.as_str(), later.standing), ("NEC table 310.16 (2023)", Standing::FromMemory));
+        assert_eq!(
+            (later.text.as_str(), later.standing),
+            ("NEC table 310.16 (2023, from memory)", Standing::FromMemory)
+        );
     }
 }
