@@ -89,13 +89,13 @@ fn shown(quantity: Quantity) -> String {
     }
 }
 
-fn of_amounts(finding: &Finding, message: String) -> Told {
+fn of_amounts(finding: &Finding, message: &str) -> Told {
     let required = match &finding.required {
         Required::AtLeast(least) => at_least(&shown(*least)),
         Required::AtMost(most) => at_most(&shown(*most)),
         _ => String::new(),
     };
-    Told { message: sentence(&message), measured: shown(finding.measured), required }
+    Told { message: sentence(message), measured: shown(finding.measured), required }
 }
 
 pub(crate) fn string_voltage(names: &Names<'_>, finding: &Finding, count: usize, by: LimitedBy) -> Told {
@@ -106,7 +106,7 @@ pub(crate) fn string_voltage(names: &Names<'_>, finding: &Finding, count: usize,
         &format_args!("{:.1}", asked(finding)),
         &limited_by(by),
     );
-    of_amounts(finding, message)
+    of_amounts(finding, &message)
 }
 
 pub(crate) fn string_start(names: &Names<'_>, finding: &Finding, count: usize) -> Told {
@@ -116,7 +116,7 @@ pub(crate) fn string_start(names: &Names<'_>, finding: &Finding, count: usize) -
         &format_args!("{:.1}", measured(finding)),
         &format_args!("{:.1}", asked(finding)),
     );
-    of_amounts(finding, message)
+    of_amounts(finding, &message)
 }
 
 pub(crate) fn circuit_size(names: &Names<'_>, finding: &Finding, by: LimitedBy) -> Told {
@@ -162,7 +162,7 @@ pub(crate) fn input_current(names: &Names<'_>, finding: &Finding) -> Told {
         &format_args!("{:.2}", measured(finding)),
         &format_args!("{:.2}", asked(finding)),
     );
-    of_amounts(finding, message)
+    of_amounts(finding, &message)
 }
 
 pub(crate) fn parallel(names: &Names<'_>, finding: &Finding, other: CircuitId, faces: bool) -> Told {
@@ -189,25 +189,25 @@ pub(crate) fn leads_short(names: &Names<'_>, finding: &Finding, links: usize) ->
     let (message, measured) = match finding.measured {
         Quantity::Length(apart) => {
             let apart = names.too_much(apart.metres());
-            (words::wires::leads_short(&names.circuit_of(finding), &links, &apart, &reach), apart)
+            (words::wires::leads_short(&names.circuit_of(finding), links, &apart, &reach), apart)
         }
         _ => {
             let none = words::wires::NO_WAY.now().to_owned();
-            (words::wires::leads_nowhere(&names.circuit_of(finding), &links), none)
+            (words::wires::leads_nowhere(&names.circuit_of(finding), links), none)
         }
     };
     Told { message: sentence(&message), measured, required: at_most(&reach) }
 }
 
 pub(crate) fn device_input(finding: &Finding) -> Told {
-    let Told { measured, required, .. } = of_amounts(finding, String::new());
+    let Told { measured, required, .. } = of_amounts(finding, "");
     Told { message: sentence(&words::wires::device_input(&measured, &required)), measured, required }
 }
 
 pub(crate) fn not_wired(names: &Names<'_>, finding: &Finding) -> Told {
     let count = measured(finding) as usize;
     Told {
-        message: sentence(&words::wires::not_wired(&names.block_of(finding), &count)),
+        message: sentence(&words::wires::not_wired(&names.block_of(finding), count)),
         measured: modules(count),
         required: at_most("0"),
     }
@@ -216,7 +216,7 @@ pub(crate) fn not_wired(names: &Names<'_>, finding: &Finding) -> Told {
 pub(crate) fn circuit_gone(names: &Names<'_>, finding: &Finding) -> Told {
     let count = measured(finding) as usize;
     Told {
-        message: sentence(&words::wires::circuit_gone(&names.circuit_of(finding), &count)),
+        message: sentence(&words::wires::circuit_gone(&names.circuit_of(finding), count)),
         measured: modules(count),
         required: at_most("0"),
     }

@@ -1,5 +1,7 @@
 //! Copper conductors: what they carry, where it is warm or crowded, what they lose, and how thick the grounding conductor is.
 
+#![allow(clippy::approx_constant, reason = "a thousand feet of 14 AWG have 3.14 ohms")]
+
 use chalkcourse_job::CodeEdition;
 use schemars::JsonSchema;
 use serde::Serialize;

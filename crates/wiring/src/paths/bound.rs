@@ -41,7 +41,7 @@ impl Memory {
                 std::iter::once(at).chain(others.into_iter().take(kept - 1)).collect()
             })
             .collect();
-        let mut next = vec![FORBIDDEN; points * points << kept];
+        let mut next = vec![FORBIDDEN; (points * points) << kept];
         for from in 0..points {
             for to in (0..points).filter(|to| costs.at(from, *to) < NEVER) {
                 for memory in 0..1_usize << kept {

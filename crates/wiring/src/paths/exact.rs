@@ -111,7 +111,7 @@ fn all_paths(problem: &Problem, costs: &Costs, bound: &Bound, room: &[f64], limi
         }
     }
     let mut closed: HashMap<u64, Closed> = HashMap::new();
-    for size in 1..=most {
+    for (size, own_room) in room.iter().enumerate().skip(1) {
         let mut next: HashMap<(u64, u8), usize> = HashMap::new();
         for &from in &layer {
             let Some(label) = labels.get(from) else { continue };
@@ -123,7 +123,7 @@ fn all_paths(problem: &Problem, costs: &Costs, bound: &Bound, room: &[f64], limi
                     less: less + half(at, costs.home()),
                     label: from,
                 };
-                if path.less <= room[size] {
+                if path.less <= *own_room {
                     let there = closed.entry(on).or_insert(path);
                     if path.cost < there.cost {
                         *there = path;
