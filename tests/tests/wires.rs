@@ -53,7 +53,8 @@ fn every_module_once(job: &Resolved, made: &Stringing) {
     let sound = |block: &&std::sync::Arc<chalkcourse_layout::PlacedBlock>| {
         layout.roof.faces.get(block.face).is_some_and(|face| face.sound)
     };
-    let mut on_roof: Vec<ModuleAt> = layout.blocks.iter().filter(sound).flat_map(|block| of_block(block)).collect();
+    let mut on_roof: Vec<ModuleAt> =
+        layout.blocks.iter().filter(sound).flat_map(|block| of_block(block)).collect();
     let left = made.left.iter().flat_map(|left| left.modules.clone());
     let mut told: Vec<ModuleAt> =
         job.circuits.iter().flat_map(|circuit| circuit.modules.clone()).chain(left).collect();

@@ -66,7 +66,7 @@ mod tests {
     use crate::testing::kit;
 
     fn leads(metres: &[f64]) -> Leads {
-        let mut leads = kit(0).wiring.clone().unwrap().leads;
+        let mut leads = kit(0).wiring.unwrap().leads;
         let lead =
             |metres: &f64| ExtensionLead { number: metres.to_string(), length: Length::from_metres(*metres) };
         leads.extensions = metres.iter().map(lead).collect();

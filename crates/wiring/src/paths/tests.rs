@@ -233,11 +233,11 @@ fn the_best_cuts_of_an_order() {
         // Each bit says whether the order is cut before that point.
         for cuts in 0_u32..1 << (points - 1) {
             let mut paths = vec![vec![order[0]]];
-            for at in 1..points {
-                if cuts >> (at - 1) & 1 == 1 {
+            for (before, point) in order.iter().skip(1).enumerate() {
+                if cuts >> before & 1 == 1 {
                     paths.push(Vec::new());
                 }
-                paths.last_mut().unwrap().push(order[at]);
+                paths.last_mut().unwrap().push(*point);
             }
             if paths.len() == count && paths.iter().all(|path| (2..=4).contains(&path.len())) {
                 best = best.min(costs.of_all(&paths));
@@ -327,7 +327,6 @@ fn how_near() {
     }
 }
 
-#[expect(clippy::print_stdout, reason = "the table")]
 fn table(problem: &Problem, effort: Effort) {
     let begun = std::time::Instant::now();
     let Some(answer) = divide(problem, effort) else { return println!("no answer") };
