@@ -8,7 +8,7 @@ use crate::resolved::{Strictness, follow};
 use crate::{
     Block, BlockId, BoxId, Circuit, CircuitId, EditError, Face, FaceId, FindingKey, Job, JunctionBox,
     KeyError, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove, PriceList, Resolved, RoofPart,
-    RuleBook, Site, Subject, Underlay, Waiver, WiringChoices, wiring,
+    RuleBook, Site, Subject, Underlay, Waiver, WiringChoices, circuits,
 };
 use chalkcourse_geometry::Units;
 use chalkcourse_words::{Say, later as words};
@@ -135,7 +135,7 @@ pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     if touches_parts(job, edit) {
         follow(&mut next, Strictness::Refuse)?;
     }
-    wiring::forget_gone(&mut next);
+    circuits::forget_gone(&mut next);
     Ok(next)
 }
 
@@ -194,20 +194,20 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
         }
         Edit::RemoveBlock(id) => remove(&mut job.blocks, words::job::BLOCK, id.0, |b| b.id.0)?,
         Edit::PutCircuit(circuit) => {
-            wiring::check_circuit(job, circuit)?;
+            circuits::check_circuit(job, circuit)?;
             take_number(job, circuit.id.0)?;
-            wiring::leave_others(job, circuit);
+            circuits::leave_others(job, circuit);
             put(&mut job.circuits, circuit, |c| c.id.0);
         }
         Edit::RemoveCircuit(id) => remove(&mut job.circuits, words::job::CIRCUIT, id.0, |c| c.id.0)?,
         Edit::PutBox(junction) => {
-            wiring::check_box(junction)?;
+            circuits::check_box(junction)?;
             take_number(job, junction.id.0)?;
             put(&mut job.boxes, junction, |b| b.id.0);
         }
         Edit::RemoveBox(id) => remove(&mut job.boxes, words::job::JUNCTION_BOX, id.0, |b| b.id.0)?,
         Edit::SetWiring(choices) => {
-            wiring::check_choices(choices)?;
+            circuits::check_choices(choices)?;
             job.wiring = Arc::clone(choices);
         }
         Edit::Waive(waiver) => {

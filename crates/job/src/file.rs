@@ -4,7 +4,7 @@ mod version_1;
 
 use crate::data_file::{DataFile, file_schema, parse, version};
 use crate::disk::{folder_of, read_text, write_atomically};
-use crate::{EditError, Face, FileError, Job, Resolved, Underlay, check, resolved, underlay, wiring};
+use crate::{EditError, Face, FileError, Job, Resolved, Underlay, check, circuits, resolved, underlay};
 use chalkcourse_words::{Said, later as words};
 use schemars::Schema;
 use serde::Serialize;
@@ -167,19 +167,19 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
     }
     for (index, junction) in job.boxes.iter().enumerate() {
         number("boxes", index, junction.id.0)?;
-        wiring::check_box(junction)
+        circuits::check_box(junction)
             .map_err(|error| Said::own(format!("field data.boxes[{index}]: {error}")))?;
     }
     let mut wired = BTreeSet::new();
     for (index, circuit) in job.circuits.iter().enumerate() {
         number("circuits", index, circuit.id.0)?;
         let told = |error| Said::own(format!("field data.circuits[{index}]: {error}"));
-        wiring::check_circuit(job, circuit).map_err(told)?;
+        circuits::check_circuit(job, circuit).map_err(told)?;
         if !circuit.modules.iter().all(|module| wired.insert(*module)) {
             return Err(told(EditError::ModuleTwice { name: circuit.name.clone() }));
         }
     }
-    wiring::check_choices(&job.wiring).map_err(|error| Said::own(format!("field data.wiring: {error}")))?;
+    circuits::check_choices(&job.wiring).map_err(|error| Said::own(format!("field data.wiring: {error}")))?;
     check::check_underlay(job.underlay.as_ref())
         .map_err(|error| Said::own(format!("field data.underlay: {error}")))?;
     for (index, waiver) in job.waivers.iter().enumerate() {

@@ -19,7 +19,9 @@ pub use measure::{ChimneyPart, CricketPart, HomeRun, Measure};
 pub use stage::Stage;
 pub(crate) use waste::is_share;
 pub use waste::{RoofKind, Waste};
-pub use wiring::{AcDevice, DcDevice, DeviceInput, ExtensionLead, Inverter, KitWiring, Leads, ModuleDevice};
+pub use wiring::{
+    AcDevice, BoxStands, DcDevice, DeviceInput, ExtensionLead, Inverter, KitWiring, Leads, ModuleDevice,
+};
 
 use crate::{DeckLimits, FireListing, Holds, Orientation, RailLimits, Source, Unit};
 use chalkcourse_geometry::{Length, Pitch};

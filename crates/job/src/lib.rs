@@ -18,6 +18,7 @@
 mod block;
 mod book_parts;
 mod check;
+mod circuits;
 mod data;
 mod data_file;
 mod deck;
@@ -76,9 +77,9 @@ pub use holds::Holds;
 pub use id::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 pub use job::Job;
 pub use kit::{
-    AcDevice, Amount, BaseRail, ChimneyPart, Choice, Clearances, Crew, CricketPart, DcDevice, DeviceInput,
-    Electrical, ExtensionLead, Fastener, Flashing, Group, HoldDown, HomeRun, Inverter, Kit, KitWiring,
-    Laying, Leads, LoadWay, Measure, ModuleDevice, ModuleSpec, OnPath, OtherStick, Package, Part,
+    AcDevice, Amount, BaseRail, BoxStands, ChimneyPart, Choice, Clearances, Crew, CricketPart, DcDevice,
+    DeviceInput, Electrical, ExtensionLead, Fastener, Flashing, Group, HoldDown, HomeRun, Inverter, Kit,
+    KitWiring, Laying, Leads, LoadWay, Measure, ModuleDevice, ModuleSpec, OnPath, OtherStick, Package, Part,
     RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Waste,
 };
 pub use missing::Missing;
@@ -109,7 +110,5 @@ pub use taped_deck::TapedDeck;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
 pub use unit::Unit;
 pub use waiver::{Accepted, Lapse, Waiver};
-pub use wiring::{
-    BoxStands, Circuit, CodeEdition, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, WiringChoices,
-};
+pub use wiring::{Circuit, CodeEdition, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, WiringChoices};
 pub use written_number::amount_from_text;

@@ -1,11 +1,9 @@
 //! What a person decided about the wires: which modules are one circuit and in what order, junction boxes, and by which edition.
 
-use crate::{BlockId, BoxId, Cell, CircuitId, EditError, Face, Job};
+use crate::{BlockId, BoxId, BoxStands, Cell, CircuitId};
 use chalkcourse_geometry::{DVec2, Length};
-use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeSet;
 
 /// A module by what it is: its block and its place in it, so that it keeps its circuit where the block goes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
@@ -63,17 +61,6 @@ pub struct JunctionBox {
     /// The way from it down to the inverter or the combined panel, leg by leg.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub legs: Vec<Leg>,
-}
-
-/// On which side of the deck a junction box is.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "kebab-case")]
-pub enum BoxStands {
-    /// On the roof.
-    #[default]
-    OnRoof,
-    /// Under the deck.
-    UnderDeck,
 }
 
 /// A stretch of the way from a junction box.
@@ -155,83 +142,4 @@ pub struct WiringChoices {
 impl Circuit {
     /// Most modules in one circuit, so that a file can't ask for a million.
     pub const MOST_MODULES: usize = 1_000;
-}
-
-fn check_name(name: &str) -> Result<(), EditError> {
-    if name.trim().is_empty() { Err(EditError::NoName) } else { Ok(()) }
-}
-
-/// What a circuit must be to be in a job at all. One that breaks a limit is told as a finding.
-pub(crate) fn check_circuit(job: &Job<Face>, circuit: &Circuit) -> Result<(), EditError> {
-    check_name(&circuit.name)?;
-    let count = circuit.modules.len();
-    if !(1..=Circuit::MOST_MODULES).contains(&count) {
-        return Err(EditError::CircuitSize { name: circuit.name.clone(), modules: count });
-    }
-    let mut seen = BTreeSet::new();
-    if !circuit.modules.iter().all(|module| seen.insert(module)) {
-        return Err(EditError::ModuleTwice { name: circuit.name.clone() });
-    }
-    if let Some(module) = circuit.modules.iter().find(|module| job.block(module.block).is_none()) {
-        return Err(EditError::Missing { what: words::job::BLOCK, number: module.block.0 });
-    }
-    if let Some(to) = circuit.to.filter(|to| job.junction_box(*to).is_none()) {
-        return Err(EditError::Missing { what: words::job::JUNCTION_BOX, number: to.0 });
-    }
-    Ok(())
-}
-
-/// What a junction box must be to be in a job at all.
-pub(crate) fn check_box(junction: &JunctionBox) -> Result<(), EditError> {
-    check_name(&junction.name)?;
-    let what = || words::job::junction_box_2(&junction.name);
-    if !crate::check::is_place(junction.at) {
-        return Err(EditError::NotAPlace { what: what() });
-    }
-    let sound = |length: Length| (0.0..1000.0).contains(&length.metres());
-    let leg_sound = |leg: &Leg| {
-        sound(leg.length)
-            && match leg.lies {
-                LiesIn::RoofRaceway(above) => sound(above),
-                LiesIn::FreeAir | LiesIn::Attic | LiesIn::Wall => true,
-            }
-    };
-    if junction.legs.iter().all(leg_sound) { Ok(()) } else { Err(EditError::BadLength { what: what() }) }
-}
-
-/// What the choices must be.
-pub(crate) fn check_choices(choices: &WiringChoices) -> Result<(), EditError> {
-    for (field, celsius) in [
-        ("lowest_celsius", choices.lowest_celsius),
-        ("highest_celsius", choices.highest_celsius),
-        ("hottest_cell_celsius", choices.hottest_cell_celsius),
-    ] {
-        if let Some(celsius) = celsius.filter(|celsius| !(-90.0..=120.0).contains(celsius)) {
-            return Err(EditError::Temperature { field, celsius });
-        }
-    }
-    Ok(())
-}
-
-/// Takes the modules of a circuit out of all others: a module is in one at most. A circuit that loses all goes.
-pub(crate) fn leave_others(job: &mut Job<Face>, put: &Circuit) {
-    for other in job.circuits.iter_mut().filter(|other| other.id != put.id) {
-        other.modules.retain(|module| !put.modules.contains(module));
-    }
-    job.circuits.retain(|circuit| !circuit.modules.is_empty());
-}
-
-/// Forgets modules whose block is gone, and boxes that are. A module that is switched off, or lies beyond its block, stays named:
-/// that is told as a finding, and heals when the module comes back.
-pub(crate) fn forget_gone(job: &mut Job<Face>) {
-    if job.circuits.is_empty() {
-        return;
-    }
-    let blocks: BTreeSet<BlockId> = job.blocks.iter().map(|block| block.id).collect();
-    let boxes: BTreeSet<BoxId> = job.boxes.iter().map(|junction| junction.id).collect();
-    for circuit in &mut job.circuits {
-        circuit.modules.retain(|module| blocks.contains(&module.block));
-        circuit.to = circuit.to.filter(|to| boxes.contains(to));
-    }
-    job.circuits.retain(|circuit| !circuit.modules.is_empty());
 }

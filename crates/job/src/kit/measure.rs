@@ -1,5 +1,6 @@
+use super::BoxStands;
 use super::Kit;
-use crate::{BoxStands, PenetrationKind, Unit};
+use crate::{PenetrationKind, Unit};
 use chalkcourse_geometry::EdgeKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

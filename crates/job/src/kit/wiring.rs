@@ -6,6 +6,17 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+/// On which side of the deck a junction box is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum BoxStands {
+    /// On the roof.
+    #[default]
+    OnRoof,
+    /// Under the deck.
+    UnderDeck,
+}
+
 /// How the modules of a kit are wired, by their makers' data sheets.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
