@@ -1,6 +1,6 @@
 """Automatic stringing against HiGHS: random arrays as integer programs over links, and by this project.
 
-    cargo build --release -p chalkcourse-wiring --example divide_json
+    cargo build --release -p chalkcourse-tests --example divide_json
     tests/peers/.venv/bin/python tests/peers/strings_against_highs.py                   # 60 random arrays
     tests/peers/.venv/bin/python tests/peers/strings_against_highs.py --count 300 --golden tests/data/strings-golden.json
     tests/peers/.venv/bin/python tests/peers/strings_against_highs.py --time            # both at 24 modules, in one run

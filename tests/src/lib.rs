@@ -4,6 +4,7 @@
 //! says and claims: claims are judged by what was found. [`hostile`] is what files from strangers go through. [`samples`] draws the jobs of `sample-roofs/`, so that they can be
 //! written anew when the kit changes: `cargo run --package chalkcourse-tests --example write-samples`.
 
+pub mod arrays;
 pub mod climb;
 pub mod dice;
 pub mod hostile;

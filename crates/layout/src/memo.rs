@@ -61,7 +61,7 @@ fn again<N, T, P>(
             before.get(index).filter(|(old, _)| same(old, &thing)).map(|(_, placed)| Arc::clone(placed));
         let one = kept.unwrap_or_else(|| {
             let (of, one) = place(&thing);
-            let (of, one) = (of, Arc::new(one));
+            let one = Arc::new(one);
             let entry = (of, Arc::clone(&one));
             match before.get_mut(index) {
                 Some(slot) => *slot = entry,
@@ -73,4 +73,35 @@ fn again<N, T, P>(
     }
     before.truncate(placed.len());
     placed
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_changed_is_placed_anew_and_the_rest_is_the_same() {
+        let mut before: Placed<u32, u32> = Vec::new();
+        let mut lay = |now: &[u32]| {
+            let anew = std::cell::RefCell::new(Vec::new());
+            let placed = again(
+                &mut before,
+                now.iter(),
+                |old, new| old == *new,
+                |new| {
+                    anew.borrow_mut().push(**new);
+                    (**new, **new * 2)
+                },
+            );
+            (placed, anew.into_inner())
+        };
+        let (first, anew) = lay(&[1, 2, 3]);
+        assert_eq!((first.iter().map(|it| **it).collect::<Vec<_>>(), anew), (vec![2, 4, 6], vec![1, 2, 3]));
+        let (second, anew) = lay(&[1, 5, 3]);
+        assert_eq!((second.iter().map(|it| **it).collect::<Vec<_>>(), anew), (vec![2, 10, 6], vec![5]));
+        assert!(Arc::ptr_eq(&first[0], &second[0]) && Arc::ptr_eq(&first[2], &second[2]));
+        // What is gone is forgotten, and what comes back is placed anew.
+        assert!(lay(&[1]).1.is_empty());
+        assert_eq!(lay(&[1, 5]).1, [5]);
+    }
 }

@@ -156,8 +156,9 @@ struct Memory {
 
 fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
     let layout = Layout::on_roof_with(job, roof, &mut memory.layout);
-    let findings = memory.checker.check(job, &layout);
-    let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, &mut memory.takeoff);
+    let wires = Wires::of(job, &layout);
+    let findings = memory.checker.check_wired(job, &layout, &wires);
+    let takeoff = chalkcourse_takeoff::take_off_with(job, &layout, &wires, &mut memory.takeoff);
     let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
     let summary = Summary {
         modules,
@@ -168,7 +169,6 @@ fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
         // an empty sum of floats is -0
         array_area: layout.blocks.iter().map(|block| block.area_under()).sum::<f64>() + 0.0,
     };
-    let wires = Wires::of(job, &layout);
     Plan { layout, findings, takeoff, wires, summary }
 }
 

@@ -16,6 +16,7 @@ use chalkcourse_job::{
     Block, BlockId, Face, FaceId, Kit, Penetration, PenetrationId, Resolved, RuleBook, Site,
 };
 use chalkcourse_layout::{Layout, PlacedFace, PlacedPenetration};
+use chalkcourse_wiring::Wires;
 use std::collections::HashMap;
 use std::sync::Arc;
 
@@ -83,7 +84,7 @@ struct Kept {
 struct KeptFace {
     face: Face,
     placed: PlacedFace,
-    through: Vec<(Penetration, PlacedPenetration)>,
+    through: Vec<(Penetration, Arc<PlacedPenetration>)>,
     /// Version of the face and its penetrations.
     ground: u64,
     ground_found: Vec<Found>,
@@ -115,6 +116,11 @@ struct KeptPenetration {
     found: Vec<Found>,
 }
 
+/// Whether a penetration is placed as before: nearly always the very same.
+fn is_as_placed(before: &Arc<PlacedPenetration>, now: &Arc<PlacedPenetration>) -> bool {
+    Arc::ptr_eq(before, now) || before == now
+}
+
 fn nothing_found() -> Vec<Found> {
     vec![None; RULES.len()]
 }
@@ -122,8 +128,16 @@ fn nothing_found() -> Vec<Found> {
 impl Checker {
     /// The same findings as from [`check`](crate::check).
     pub fn check(&mut self, job: &Resolved, layout: &Layout) -> Vec<Finding> {
+        self.check_in(job, layout, Snapshot::of(job, layout))
+    }
+
+    /// The same, where the circuits are wired already.
+    pub fn check_wired(&mut self, job: &Resolved, layout: &Layout, wires: &Wires) -> Vec<Finding> {
+        self.check_in(job, layout, Snapshot::of(job, layout).wired(wires))
+    }
+
+    fn check_in(&mut self, job: &Resolved, layout: &Layout, mut snapshot: Snapshot<'_>) -> Vec<Finding> {
         self.runs.clear();
-        let mut snapshot = Snapshot::of(job, layout);
         let mut kept =
             self.kept.take().filter(|kept| kept.is_for(job)).unwrap_or_else(|| Kept::of(job, layout));
         self.renew(&mut kept, job, layout, &snapshot);
@@ -186,7 +200,7 @@ impl Checker {
                         .through
                         .iter()
                         .zip(through)
-                        .all(|(a, b)| a.0 == *b.penetration && a.1 == *b.placed);
+                        .all(|(a, b)| a.0 == *b.penetration && is_as_placed(&a.1, b.placed));
                 redrawn |= !drawn;
                 if drawn && same_through {
                     continue;
@@ -195,7 +209,7 @@ impl Checker {
             let fresh = KeptFace {
                 face: face.clone(),
                 placed: placed.clone(),
-                through: through.iter().map(|it| (it.penetration.clone(), it.placed.clone())).collect(),
+                through: through.iter().map(|it| (it.penetration.clone(), Arc::clone(it.placed))).collect(),
                 ground: self.next(),
                 ground_found: nothing_found(),
                 blocks: Vec::new(),
@@ -265,7 +279,7 @@ impl Checker {
             let same = kept.penetrations.get(&placed.id).is_some_and(|there| {
                 there.drawn == drawn
                     && there.penetration == *penetration
-                    && (Arc::ptr_eq(&there.placed, placed) || there.placed == *placed)
+                    && is_as_placed(&there.placed, placed)
             });
             if !same {
                 let (penetration, placed) = (penetration.clone(), Arc::clone(placed));

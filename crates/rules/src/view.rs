@@ -32,6 +32,8 @@ pub(crate) struct Snapshot<'a> {
     given: OnceCell<Given>,
     wind: OnceCell<Option<Conditions>>,
     /// The circuits as wired; computed on first use.
+    /// The circuits as wired, where they are given; else computed on first use.
+    given_wires: Option<&'a Wires>,
     wires: OnceCell<Wires>,
 }
 
@@ -97,7 +99,7 @@ pub(crate) struct Beyond {
 pub(crate) struct Through<'a> {
     /// As the person placed it.
     pub(crate) penetration: &'a Penetration,
-    pub(crate) placed: &'a PlacedPenetration,
+    pub(crate) placed: &'a Arc<PlacedPenetration>,
     /// Its outline on the face.
     pub(crate) on: &'a OnFace,
 }
@@ -250,8 +252,8 @@ impl<'s> WholeView<'s> {
 
     /// The circuits as wired.
     pub(crate) fn wires(&self) -> &'s Wires {
-        let Snapshot { job, layout, wires, .. } = self.snapshot;
-        wires.get_or_init(|| Wires::of(job, layout))
+        let Snapshot { job, layout, given_wires, wires, .. } = self.snapshot;
+        given_wires.unwrap_or_else(|| wires.get_or_init(|| Wires::of(job, layout)))
     }
 
     /// Non-empty blocks on sound faces, in the order of the job.
@@ -307,11 +309,18 @@ impl<'a> Snapshot<'a> {
             share: OnceCell::new(),
             given: OnceCell::new(),
             wind: OnceCell::new(),
+            given_wires: None,
             wires: OnceCell::new(),
             blocks,
             on_face,
             through,
         }
+    }
+
+    /// With the circuits as wired.
+    pub(crate) fn wired(mut self, wires: &'a Wires) -> Self {
+        self.given_wires = Some(wires);
+        self
     }
 
     /// The penetrations of a face.

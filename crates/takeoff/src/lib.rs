@@ -46,6 +46,7 @@ pub use totals::Totals;
 use chalkcourse_job::{AddedLine, Amount, BlockId, Measure, Part, Resolved, Term, Unit, Waste};
 use chalkcourse_layout::Layout;
 use chalkcourse_rules::uplift::MoreFasteners;
+use chalkcourse_wiring::Wires;
 use chalkcourse_words::{Said, later as words};
 use measure::Measures;
 use rust_decimal::Decimal;
@@ -53,12 +54,12 @@ use std::collections::BTreeMap;
 
 /// The takeoff of a job as laid out. Lines are in the order of the kit's parts; only parts that are ordered have one.
 pub fn take_off(job: &Resolved, layout: &Layout) -> Takeoff {
-    take_off_with(job, layout, &mut Memo::default())
+    take_off_with(job, layout, &Wires::of(job, layout), &mut Memo::default())
 }
 
-/// The same takeoff, reusing what has not changed since the last one.
-pub fn take_off_with(job: &Resolved, layout: &Layout, memo: &mut Memo) -> Takeoff {
-    let mut measures = Measures::of(job, layout);
+/// The same takeoff with the circuits as wired, reusing what has not changed since the last one.
+pub fn take_off_with(job: &Resolved, layout: &Layout, wires: &Wires, memo: &mut Memo) -> Takeoff {
+    let mut measures = Measures::of(job, layout, wires);
     memo.look_at(job, layout, &measures.covered);
     let mut takeoff =
         Takeoff { currency: job.prices.currency.clone(), units: job.units, ..Takeoff::default() };

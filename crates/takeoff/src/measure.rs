@@ -34,7 +34,7 @@ pub(crate) struct Measures<'a> {
     parts: BTreeMap<&'a str, Counted>,
     cuts: BTreeMap<&'a str, (Arc<Vec<MeasuredPlace>>, Arc<CutList>)>,
     wind: OnceCell<Vec<MoreFasteners>>,
-    wires: OnceCell<Wires>,
+    wires: &'a Wires,
 }
 
 /// A block with the index of its face.
@@ -54,7 +54,7 @@ impl On<'_> {
 }
 
 impl<'a> Measures<'a> {
-    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout) -> Self {
+    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout, wires: &'a Wires) -> Self {
         Self {
             job,
             layout,
@@ -65,7 +65,7 @@ impl<'a> Measures<'a> {
             parts: BTreeMap::new(),
             cuts: BTreeMap::new(),
             wind: OnceCell::new(),
-            wires: OnceCell::new(),
+            wires,
         }
     }
 

@@ -23,7 +23,8 @@ pub(crate) fn line<'a>(takeoff: &'a Takeoff, number: &str) -> &'a Line {
 fn check(block: Block, measure: &Measure, places: usize, total: f64) {
     let job = job(vec![block]);
     let layout = Layout::of(&job);
-    let counted = Measures::of(&job, &layout).counted(measure, &mut Memo::default());
+    let counted =
+        Measures::of(&job, &layout, &Wires::of(&job, &layout)).counted(measure, &mut Memo::default());
     assert!(
         counted.places.len() == places && (counted.total - total).abs() < 1e-9,
         "{measure:?}: {} places, {}; expected {places}, {total}",
@@ -102,7 +103,8 @@ fn the_strip_around_agrees_with_polygon_offset() {
     let job = job(vec![placed]);
     let layout = Layout::of(&job);
     let mut memo = Memo::default();
-    let mut measures = Measures::of(&job, &layout);
+    let wires = Wires::of(&job, &layout);
+    let mut measures = Measures::of(&job, &layout, &wires);
     let rects = match &measures.counted(&Measure::Under, &mut memo).places[0].shape {
         MeasuredShape::Area(rects) => rects.clone(),
         other => panic!("{other:?}"),
@@ -149,7 +151,9 @@ fn labels_count_from_one() {
 fn the_strip_around_is_on_the_face_and_counted_once() {
     let around = |job: &Resolved| {
         let layout = Layout::of(job);
-        Measures::of(job, &layout).counted(&Measure::Around, &mut Memo::default()).total
+        Measures::of(job, &layout, &Wires::of(job, &layout))
+            .counted(&Measure::Around, &mut Memo::default())
+            .total
     };
     let one = array_alone(block(1, 1));
     let alone = around(&one);
@@ -243,12 +247,13 @@ proptest! {
         let mut moved = job(vec![block]);
         let layout = Layout::of(&moved);
         let roof = Arc::clone(&layout.roof);
-        take_off_with(&moved, &layout, &mut memo);
+        let wires = Wires::default();
+        take_off_with(&moved, &layout, &wires, &mut memo);
         let solved = memo.problems_solved();
         for _ in 0..steps {
             moved.blocks[0].at.x += 0.013;
             let layout = Layout::on_roof(&moved, Arc::clone(&roof));
-            let with = take_off_with(&moved, &layout, &mut memo);
+            let with = take_off_with(&moved, &layout, &wires, &mut memo);
             prop_assert_eq!(with, take_off(&moved, &layout));
         }
         prop_assert_eq!(memo.problems_solved(), solved);

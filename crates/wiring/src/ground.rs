@@ -1,6 +1,6 @@
 //! The path of the bare copper: one conductor without a splice, from the lowest row past the lug of every module to the junction box.
 
-use crate::place::{of_box, way};
+use crate::place::{face_of_box, way};
 use chalkcourse_geometry::{DVec2, dvec2};
 use chalkcourse_job::{JunctionBox, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock};
@@ -47,20 +47,20 @@ pub fn ground_path(block: &PlacedBlock) -> Vec<DVec2> {
     path
 }
 
-/// The box that the bare copper of a block goes to, and how far it is from the upper end of its path, in metres: the box of a circuit that
-/// has a module of the block. `None` where there is none, or the way is not known.
+/// The box that the bare copper of a block goes to, the upper end of the path in the frame of its face, and how far that is from the
+/// box, in metres: the box of a circuit that has a module of the block. `None` where there is none, or the way is not known.
 pub fn ground_to_box<'j>(
     job: &'j Resolved,
     layout: &Layout,
     block: &PlacedBlock,
-) -> Option<(&'j JunctionBox, f64)> {
+) -> Option<(&'j JunctionBox, DVec2, f64)> {
     let of_block =
         |circuit: &&chalkcourse_job::Circuit| circuit.modules.iter().any(|module| module.block == block.id);
     let to = job.circuits.iter().filter(of_block).find_map(|circuit| circuit.to)?;
     let junction = job.junction_box(to)?;
     let end = ground_path(block).last().copied()?;
-    let spot = of_box(&layout.roof, junction)?;
-    Some((junction, way(&layout.roof, (block.face, end), spot)?))
+    let spot = face_of_box(&layout.roof, junction)?;
+    Some((junction, end, way(&layout.roof, (block.face, end), spot)?))
 }
 
 #[cfg(test)]
@@ -120,8 +120,8 @@ mod tests {
         let mut wired = circuit(20, &[(0, 0)]);
         wired.to = Some(BoxId(9));
         job.circuits = vec![wired];
-        let (to, way) = ground_to_box(&job, &layout, &placed_block).unwrap();
-        let end = ground_path(&placed_block).last().copied().unwrap();
+        let (to, end, way) = ground_to_box(&job, &layout, &placed_block).unwrap();
+        assert_eq!(Some(&end), ground_path(&placed_block).last());
         let expected = (6.0 - end.x).abs() + 5.0 * 1.25_f64.sqrt() - end.y;
         assert_eq!(to.id, BoxId(9));
         assert!((way - expected).abs() < 1e-9, "{way}");

@@ -33,7 +33,7 @@ pub fn devices(job: &Resolved, layout: &Layout) -> Vec<Device> {
 }
 
 /// The face under a junction box and where it is on it; the highest of several. `None` where it is on none.
-pub(crate) fn of_box(roof: &Roof, junction: &JunctionBox) -> Option<(usize, DVec2)> {
+pub fn face_of_box(roof: &Roof, junction: &JunctionBox) -> Option<(usize, DVec2)> {
     let under =
         roof.faces.iter().enumerate().filter(|(_, face)| face.sound && face.plan.contains(junction.at));
     let top = under.max_by(|a, b| {
@@ -109,13 +109,13 @@ mod tests {
     fn over_a_ridge() {
         let job = gable();
         let roof = Layout::of(&job).roof;
-        let place = |x: f64, y: f64| of_box(&roof, &junction(1, x, y)).unwrap();
+        let place = |x: f64, y: f64| face_of_box(&roof, &junction(1, x, y)).unwrap();
         let (a, b) = (place(4.0, 5.0), place(7.0, 8.0));
         assert_ne!(a.0, b.0);
         let expected = 3.0 * 1.25_f64.sqrt() + 3.0;
         assert!((way(&roof, a, b).unwrap() - expected).abs() < 1e-9);
         assert!((way(&roof, b, a).unwrap() - expected).abs() < 1e-9);
-        assert_eq!(of_box(&roof, &junction(1, 40.0, 5.0)), None);
+        assert_eq!(face_of_box(&roof, &junction(1, 40.0, 5.0)), None);
     }
 
     /// No other place of the shared line makes the way shorter, on faces whose frames begin anywhere: 3,000 are tried.
@@ -129,7 +129,7 @@ mod tests {
         for (x, y, x2, y2) in
             [(4.0, 5.0, 7.0, 8.0), (9.0, 1.0, 2.0, 11.0), (0.5, 0.5, 11.5, 7.0), (6.0, 3.0, 6.0, 9.0)]
         {
-            let place = |x: f64, y: f64| of_box(&roof, &junction(1, x, y)).unwrap();
+            let place = |x: f64, y: f64| face_of_box(&roof, &junction(1, x, y)).unwrap();
             let (a, b) = (place(x, y), place(x2, y2));
             let aside = |a: DVec2, b: DVec2| (a - b).abs().element_sum();
             let over = |share: f64| {

@@ -2,7 +2,7 @@
 
 use crate::leads::fewest_leads;
 use crate::paths::{Answer, Effort, Link, Problem, divide};
-use crate::place::{Device, devices, of_box, way};
+use crate::place::{Device, devices, face_of_box, way};
 use crate::window::{Kind, Unknown, Window, window};
 use chalkcourse_geometry::{DVec2, Roof};
 use chalkcourse_job::{
@@ -72,7 +72,8 @@ pub fn string_up(
     let window = window(job)?;
     let Some(wiring) = &job.kit.wiring else { return Err(vec![Unknown::KitWiring]) };
     let to = to.or(job.boxes.first().map(|junction| junction.id));
-    let home = to.and_then(|id| job.junction_box(id)).and_then(|junction| of_box(&layout.roof, junction));
+    let home =
+        to.and_then(|id| job.junction_box(id)).and_then(|junction| face_of_box(&layout.roof, junction));
     let devices = devices(job, layout);
     let mut made = Stringing { circuits: Vec::new(), groups: Vec::new(), left: Vec::new() };
     let mut free = (job.next_id..).map(CircuitId);
@@ -126,8 +127,10 @@ pub fn plugging_order(job: &Resolved, layout: &Layout, circuit: &Circuit) -> Opt
     let wiring = job.kit.wiring.as_ref()?;
     let all = devices(job, layout);
     let own: Vec<Device> = all.into_iter().filter(|device| circuit.modules.contains(&device.at)).collect();
-    let home =
-        circuit.to.and_then(|to| job.junction_box(to)).and_then(|junction| of_box(&layout.roof, junction));
+    let home = circuit
+        .to
+        .and_then(|to| job.junction_box(to))
+        .and_then(|junction| face_of_box(&layout.roof, junction));
     let both_ends = Kind::of(wiring) != Kind::AcDevices;
     let problem = whole_problem(&layout.roof, &own, wiring, home, both_ends, own.len(), own.len());
     let answer = divide(&problem, Effort::WHOLE)?;

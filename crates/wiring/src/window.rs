@@ -133,6 +133,21 @@ pub fn window(job: &Resolved) -> Result<Window, Vec<Unknown>> {
     Ok(Window { kind, least, most })
 }
 
+/// The limits on the voltage of a circuit led to one of some inverters, each in volts and by whose word; `code` says which section limits
+/// it in dwellings.
+pub fn most_volts<'i>(
+    wiring: &KitWiring,
+    inverters: impl IntoIterator<Item = &'i Inverter>,
+    code: Source,
+) -> impl Iterator<Item = (f64, LimitedBy, Source)> {
+    let of_inverter = |inverter: &Inverter| (inverter.most_volts, LimitedBy::InverterVolts, maker());
+    let others = [
+        (DWELLING_VOLTS, LimitedBy::DwellingVolts, code),
+        (wiring.system_volts, LimitedBy::ModuleVolts, maker()),
+    ];
+    others.into_iter().chain(inverters.into_iter().map(of_inverter))
+}
+
 fn maker() -> Source {
     Source::new("the kit", Standing::Maker)
 }
@@ -163,11 +178,11 @@ impl Bars<'_> {
         let code = LARGEST_VOLTAGE.of(choices.edition);
         // Below the end of the table no string can be told to hold.
         let highest = volts::highest(module, lowest, choices.voltage_by_table).unwrap_or(f64::INFINITY);
-        self.at_most(DWELLING_VOLTS / highest, LimitedBy::DwellingVolts, code);
-        self.at_most(wiring.system_volts / highest, LimitedBy::ModuleVolts, maker());
+        for (volts, by, source) in most_volts(wiring, inverters.iter().copied(), code) {
+            self.at_most(volts / highest, by, source);
+        }
         let working = volts::lowest_working(module, wiring, cell).max(DUST);
         for inverter in inverters {
-            self.at_most(inverter.most_volts / highest, LimitedBy::InverterVolts, maker());
             self.at_least(inverter.least_volts / working, LimitedBy::LeastVolts, maker());
         }
     }
@@ -178,18 +193,11 @@ impl Bars<'_> {
         self.at_most(device.most_string_watts / kit.module.watts, LimitedBy::DeviceWatts, maker());
         let code = DEVICE_VOLTAGE.of(self.job.wiring.edition);
         if device.most_string_volts.is_none() {
-            let each = device.most_output_volts;
-            self.at_most(DWELLING_VOLTS / each, LimitedBy::DwellingVolts, code);
-            self.at_most(wiring.system_volts / each, LimitedBy::ModuleVolts, maker());
+            for (volts, by, source) in most_volts(wiring, inverters.iter().copied(), code) {
+                self.at_most(volts / device.most_output_volts, by, source);
+            }
         }
         for inverter in inverters {
-            if device.most_string_volts.is_none() {
-                self.at_most(
-                    inverter.most_volts / device.most_output_volts,
-                    LimitedBy::InverterVolts,
-                    maker(),
-                );
-            }
             if let Some(held) = inverter.string_volts {
                 let carried = device.output_amps.min(inverter.most_amps);
                 self.at_most(carried * held / kit.module.watts, LimitedBy::StringCurrent, maker());

@@ -2,7 +2,7 @@
 
 use crate::amps::{Currents, circuit_currents};
 use crate::leads::{fewest_leads, together};
-use crate::place::{Device, devices, of_box, way};
+use crate::place::{Device, devices, face_of_box, way};
 use crate::stringing::faces_alike;
 use crate::volts;
 use crate::window::{Kind, Unknown, Window, window};
@@ -134,7 +134,7 @@ fn wired(
     let links =
         devices.iter().zip(devices.iter().skip(1)).map(|(a, b)| joined(layout, wiring, a, b)).collect();
     let home = circuit.to.and_then(|to| job.junction_box(to)).map(|junction| {
-        let spot = of_box(&layout.roof, junction);
+        let spot = face_of_box(&layout.roof, junction);
         let from = |device: Option<&Device>| {
             let device = device?;
             way(&layout.roof, (device.face, device.point), spot?)

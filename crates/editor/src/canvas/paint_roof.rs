@@ -6,7 +6,7 @@ use super::labelling::{BELOW, Of, Show, Words, around, point, rank, thing};
 use super::picture;
 use crate::state::{Dimension, State, View};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, Polygon, RoofFace, dvec2};
+use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Length, Rect as Bounds, RoofFace, dvec2};
 use chalkcourse_labels::{Anchor, How, Over, Weight};
 use chalkcourse_layout::Layout;
 use egui::{Color32, Mesh, Rect, Shape, Stroke};
@@ -211,13 +211,11 @@ pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVe
 }
 
 /// A penetration too small for its shape to be seen, as a square of its size.
-fn dot(brush: &Brush, plan: &Polygon, color: Color32) {
-    if let Some(bounds) = plan.bounds() {
-        let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
-        let mut dot = Mesh::default();
-        dot.add_colored_rect(Rect::from_points(&ends), color);
-        brush.painter.add(Shape::mesh(dot));
-    }
+fn dot(brush: &Brush, bounds: Bounds, color: Color32) {
+    let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
+    let mut dot = Mesh::default();
+    dot.add_colored_rect(Rect::from_points(&ends), color);
+    brush.painter.add(Shape::mesh(dot));
 }
 
 pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
@@ -230,9 +228,9 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
         let held = state.selection == Selection::Penetration(placed.id);
         let hovered = state.hover == Selection::Penetration(placed.id);
         let color = if held || hovered { p.accent } else { p.line };
-        let bounds = placed.plan.bounds().map_or(0.0, |bounds| bounds.size().max_element());
-        if bounds * brush.space.camera.scale < ROUND_FROM {
-            dot(brush, &placed.plan, color);
+        let small = |bounds: &Bounds| bounds.size().max_element() * brush.space.camera.scale < ROUND_FROM;
+        if let Some(bounds) = placed.plan.bounds().filter(small) {
+            dot(brush, bounds, color);
             continue;
         }
         brush.fill(&placed.plan, p.penetration);

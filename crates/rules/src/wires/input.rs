@@ -7,7 +7,7 @@ use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
-use crate::wires::{not_stated, not_wired, of_circuit};
+use crate::wires::{led_to, not_stated, not_wired, of_circuit};
 use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_job::{Inverter, Quantity, Required, Resolved};
 use chalkcourse_wiring::{Kind, Wired};
@@ -54,8 +54,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     for circuit in &view.wires().circuits {
         let mut push = |finding: Finding| findings.push(finding);
         let of = |facts| of_circuit(RULE.code, Severity::Stop, view.layout(), circuit, facts);
-        let number = circuit.input.and_then(|input| job.wiring.inverters.get(input.inverter as usize));
-        let inverter = number.and_then(|number| wiring.inverter(number));
+        let inverter = led_to(job, circuit).and_then(|number| wiring.inverter(number));
         let (Some(input), Some(inverter)) = (circuit.input, inverter) else {
             let finding = of(Facts::NoInput);
             push(Finding { severity: Severity::Caution, source: Authority::Kit, ..finding });

@@ -42,6 +42,11 @@ pub(crate) fn not_stated(job: &Resolved, asked: &[Unknown]) -> Option<WhyNot> {
     (!missing.is_empty()).then_some(WhyNot::NotKnown(missing))
 }
 
+/// The number of the inverter that a circuit is led to.
+pub(crate) fn led_to<'j>(job: &'j Resolved, circuit: &Wired) -> Option<&'j String> {
+    circuit.input.and_then(|input| job.wiring.inverters.get(input.inverter as usize))
+}
+
 /// A finding about a circuit as a whole, with all its modules.
 pub(crate) fn of_circuit(
     rule: &'static str,

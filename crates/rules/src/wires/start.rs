@@ -6,7 +6,7 @@ use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
-use crate::wires::{not_bare, not_stated, of_circuit};
+use crate::wires::{led_to, not_bare, not_stated, of_circuit};
 use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_job::{Quantity, Required, Resolved};
 
@@ -34,8 +34,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
     }
     let Some(wiring) = &job.kit.wiring else { return };
     for circuit in &view.wires().circuits {
-        let led_to = circuit.input.and_then(|input| job.wiring.inverters.get(input.inverter as usize));
-        let number = led_to.or(job.wiring.inverters.first());
+        let number = led_to(job, circuit).or(job.wiring.inverters.first());
         let Some(inverter) = number.and_then(|number| wiring.inverter(number)) else { continue };
         let Some(volts) = circuit.volts.lowest.filter(|volts| *volts < inverter.least_volts - 1e-6) else {
             continue;

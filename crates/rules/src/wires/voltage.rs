@@ -7,11 +7,11 @@ use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::WholeView;
-use crate::wires::{not_stated, not_wired, of_circuit};
+use crate::wires::{led_to, not_stated, not_wired, of_circuit};
 use crate::{Authority, Facts, Unknown, WhyNot};
-use chalkcourse_job::{ModuleDevice, Quantity, Required, Resolved, Source, Standing};
+use chalkcourse_job::{ModuleDevice, Quantity, Required, Resolved, Source};
 use chalkcourse_wiring::cite::{DEVICE_VOLTAGE, LARGEST_VOLTAGE};
-use chalkcourse_wiring::{DWELLING_VOLTS, Kind, LimitedBy, Wired};
+use chalkcourse_wiring::{Kind, LimitedBy, Wired, most_volts};
 
 pub(crate) const RULE: Rule = Rule {
     code: "string-voltage",
@@ -44,17 +44,11 @@ fn missing(job: &Resolved) -> Option<WhyNot> {
 fn limit(job: &Resolved, circuit: &Wired) -> Option<(f64, LimitedBy, Source)> {
     let wiring = job.kit.wiring.as_ref()?;
     let section = if circuit.kind == Kind::Bare { LARGEST_VOLTAGE } else { DEVICE_VOLTAGE };
-    let maker = || Source::new("the kit", Standing::Maker);
-    let led_to = circuit.input.and_then(|input| job.wiring.inverters.get(input.inverter as usize));
-    let inverters = led_to.into_iter().chain(job.wiring.inverters.iter().filter(|_| led_to.is_none()));
-    let of_inverters = inverters
-        .filter_map(|number| wiring.inverter(number))
-        .map(|inverter| (inverter.most_volts, LimitedBy::InverterVolts, maker()));
-    let others = [
-        (DWELLING_VOLTS, LimitedBy::DwellingVolts, section.of(job.wiring.edition)),
-        (wiring.system_volts, LimitedBy::ModuleVolts, maker()),
-    ];
-    others.into_iter().chain(of_inverters).min_by(|a, b| a.0.total_cmp(&b.0))
+    let led_to = led_to(job, circuit);
+    let numbers = led_to.into_iter().chain(job.wiring.inverters.iter().filter(|_| led_to.is_none()));
+    let inverters = numbers.filter_map(|number| wiring.inverter(number));
+    let all = most_volts(wiring, inverters, section.of(job.wiring.edition));
+    all.min_by(|a, b| a.0.total_cmp(&b.0))
 }
 
 fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {

@@ -4,7 +4,7 @@ use super::Measures;
 use crate::{MeasuredPlace, MeasuredShape, Spot};
 use chalkcourse_geometry::dvec2;
 use chalkcourse_job::{BoxStands, HomeRun, Measure};
-use chalkcourse_wiring::{Device, Kind, Wired, Wires, ground_path, ground_to_box};
+use chalkcourse_wiring::{Device, Kind, Wired, face_of_box, ground_to_box};
 
 /// Whether a measure is one of the circuits.
 pub(crate) fn is_of_wires(measure: &Measure) -> bool {
@@ -21,44 +21,40 @@ pub(crate) fn is_of_wires(measure: &Measure) -> bool {
 }
 
 impl Measures<'_> {
-    /// The circuits as wired; worked out on first use.
-    fn wires(&self) -> &Wires {
-        self.wires.get_or_init(|| Wires::of(self.job, self.layout))
-    }
-
     pub(super) fn measure_wires(&self, measure: &Measure, places: &mut Vec<MeasuredPlace>) {
         match measure {
             Measure::Circuit => {
-                for circuit in &self.wires().circuits {
+                for circuit in &self.wires.circuits {
                     places.extend(circuit.devices.first().map(|first| self.at_device(circuit, first, 1.0)));
                 }
             }
             Measure::ExtensionLead(number) => {
-                for circuit in &self.wires().circuits {
+                for circuit in &self.wires.circuits {
                     self.extension_leads(circuit, number, places);
                 }
             }
             Measure::HomeRun(which) => {
-                for circuit in &self.wires().circuits {
+                for circuit in &self.wires.circuits {
                     self.home_run(circuit, *which, places);
                 }
             }
             Measure::GroundToBox => {
                 for block in self.layout.blocks.iter().filter(|block| !block.modules.is_empty()) {
-                    let Some((junction, way)) = ground_to_box(self.job, self.layout, block) else { continue };
-                    let end = ground_path(block).last().copied();
+                    let Some((junction, end, way)) = ground_to_box(self.job, self.layout, block) else {
+                        continue;
+                    };
                     places.push(MeasuredPlace {
                         face: self.layout.faces.get(block.face).map(|face| face.id),
                         block: Some(block.id),
                         name: Some(junction.name.as_str().into()),
                         spot: Spot::JunctionBox,
                         amount: way,
-                        shape: end.map_or(MeasuredShape::Whole, MeasuredShape::Point),
+                        shape: MeasuredShape::Point(end),
                     });
                 }
             }
             Measure::HomeRunEnd => {
-                for circuit in self.wires().circuits.iter().filter(|circuit| circuit.home.is_some()) {
+                for circuit in self.wires.circuits.iter().filter(|circuit| circuit.home.is_some()) {
                     let first = circuit.devices.first().filter(|_| circuit.kind != Kind::AcDevices);
                     let ends = first.into_iter().chain(circuit.devices.last());
                     places.extend(ends.map(|device| self.at_device(circuit, device, 1.0)));
@@ -85,10 +81,9 @@ impl Measures<'_> {
 
     /// What arises at a module of a circuit.
     fn at_device(&self, circuit: &Wired, device: &Device, amount: f64) -> MeasuredPlace {
-        let block = self.layout.block(device.at.block).map(|block| block.id);
         let face = self.layout.faces.get(device.face).map(|face| face.id);
         let (name, shape) = (Some(circuit.name.as_str().into()), MeasuredShape::Point(device.point));
-        MeasuredPlace { face, block, name, spot: Spot::Circuit, amount, shape }
+        MeasuredPlace { face, block: Some(device.at.block), name, spot: Spot::Circuit, amount, shape }
     }
 
     fn extension_leads(&self, circuit: &Wired, number: &str, places: &mut Vec<MeasuredPlace>) {
@@ -130,24 +125,14 @@ impl Measures<'_> {
             return;
         }
         for junction in self.job.boxes.iter().filter(|junction| junction.stands == stands) {
-            let on = self
-                .layout
-                .roof
-                .faces
-                .iter()
-                .zip(&self.layout.faces)
-                .find(|(face, _)| face.sound && face.plan.contains(junction.at));
-            let shape = match on {
-                Some((face, _)) => MeasuredShape::Point(face.plane.to_frame(junction.at)),
-                None => MeasuredShape::Whole,
-            };
+            let on = face_of_box(&self.layout.roof, junction);
             places.push(MeasuredPlace {
-                face: on.map(|(_, placed)| placed.id),
+                face: on.and_then(|(face, _)| self.layout.faces.get(face)).map(|face| face.id),
                 block: None,
                 name: Some(junction.name.as_str().into()),
                 spot: Spot::JunctionBox,
                 amount: 1.0,
-                shape,
+                shape: on.map_or(MeasuredShape::Whole, |(_, at)| MeasuredShape::Point(at)),
             });
         }
     }
