@@ -6983,6 +6983,150 @@ wires-cable-at-least = { $cable } of way, at least { $least } in any division
 # $cable (text)
 wires-claim = { $modules } that may share a circuit: { $circuits }; { $leads }; { $cable }. Over all ways to divide them into as many circuits within these limits and to plug each in any order, cables along the eave and up the slope.
 
+## Circuits in the window
+
+circuits-title = Circuits
+circuits-title-help = Which modules are one circuit, in what order they are plugged, what a meter shows, and where they lead.
+circuits-layer = Circuits and wires
+circuits-layer-help = Draw the circuits on their modules: the direction of plugging, both ends, the way to the junction box and the bare copper.
+circuits-string-tool = String
+circuits-string-tool-help = Drag over modules one after the other to join them to a circuit, or press them one by one.
+circuits-string-hint = Drag over modules in the order of plugging; going back takes the last one off. Dragging from an end of a circuit goes on with it.
+circuits-box-tool = Junction box
+circuits-box-tool-help = Place a junction box, where circuits and the bare copper end.
+circuits-box-hint = Click where the junction box stands: clear of eaves, valleys and pathways.
+circuits-automatically = String automatically
+circuits-automatically-help = Makes all circuits anew: as few as inverter and devices allow, then as few extension leads, then the least cable. It says what is proved. Undo takes it back.
+circuits-stringing = Looking for less cable…
+circuits-stop-looking = Keep these
+circuits-stop-looking-help = End the search; the circuits stay as they are.
+circuits-stringing-broke = Stringing stopped by itself: a fault in this program. The job is as it was.
+circuits-dropped = The job changed while a better stringing was being looked for, so the answer was dropped.
+circuits-nothing-to-string = There is no module to string yet.
+circuits-best-order = Best order
+circuits-best-order-help = Plug the modules of this circuit in the order with the fewest extension leads and the least cable.
+circuits-new = Next circuit
+circuits-new-help = Let go of this circuit: the next module begins another.
+circuits-turn = Turn about
+circuits-turn-help = The same order from the other end: − and + change places.
+circuits-delete = Delete circuit
+circuits-delete-box = Delete junction box
+circuits-change-wiring = Change of wiring
+circuits-none-yet = No circuit yet. Press “String automatically”, or take the tool “String” and drag over modules.
+circuits-home = Way to the junction box
+circuits-copper = Bare copper past every lug
+circuits-no-lead = no lead reaches
+circuits-inverter = Inverter
+circuits-no-inverter = none chosen
+circuits-another-inverter = Another inverter
+circuits-remove-inverter = Remove this inverter
+circuits-edition = NEC edition
+circuits-lowest = Lowest air
+circuits-lowest-help = The lowest temperature of the air that is expected: the mean of the years' lowest. Modules give their highest voltage then.
+circuits-highest = Hottest air
+circuits-highest-help = The air temperature that two of a hundred summer hours exceed. Conductors carry less then.
+circuits-hottest-cell = Hottest cells
+circuits-hottest-cell-help = How hot the cells are in full sun at that air temperature. Strings have their lowest voltage then.
+circuits-by-table = Highest voltage by the table of the code
+circuits-by-table-help = By the factors of the table, in place of the coefficient of the module's maker.
+circuits-not-set = not set
+circuits-bad-temperature = Type a temperature such as -5 C or 23 F.
+circuits-box = Junction box
+circuits-no-box = none yet
+circuits-input = Input
+circuits-no-input = none yet
+circuits-stands = Stands
+circuits-on-roof = on the roof, flashed
+circuits-under-deck = under the deck
+circuits-legs = Way down from the box
+circuits-legs-help = Leg by leg from the box to the inverter or the panel: how long, and what the conductors lie in.
+circuits-add-leg = Add a leg
+circuits-remove-leg = Remove this leg
+circuits-lies-in = Lies in
+circuits-free-air = free air
+circuits-roof-raceway = raceway on the roof
+circuits-attic = attic
+circuits-wall = wall
+circuits-above-roof = Above the roof
+circuits-column-circuit = Circuit
+circuits-column-modules = Modules
+circuits-column-power = kW
+circuits-column-cold = Cold, V
+circuits-column-standard = At 25 °C, V
+circuits-column-hot = Hot, V
+circuits-column-amps = Most, A
+circuits-column-leads = Leads
+circuits-column-to = Leads to
+circuits-column-help = Cold: the highest voltage there can be. At 25 °C: what a meter shows of it open. Hot: the lowest at which bare modules work. Leads: extension leads in it.
+
+# $volts (text)
+circuits-fact-cold = { $volts } V at most, when cold
+
+# $volts (text)
+circuits-fact-hot = { $volts } V when hot, working
+
+circuits-way-home = Ways home
+
+# $first (text)
+# $last (text)
+circuits-two-ways = { $first } from − and { $last } from +
+
+circuits-way-unknown = not known: the box is not on a face that meets these
+circuits-strung-as = Strung automatically
+circuits-boxes = Junction boxes
+circuits-no-boxes = No junction box yet: the wires end nowhere.
+
+# $name (text)
+circuits-box-name = Box { $name }
+
+# $name (text)
+circuits-heading = Circuit { $name }
+
+# $name (text)
+circuits-string-of = String circuit { $name }
+
+# $name (text)
+circuits-order-is-best = Circuit { $name } has its best order already.
+
+# $name (text)
+circuits-no-order = The modules of circuit { $name } can't be joined in any order.
+
+# $circuits (number)
+circuits-made =
+    { $circuits ->
+        [one] { $circuits } circuit strung.
+       *[other] { $circuits } circuits strung.
+    }
+
+# $name (text)
+# $modules (text)
+# $facts (text)
+circuits-live = Circuit { $name }: { $modules }; { $facts }
+
+# $least (text)
+# $most (text)
+circuits-live-window = { $least } to { $most } allowed
+
+# $volts (text)
+circuits-live-volts = { $volts } V when cold
+
+# $amps (text)
+circuits-live-amps = { $amps } A at most
+
+# $circuits (number)
+circuits-box-words =
+    { $circuits ->
+        [one] junction box, { $circuits } circuit leads to it
+       *[other] junction box, { $circuits } circuits lead to it
+    }
+
+# $inverter (text)
+# $input (text)
+circuits-input-of = { $inverter }, input { $input }
+
+# $leg (text)
+circuits-leg = Leg { $leg }
+
 ## Texts of data files, by their English
 
 data-module-405-w = Module, 405 W

@@ -4156,6 +4156,150 @@ wires-least-cable = { $cable } de recorrido, lo mínimo
 wires-cable-at-least = { $cable } de recorrido, al menos { $least } en cualquier división
 wires-claim = { $modules } que pueden compartir un circuito: { $circuits }; { $leads }; { $cable }. Entre todas las maneras de dividirlos en tantos circuitos dentro de estos límites y de conectarlos en cualquier orden, con los cables a lo largo del alero y pendiente arriba.
 
+## Circuits in the window
+
+circuits-title = Circuitos
+circuits-title-help = Qué módulos forman un circuito, en qué orden se conectan, qué marca un medidor y adónde llevan.
+circuits-layer = Circuitos y cables
+circuits-layer-help = Dibuja los circuitos sobre sus módulos: el sentido de conexión, los dos extremos, el camino a la caja de conexiones y el cobre desnudo.
+circuits-string-tool = Conectar
+circuits-string-tool-help = Arrastre sobre los módulos uno tras otro para unirlos en un circuito, o púlselos uno por uno.
+circuits-string-hint = Arrastre sobre los módulos en el orden de conexión; volver atrás quita el último. Desde un extremo de un circuito se sigue con él.
+circuits-box-tool = Caja
+circuits-box-tool-help = Coloque una caja de conexiones, donde terminan los circuitos y el cobre desnudo.
+circuits-box-hint = Pulse donde va la caja de conexiones: lejos de aleros, limahoyas y pasos.
+circuits-automatically = Conectar automáticamente
+circuits-automatically-help = Hace de nuevo todos los circuitos: tan pocos como permiten el inversor y los equipos, luego tan pocas extensiones, luego el menor cable. Dice qué está demostrado. Deshacer lo quita.
+circuits-stringing = Se busca menos cable…
+circuits-stop-looking = Dejar estos
+circuits-stop-looking-help = Termina la búsqueda; los circuitos quedan como están.
+circuits-stringing-broke = La conexión automática se detuvo sola: un fallo de este programa. El trabajo está como estaba.
+circuits-dropped = El trabajo cambió mientras se buscaban circuitos mejores, así que la respuesta se descartó.
+circuits-nothing-to-string = Todavía no hay ningún módulo que conectar.
+circuits-best-order = Mejor orden
+circuits-best-order-help = Conecta los módulos de este circuito en el orden con menos extensiones y menos cable.
+circuits-new = Otro circuito
+circuits-new-help = Suelta este circuito: el próximo módulo empieza otro.
+circuits-turn = Dar la vuelta
+circuits-turn-help = El mismo orden desde el otro extremo: − y + cambian de lugar.
+circuits-delete = Borrar el circuito
+circuits-delete-box = Borrar la caja
+circuits-change-wiring = Cambio del cableado
+circuits-none-yet = Todavía no hay circuitos. Pulse «Conectar automáticamente», o tome la herramienta «Conectar» y arrastre sobre los módulos.
+circuits-home = Camino a la caja de conexiones
+circuits-copper = Cobre desnudo por todas las orejetas
+circuits-no-lead = ningún cable alcanza
+circuits-inverter = Inversor
+circuits-no-inverter = ninguno elegido
+circuits-another-inverter = Otro inversor
+circuits-remove-inverter = Quitar este inversor
+circuits-edition = Edición del NEC
+circuits-lowest = Aire más frío
+circuits-lowest-help = La temperatura más baja del aire que se espera: la media de las mínimas de cada año. Entonces los módulos dan su voltaje más alto.
+circuits-highest = Aire más caliente
+circuits-highest-help = La temperatura del aire que pasan dos de cada cien horas de verano. Entonces los conductores llevan menos.
+circuits-hottest-cell = Celdas más calientes
+circuits-hottest-cell-help = Cuánto se calientan las celdas a pleno sol con esa temperatura del aire. Entonces las series tienen su voltaje más bajo.
+circuits-by-table = Voltaje más alto según la tabla del código
+circuits-by-table-help = Con los factores de la tabla, en lugar del coeficiente del fabricante del módulo.
+circuits-not-set = sin fijar
+circuits-bad-temperature = Escriba una temperatura como -5 C o 23 F.
+circuits-box = Caja de conexiones
+circuits-no-box = todavía ninguna
+circuits-input = Entrada
+circuits-no-input = todavía ninguna
+circuits-stands = Va
+circuits-on-roof = sobre el techo, con tapajuntas
+circuits-under-deck = debajo de la cubierta
+circuits-legs = Bajada desde la caja
+circuits-legs-help = Tramo por tramo desde la caja hasta el inversor o el tablero: cuánto mide y por dónde van los conductores.
+circuits-add-leg = Añadir un tramo
+circuits-remove-leg = Quitar este tramo
+circuits-lies-in = Va por
+circuits-free-air = aire libre
+circuits-roof-raceway = canalización sobre el techo
+circuits-attic = ático
+circuits-wall = pared
+circuits-above-roof = Sobre el techo
+circuits-column-circuit = Circuito
+circuits-column-modules = Módulos
+circuits-column-power = kW
+circuits-column-cold = Frío, V
+circuits-column-standard = A 25 °C, V
+circuits-column-hot = Calor, V
+circuits-column-amps = Máx., A
+circuits-column-leads = Ext.
+circuits-column-to = Lleva a
+circuits-column-help = Frío: el voltaje más alto que puede haber. A 25 °C: lo que marca un medidor con el circuito abierto. Calor: el más bajo con que trabajan los módulos solos. Ext.: extensiones que lleva.
+
+# $volts (text)
+circuits-fact-cold = { $volts } V como máximo, en frío
+
+# $volts (text)
+circuits-fact-hot = { $volts } V con calor, trabajando
+
+circuits-way-home = Caminos a la caja
+
+# $first (text)
+# $last (text)
+circuits-two-ways = { $first } desde − y { $last } desde +
+
+circuits-way-unknown = no se sabe: la caja no está en un faldón que toque a estos
+circuits-strung-as = Conectado automáticamente
+circuits-boxes = Cajas de conexiones
+circuits-no-boxes = Todavía no hay caja de conexiones: los cables no terminan en ninguna parte.
+
+# $name (text)
+circuits-box-name = Caja { $name }
+
+# $name (text)
+circuits-heading = Circuito { $name }
+
+# $name (text)
+circuits-string-of = Conectar el circuito { $name }
+
+# $name (text)
+circuits-order-is-best = El circuito { $name } ya tiene su mejor orden.
+
+# $name (text)
+circuits-no-order = Los módulos del circuito { $name } no se pueden unir en ningún orden.
+
+# $circuits (number)
+circuits-made =
+    { $circuits ->
+        [one] { $circuits } circuito conectado.
+       *[other] { $circuits } circuitos conectados.
+    }
+
+# $name (text)
+# $modules (text)
+# $facts (text)
+circuits-live = Circuito { $name }: { $modules }; { $facts }
+
+# $least (text)
+# $most (text)
+circuits-live-window = se permiten de { $least } a { $most }
+
+# $volts (text)
+circuits-live-volts = { $volts } V en frío
+
+# $amps (text)
+circuits-live-amps = { $amps } A como máximo
+
+# $circuits (number)
+circuits-box-words =
+    { $circuits ->
+        [one] caja de conexiones, { $circuits } circuito lleva a ella
+       *[other] caja de conexiones, { $circuits } circuitos llevan a ella
+    }
+
+# $inverter (text)
+# $input (text)
+circuits-input-of = { $inverter }, entrada { $input }
+
+# $leg (text)
+circuits-leg = Tramo { $leg }
+
 ## Texts of data files, by their English
 
 data-module-405-w = Módulo, 405 W

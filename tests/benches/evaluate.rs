@@ -27,10 +27,13 @@ fn moved(job: &Resolved, step: u32) -> Resolved {
 fn a_block_moves(criterion: &mut Criterion) {
     let mut group = criterion.benchmark_group("a block moves");
     group.sample_size(20).measurement_time(Duration::from_secs(4));
-    for (name, job) in samples::all() {
+    let all = samples::all();
+    let wired = all.iter().map(|(name, job)| (format!("{name} with circuits"), samples::with_circuits(job)));
+    let plain = all.iter().map(|(name, job)| ((*name).to_owned(), job.clone()));
+    for (name, job) in plain.chain(wired.collect::<Vec<_>>()) {
         let mut evaluator = Evaluator::default();
         let mut step = 0;
-        group.bench_function(name.trim_end_matches(".chalk.json"), |bencher| {
+        group.bench_function(name.replace(".chalk.json", ""), |bencher| {
             bencher.iter(|| {
                 step += 1;
                 black_box(evaluator.evaluate(&moved(&job, step)));

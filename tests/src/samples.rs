@@ -3,11 +3,13 @@
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, GeoPoint, Orientation, PartId, PartKind, Penetration,
-    PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, WiringChoices, apply, builtin_kit,
-    builtin_prices, builtin_rule_book,
+    Block, BlockId, BoxId, BoxStands, Cell, Edit, Face, FaceId, GeoPoint, JunctionBox, Orientation, PartId,
+    PartKind, Penetration, PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, WiringChoices,
+    apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
+use chalkcourse_wiring::paths::Effort;
+use chalkcourse_wiring::string_up;
 use std::sync::Arc;
 
 const FOOT: f64 = 0.3048;
@@ -20,6 +22,34 @@ pub fn all() -> Vec<(&'static str, Resolved)> {
         ("mill-row.chalk.json", mill_row()),
         ("low-barn.chalk.json", low_barn()),
     ]
+}
+
+/// A job with inverters for all that it has, a junction box in the middle of its first block, and all modules strung automatically by
+/// a first answer.
+pub fn with_circuits(job: &Resolved) -> Resolved {
+    let mut job = job.clone();
+    let layout = Layout::of(&job);
+    if let (Some(block), Some(wiring)) = (layout.blocks.first(), job.kit.wiring.clone())
+        && let Some(bounds) = block.bounds
+        && let Some(face) = layout.roof.faces.get(block.face)
+        && let Some(inverter) = wiring.inverters.last()
+    {
+        let at = face.plane.to_plan(bounds.centre());
+        let id = BoxId(job.next_id);
+        job.next_id += 1;
+        job.boxes.push(JunctionBox {
+            id,
+            name: "Box".into(),
+            at,
+            stands: BoxStands::OnRoof,
+            legs: Vec::new(),
+        });
+        let modules: usize = layout.blocks.iter().map(|block| block.modules.len()).sum();
+        let number = inverter.number.clone();
+        Arc::make_mut(&mut job.wiring).inverters = vec![number; modules.div_ceil(30).max(1)];
+    }
+    let Ok(made) = string_up(&job, &layout, None, Effort::FIRST) else { return job };
+    apply(&job, &made.edit(&job)).unwrap_or(job)
 }
 
 struct Draw(Resolved);

@@ -11,9 +11,11 @@
 )]
 
 use chalkcourse::{Editor, Options};
+use chalkcourse_words::noted;
 use egui::{Event, PointerButton, pos2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
+use std::hint::black_box;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
@@ -47,7 +49,7 @@ fn frame(window: &mut Window) -> Duration {
 fn told(what: &str, mut times: Vec<Duration>) {
     times.sort();
     let at = |share: usize| times[(times.len() - 1) * share / 100].as_secs_f64() * 1e3;
-    println!("  {what}: median {:.1} ms, 99th percentile {:.1}, of {}", at(50), at(99), times.len());
+    println!("  {what}: median {:.2} ms, 99th percentile {:.2}, of {}", at(50), at(99), times.len());
 }
 
 /// What a frame hands to the graphics card: triangles, and shapes before they were cut into triangles.
@@ -61,6 +63,21 @@ fn triangles(window: &Window) -> (usize, usize) {
         egui::epaint::Primitive::Callback(_) => 0,
     };
     (cut.iter().map(mesh).sum(), count)
+}
+
+/// How long the messages of a frame take, told again as that frame told them.
+fn words_of_a_frame(window: &mut Window) {
+    let (_, messages) = noted(|| window.step());
+    let (all, with_values) = messages.count();
+    let times: Vec<Duration> = (0..200)
+        .map(|_| {
+            let began = Instant::now();
+            black_box(messages.again());
+            began.elapsed()
+        })
+        .collect();
+    println!("  a frame tells {all} messages, {with_values} of them with values");
+    told("its messages", times);
 }
 
 /// There and back over the middle of the drawing, where the samples have a block or a face.
@@ -106,6 +123,7 @@ fn main() {
         println!("  first frame: {:.0} ms", first.as_secs_f64() * 1e3);
         let (triangles, shapes) = triangles(&window);
         println!("  a frame has {triangles} triangles, from {shapes} shapes");
+        words_of_a_frame(&mut window);
         told("still", (0..100).map(|_| frame(&mut window)).collect());
         told("a drag", drag(&mut window));
         told("the frame that a switch of language takes", languages(&mut window));

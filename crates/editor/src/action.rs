@@ -172,6 +172,10 @@ pub(crate) enum Action {
     /// End the search for what holds fills back.
     StopHoldBack,
     StopMakingRoom,
+    /// Make all circuits anew.
+    StringAutomatically,
+    /// Keep the circuits as they are, and look for no better ones.
+    StopStringing,
     /// Keep a finding looked at, so that what clears it is worked out.
     OpenFinding(FindingKey),
     /// Read the picture under the plan again.

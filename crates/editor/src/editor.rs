@@ -11,6 +11,7 @@ mod order;
 mod picture;
 mod pieces;
 mod starting;
+mod stringing;
 
 use crate::action::{Action, Actions};
 use crate::browser;
@@ -200,7 +201,18 @@ impl Editor {
         self.language = language;
         self.settings.language = Some(language.code().to_owned());
         self.state.fill.said.clear();
+        self.state.stringing.said.clear();
         self.state.said.clear();
+    }
+
+    /// Where keys aim, in plan; none while they don't.
+    pub fn aimed_at(&self) -> Option<chalkcourse_geometry::DVec2> {
+        self.canvas.aimed_at()
+    }
+
+    /// Whether circuits are drawn.
+    pub fn shows_circuits(&self) -> bool {
+        canvas::shows_circuits(&self.state)
     }
 
     /// Why what is dragged stopped where it is, in words.
@@ -211,6 +223,7 @@ impl Editor {
     /// Whether something is worked out in the background.
     pub fn is_working(&self) -> bool {
         self.state.making_room.is_some()
+            || self.state.stringing.running().is_some()
             || self.state.fill.running().is_some()
             || self.state.fill.is_asking()
             || self.state.fixing.is_working()
@@ -248,6 +261,7 @@ impl Editor {
         self.answer_import(&ctx);
         self.answer_fill(&ctx);
         self.answer_room();
+        self.answer_stringing();
         self.mind_pictures(&ctx);
         self.mind_closing(&ctx);
         let mut actions = Actions::new();

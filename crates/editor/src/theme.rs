@@ -82,6 +82,10 @@ pub(crate) struct Palette {
     pub(crate) penetration: Color32,
     /// Snap guides.
     pub(crate) guide: Color32,
+    /// Circuits, over modules.
+    pub(crate) wire: Color32,
+    /// Bare copper.
+    pub(crate) copper: Color32,
     /// What a row of a list points at.
     pub(crate) light: Color32,
 }
@@ -116,6 +120,8 @@ const DARK: Palette = Palette {
     module_caution: rgb(0x00f0_c35a),
     penetration: rgb(0x006b_6254),
     guide: rgb(0x00f2_b7e0),
+    wire: rgb(0x00f4_e3b8),
+    copper: rgb(0x00e6_9a62),
     light: rgb(0x00ff_e08a),
 };
 
@@ -145,6 +151,8 @@ const LIGHT: Palette = Palette {
     module_caution: rgb(0x00ff_d37a),
     penetration: rgb(0x00a8_9d88),
     guide: rgb(0x0097_1f78),
+    wire: rgb(0x00ff_f0cc),
+    copper: rgb(0x00f0_a46c),
     light: rgb(0x00c4_5f00),
 };
 

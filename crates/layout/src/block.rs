@@ -329,12 +329,12 @@ fn corners_of(runs: &[Run]) -> Vec<Corner> {
 }
 
 #[cfg(test)]
-mod tests {
+pub(crate) mod tests {
     use super::*;
     use chalkcourse_geometry::Length;
     use chalkcourse_job::{FaceId, Orientation, builtin_kit};
 
-    fn block(rows: u32, columns: u32) -> Block {
+    pub(crate) fn block(rows: u32, columns: u32) -> Block {
         Block {
             id: BlockId(1),
             name: "A".into(),

@@ -78,30 +78,95 @@ fn again<N, T, P>(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::Layout;
+    use crate::block::tests::block;
+    use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Rect, dvec2};
+    use chalkcourse_job::{
+        BlockId, Face, FaceId, PenetrationId, PenetrationKind, Shape, builtin_kit, builtin_prices,
+        builtin_rule_book,
+    };
+
+    /// Two faces of 10 m in a row, three blocks and two vents on the first.
+    fn job() -> Resolved {
+        let mut job = Resolved::new("Two".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
+        job.faces = [(1, 0.0), (2, 20.0)]
+            .map(|(id, x)| {
+                let outline = Polygon::new(Rect::at(dvec2(x, 0.0), dvec2(10.0, 10.0)).corners().to_vec());
+                let pitch = Pitch::from_rise_in_12(6.0).unwrap();
+                Face::new(
+                    FaceId(id),
+                    id.to_string(),
+                    outline,
+                    pitch,
+                    Azimuth::from_degrees(180.0),
+                    Length::ZERO,
+                )
+            })
+            .to_vec();
+        job.blocks = (3..6).map(|id| Block { id: BlockId(id), ..block(1, 2) }).collect();
+        job.penetrations = [6, 7]
+            .map(|id| Penetration {
+                id: PenetrationId(id),
+                name: "vent".into(),
+                kind: PenetrationKind::Vent,
+                at: dvec2(5.0, 5.0),
+                shape: Shape::Circle { diameter: Length::from_inches(4.0) },
+                clearance: None,
+            })
+            .to_vec();
+        job
+    }
+
+    /// How many penetrations and blocks are the very same as in the layout before, and whether all is as without a memory.
+    fn again(memo: &mut Memo, before: &mut Layout, job: &Resolved, roof: &Arc<Roof>) -> (usize, usize) {
+        let layout = Layout::on_roof_with(job, Arc::clone(roof), memo);
+        assert_eq!(layout, Layout::on_roof(job, Arc::clone(roof)));
+        let penetrations = before.penetrations.iter().zip(&layout.penetrations);
+        let blocks = before.blocks.iter().zip(&layout.blocks);
+        let same = (
+            penetrations.filter(|(a, b)| Arc::ptr_eq(a, b)).count(),
+            blocks.filter(|(a, b)| Arc::ptr_eq(a, b)).count(),
+        );
+        *before = layout;
+        same
+    }
 
     #[test]
     fn what_changed_is_placed_anew_and_the_rest_is_the_same() {
-        let mut before: Placed<u32, u32> = Vec::new();
-        let mut lay = |now: &[u32]| {
-            let anew = std::cell::RefCell::new(Vec::new());
-            let placed = again(
-                &mut before,
-                now.iter(),
-                |old, new| old == *new,
-                |new| {
-                    anew.borrow_mut().push(**new);
-                    (**new, **new * 2)
-                },
-            );
-            (placed, anew.into_inner())
-        };
-        let (first, anew) = lay(&[1, 2, 3]);
-        assert_eq!((first.iter().map(|it| **it).collect::<Vec<_>>(), anew), (vec![2, 4, 6], vec![1, 2, 3]));
-        let (second, anew) = lay(&[1, 5, 3]);
-        assert_eq!((second.iter().map(|it| **it).collect::<Vec<_>>(), anew), (vec![2, 10, 6], vec![5]));
-        assert!(Arc::ptr_eq(&first[0], &second[0]) && Arc::ptr_eq(&first[2], &second[2]));
-        // What is gone is forgotten, and what comes back is placed anew.
-        assert!(lay(&[1]).1.is_empty());
-        assert_eq!(lay(&[1, 5]).1, [5]);
+        let (mut job, mut memo) = (job(), Memo::default());
+        let mut roof = Arc::new(crate::assemble(&job));
+        let mut before = Layout::on_roof(&job, Arc::clone(&roof));
+        let mut same = |job: &Resolved, roof: &Arc<Roof>| again(&mut memo, &mut before, job, roof);
+        assert_eq!(same(&job, &roof), (0, 0), "nothing is remembered yet");
+        assert_eq!(same(&job, &roof), (2, 3));
+        job.blocks[1].at.x += 0.1;
+        assert_eq!(same(&job, &roof), (2, 2));
+        job.penetrations[0].at.x += 0.1;
+        assert_eq!(same(&job, &roof), (1, 3));
+        job.blocks[2].face = FaceId(2);
+        assert_eq!(same(&job, &roof), (2, 2));
+        // The block is as it was, and its face is another one by place.
+        job.faces.swap(0, 1);
+        roof = Arc::new(crate::assemble(&job));
+        assert_eq!(same(&job, &roof), (0, 0));
+        job.blocks.remove(0);
+        assert_eq!(same(&job, &roof), (2, 0), "each is in another's place");
+        assert_eq!(same(&job, &roof), (2, 2));
+        // What all depends on: another kit, another book.
+        job.kit = Arc::new(Kit::clone(&job.kit));
+        assert_eq!(same(&job, &roof), (0, 0));
+        job.rule_book = Arc::new(RuleBook::clone(&job.rule_book));
+        assert_eq!(same(&job, &roof), (0, 0));
+        assert_eq!(same(&job, &roof), (2, 2));
+    }
+
+    /// Faces of one roof that change places, as names alone tell them apart.
+    #[test]
+    fn a_block_follows_its_face() {
+        let (mut job, mut memo) = (job(), Memo::default());
+        let roof = Arc::new(crate::assemble(&job));
+        let mut before = Layout::on_roof_with(&job, Arc::clone(&roof), &mut memo);
+        job.faces.swap(0, 1);
+        assert_eq!(again(&mut memo, &mut before, &job, &roof), (2, 0));
     }
 }

@@ -3,7 +3,7 @@
 use crate::{Plan, with_standing};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{BoxId, CircuitId, ModuleAt, Resolved};
-use chalkcourse_wiring::{Kind, LimitedBy, Stringing, Strung, Unknown, Wired};
+use chalkcourse_wiring::{Kind, LimitedBy, Stringing, Strung, Unknown, Window, Wired};
 use chalkcourse_words::{self as words, later};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -183,6 +183,17 @@ pub fn unknown_wires(unknown: &[Unknown]) -> String {
     words::rules::the_job_does_not_say_2(&all.join(", "))
 }
 
+/// How many modules a circuit holds, by what and by whose word.
+pub fn window_words(window: &Window) -> String {
+    words::wires::window(
+        &window.least.modules,
+        &chalkcourse_telling::limited_by(window.least.by),
+        &window.most.modules,
+        &chalkcourse_telling::limited_by(window.most.by),
+        &window.most.source.text,
+    )
+}
+
 /// The circuits of a job as text, with where the job stands.
 pub fn wires_text(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> String {
     let wires = &plan.wires;
@@ -196,13 +207,7 @@ pub fn wires_text(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> St
         line(&unknown_wires(&wires.unknown));
     }
     if let Some(window) = &wires.window {
-        line(&words::wires::window(
-            &window.least.modules,
-            &chalkcourse_telling::limited_by(window.least.by),
-            &window.most.modules,
-            &chalkcourse_telling::limited_by(window.most.by),
-            &window.most.source.text,
-        ));
+        line(&window_words(window));
     }
     if job.circuits.is_empty() {
         line(words::wires::NO_CIRCUIT_YET.now());

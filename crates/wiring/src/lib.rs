@@ -29,6 +29,6 @@ mod testing;
 pub use ground::{ground_path, ground_to_box};
 pub use leads::{fewest_leads, reach};
 pub use place::{Device, devices, face_of_box};
-pub use stringing::{Left, Stringing, Strung, faces_alike, plugging_order, string_up};
+pub use stringing::{Left, Stringing, Strung, faces_alike, free_input, plugging_order, string_up};
 pub use window::{Bar, DWELLING_VOLTS, Kind, LimitedBy, Unknown, Window, most_volts, window};
 pub use wires::{HomeWay, Joined, Wired, Wires};

@@ -248,6 +248,16 @@ fn snakes(group: &[Device]) -> Vec<Vec<usize>> {
     ]
 }
 
+/// The first input of the job's inverters, in the order in which circuits are led to them, that has room for another. `None` where
+/// there is none, or the kit has no inverters.
+pub fn free_input(job: &Resolved) -> Option<InverterInput> {
+    let mut taken: Vec<InverterInput> = job.circuits.iter().filter_map(|circuit| circuit.input).collect();
+    inputs(job.kit.wiring.as_ref()?, &job.wiring).into_iter().find(|input| {
+        let by = taken.iter().position(|other| other == input);
+        by.map(|at| taken.swap_remove(at)).is_none()
+    })
+}
+
 /// Inputs in the order in which circuits are led to them: one on each before any has two.
 fn inputs(wiring: &KitWiring, choices: &WiringChoices) -> Vec<InverterInput> {
     let inverters: Vec<(u32, u32, u32)> = (0_u32..)

@@ -44,7 +44,7 @@ pub use data::{block_heading, face_heading, of_data, plain};
 pub use language::{Language, speak, speaking, spoken};
 pub use said::{Put, Said, Value, sentence};
 pub use say::Say;
-pub use told::silent;
+pub use told::{Noted, noted, silent};
 
 use told::Tongue;
 

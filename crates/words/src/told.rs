@@ -5,7 +5,7 @@ use crate::{Count, IDS, Language, spoken};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
 use std::fmt::Display;
 use std::sync::OnceLock;
 
@@ -97,7 +97,7 @@ impl Tongue {
 
     /// A message without variables; falls back to English.
     pub(crate) fn fixed(&'static self, nth: usize) -> &'static str {
-        heard(nth);
+        heard(nth, None);
         self.ready().fixed.get(nth).copied().unwrap_or_default()
     }
 
@@ -108,7 +108,7 @@ impl Tongue {
 
     /// A message with arguments, remembered; falls back to English if the language lacks it or formatting fails.
     pub(crate) fn told(&'static self, nth: usize, values: &FluentArgs<'_>) -> String {
-        heard(nth);
+        heard(nth, Some(values));
         kept(std::ptr::from_ref(self).cast(), nth, values, || {
             let own = self.ready().told(nth, Some(values));
             own.or_else(|| Language::ENGLISH.0.ready().told(nth, Some(values))).unwrap_or_default()
@@ -134,10 +134,49 @@ pub(crate) fn now<const N: usize>(nth: usize, values: Values<'_, N>) -> String {
 thread_local! {
     /// The last message formatted.
     static HEARD: Cell<Option<usize>> = const { Cell::new(None) };
+    /// Whether messages are noted, and which were.
+    static NOTING: Cell<bool> = const { Cell::new(false) };
+    static NOTED: RefCell<Vec<Message>> = const { RefCell::new(Vec::new()) };
 }
 
-fn heard(nth: usize) {
+fn heard(nth: usize, values: Option<&FluentArgs<'_>>) {
     HEARD.set(Some(nth));
+    if NOTING.get() {
+        let owned = |(key, value): (&str, &FluentValue<'_>)| (key.to_owned(), value.clone().into_owned());
+        let values = values.map(|values| values.iter().map(owned).collect());
+        NOTED.with_borrow_mut(|noted| noted.push((nth, values)));
+    }
+}
+
+/// Messages that were told, so that the time they take can be measured by itself.
+#[derive(Debug, Default)]
+pub struct Noted(Vec<Message>);
+
+type Message = (usize, Option<FluentArgs<'static>>);
+
+impl Noted {
+    /// How many, and how many of them have values.
+    pub fn count(&self) -> (usize, usize) {
+        (self.0.len(), self.0.iter().filter(|(_, values)| values.is_some()).count())
+    }
+
+    /// Tells all of them again; how many bytes that are together.
+    pub fn again(&self) -> usize {
+        let tongue = spoken().0;
+        let tell = |(nth, values): &Message| match values {
+            None => tongue.fixed(*nth).len(),
+            Some(values) => tongue.told(*nth, values).len(),
+        };
+        self.0.iter().map(tell).sum()
+    }
+}
+
+/// Runs `work`, and returns with its result the messages that this thread told meanwhile. For measurements.
+pub fn noted<T>(work: impl FnOnce() -> T) -> (T, Noted) {
+    NOTING.set(true);
+    let done = work();
+    NOTING.set(false);
+    (done, Noted(NOTED.take()))
 }
 
 /// Runs `work`, and returns with its result the id of the last message it formatted: `None` if it returned facts alone. For

@@ -8,7 +8,8 @@ use crate::state::{Group, PartPlace, PictureMode};
 use crate::{Selection, text};
 use chalkcourse_geometry::{DVec2, Length, Plane};
 use chalkcourse_job::{
-    Block, BlockId, Crop, Edit, Face, FaceId, PartId, Penetration, PlanMove, Resolved, RoofPart, Underlay,
+    Block, BlockId, Crop, Edit, Face, FaceId, JunctionBox, PartId, Penetration, PlanMove, Resolved, RoofPart,
+    Underlay,
 };
 use chalkcourse_layout::Layout;
 use chalkcourse_words::Said;
@@ -42,6 +43,12 @@ pub(crate) enum Gesture {
         start: Penetration,
         grab: DVec2,
     },
+    MoveBox {
+        start: JunctionBox,
+        grab: DVec2,
+    },
+    /// Modules joined to a circuit, one after the other.
+    String,
     NewBlock {
         face: FaceId,
         plane: Plane,
@@ -155,6 +162,11 @@ impl Gesture {
                 let grab = plan - start.at;
                 Some(Self::MovePenetration { start, grab })
             }
+            Hit::JunctionBox(id) => {
+                let start = job.junction_box(id)?.clone();
+                let grab = plan - start.at;
+                Some(Self::MoveBox { start, grab })
+            }
             Hit::Face(_) | Hit::Side { .. } | Hit::Part(..) | Hit::Nothing => None,
         }
     }
@@ -217,6 +229,11 @@ impl Gesture {
                     guides,
                 })
             }
+            Self::MoveBox { start, grab } => Some(Step {
+                label: text::move_of(&start.name),
+                edit: Edit::PutBox(JunctionBox { at: plan - *grab, ..start.clone() }),
+                guides: Vec::new(),
+            }),
             Self::NewBlock { face, plane, from } => {
                 let to = plane.to_frame(plan);
                 let wide = new_block(scene.job, *face, *from);
@@ -239,7 +256,7 @@ impl Gesture {
             }
             Self::MovePart { name, parts, grab } => Some(part_step(name, parts, plan - *grab)),
             Self::Picture { start, mode, grab } => picture_step(start, *mode, *grab, plan),
-            Self::Tape { .. } | Self::Box { .. } | Self::Dropped => None,
+            Self::Tape { .. } | Self::Box { .. } | Self::String | Self::Dropped => None,
         }
     }
 }

@@ -1,8 +1,11 @@
 use crate::Selection;
 use crate::state::{PartPlace, Space};
 use chalkcourse_geometry::{DVec2, Plane, Rect, dvec2};
-use chalkcourse_job::{Block, BlockId, Cell, FaceId, PartId, PenetrationId, Resolved, RoofPart};
+use chalkcourse_job::{
+    Block, BlockId, BoxId, Cell, FaceId, JunctionBox, ModuleAt, PartId, PenetrationId, Resolved, RoofPart,
+};
 use chalkcourse_layout::Layout;
+use chalkcourse_wiring::face_of_box;
 use egui::{CursorIcon, Pos2, Vec2};
 
 /// What is under the pointer.
@@ -30,6 +33,7 @@ pub(crate) enum Hit {
         side: usize,
     },
     Penetration(PenetrationId),
+    JunctionBox(BoxId),
     /// A place in a block, with a module or (in the block that is held) without.
     Module {
         block: BlockId,
@@ -49,6 +53,7 @@ impl Hit {
             Self::Corner { face, ring, corner } => Selection::Corner { face, ring, corner },
             Self::Side { face, ring, side } => Selection::Side { face, ring, side },
             Self::Penetration(id) => Selection::Penetration(id),
+            Self::JunctionBox(id) => Selection::JunctionBox(id),
             Self::Module { block, cell } if held.block() == Some(block) => Selection::Module { block, cell },
             Self::Module { block, .. } => Selection::Block(block),
             Self::Face(face) => Selection::Face(face),
@@ -119,6 +124,7 @@ pub(crate) fn at(space: &Space, job: &Resolved, layout: &Layout, held: Selection
     block_handle(space, job, layout, held, pos)
         .or_else(|| on_part(space, job, held, pos))
         .or_else(|| corner(space, job, held.face(job), pos))
+        .or_else(|| junction_box(space, job, layout, pos))
         .or_else(|| penetration(space, layout, plan, pos))
         .or_else(|| module(space, job, layout, held, plan))
         .or_else(|| side(space, job, layout, held.face(job), pos))
@@ -207,6 +213,28 @@ fn penetration(space: &Space, layout: &Layout, plan: DVec2, pos: Pos2) -> Option
         .map(|p| Hit::Penetration(p.id))
 }
 
+/// Whether a junction box is on a face that is drawn.
+pub(super) fn shows_box(space: &Space, layout: &Layout, junction: &JunctionBox) -> bool {
+    match space.face_on {
+        None => true,
+        Some((shown, _)) => face_of_box(&layout.roof, junction).is_some_and(|(face, _)| face == shown),
+    }
+}
+
+fn junction_box(space: &Space, job: &Resolved, layout: &Layout, pos: Pos2) -> Option<Hit> {
+    let shown = job.boxes.iter().filter(|junction| shows_box(space, layout, junction));
+    let places = shown.map(|junction| (junction.id, space.screen_from_plan(junction.at)));
+    nearest(space, places, pos).map(Hit::JunctionBox)
+}
+
+/// The module at a place in plan.
+pub(super) fn module_at(space: &Space, layout: &Layout, plan: DVec2) -> Option<ModuleAt> {
+    match any_module(space, layout, plan)? {
+        Hit::Module { block, cell } => Some(ModuleAt { block, cell }),
+        _ => None,
+    }
+}
+
 fn module(space: &Space, job: &Resolved, layout: &Layout, held: Selection, plan: DVec2) -> Option<Hit> {
     // The block that is held is on top, and its places without a module can be pressed too.
     if let Some(block) = held.block().and_then(|id| job.block(id))
@@ -222,6 +250,10 @@ fn module(space: &Space, job: &Resolved, layout: &Layout, held: Selection, plan:
             return Some(Hit::Module { block: block.id, cell });
         }
     }
+    any_module(space, layout, plan)
+}
+
+fn any_module(space: &Space, layout: &Layout, plan: DVec2) -> Option<Hit> {
     layout.blocks.iter().rev().filter(|placed| space.shows(placed.face)).find_map(|placed| {
         let frame = layout.roof.faces.get(placed.face)?.plane.to_frame(plan);
         if !placed.bounds?.contains(frame) {

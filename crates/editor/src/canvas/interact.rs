@@ -96,7 +96,7 @@ fn cursor(at: &Frame, own: &Canvas) {
         _ if pan_key(at.ui) => CursorIcon::Grab,
         Some(Gesture::ResizeBlock { side, .. }) => resize_cursor(*side),
         Some(Gesture::ShiftRow { .. }) => CursorIcon::ResizeHorizontal,
-        Some(Gesture::Tape { .. }) => CursorIcon::Crosshair,
+        Some(Gesture::Tape { .. } | Gesture::String) => CursorIcon::Crosshair,
         Some(_) => CursorIcon::Grabbing,
         None => own.tools.of(at.state.tool).cursor(at.hit),
     };

@@ -149,6 +149,24 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actio
                 actions.extend(edits::delete(document, Selection::Part(id, PartPlace::Whole)));
             }
         }
+        Selection::JunctionBox(_) => {
+            if ui.button(text::DELETE_BOX.now()).clicked() {
+                actions.extend(edits::delete(document, state.selection));
+            }
+        }
+        Selection::Circuit(id) => {
+            if ui.button(text::BEST_ORDER.now()).clicked() {
+                actions.extend(edits::wiring::best_order(document, id));
+            }
+            if let Some(circuit) = job.circuit(id)
+                && ui.button(text::TURN_ABOUT.now()).clicked()
+            {
+                actions.push(edits::wiring::reversed(circuit));
+            }
+            if ui.button(text::DELETE_CIRCUIT.now()).clicked() {
+                actions.extend(edits::delete(document, state.selection));
+            }
+        }
         Selection::Penetration(_) => {
             copies(ui, actions);
             if ui.button(text::DELETE_PENETRATION.now()).clicked() {

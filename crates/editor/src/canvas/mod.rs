@@ -31,6 +31,7 @@ mod paint_paths;
 mod paint_preview;
 mod paint_report;
 mod paint_roof;
+mod paint_wires;
 mod paint_zones;
 mod part;
 mod picture;
@@ -43,6 +44,7 @@ pub(crate) use draw_bar::draw_bar;
 pub(crate) use interact::run as interact;
 pub(crate) use outline::tell_things;
 pub(crate) use paint::all as paint;
+pub(crate) use paint_wires::is_shown as shows_circuits;
 
 use crate::Document;
 use crate::action::{Action, Actions};
@@ -107,6 +109,11 @@ impl Canvas {
     /// Whether a tool has steps of its own, such as the corners of a face that is half drawn.
     pub(crate) fn has_steps(&self, tool: Tool) -> bool {
         self.tools.of(tool).has_steps()
+    }
+
+    /// Where keys aim, in plan.
+    pub(crate) fn aimed_at(&self) -> Option<DVec2> {
+        self.cross.at()
     }
 
     pub(crate) fn is_dragging(&self) -> bool {

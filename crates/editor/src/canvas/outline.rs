@@ -38,6 +38,12 @@ pub(crate) fn tell_things(
             item(ui, stage, points, Selection::Penetration(penetration.id), state.selection, words, actions);
         }
     }
+    for junction in job.boxes.iter().filter(|it| super::hit::shows_box(space, layout, it)) {
+        let points = super::paint_wires::box_corners(space.screen_from_plan(junction.at));
+        let leads_here = job.circuits.iter().filter(|circuit| circuit.to == Some(junction.id)).count();
+        let words = || format!("{}: {}", junction.name, text::box_words(leads_here));
+        item(ui, stage, points, Selection::JunctionBox(junction.id), state.selection, words, actions);
+    }
     for placed in layout.blocks.iter().filter(|placed| space.shows(placed.face)) {
         let (Some(face), Some(block)) = (layout.roof.faces.get(placed.face), job.block(placed.id)) else {
             continue;

@@ -4,7 +4,7 @@ use super::brush::Brush;
 use super::gesture::Gesture;
 use super::{
     Canvas, Stage, group, paint_blocks, paint_courses, paint_fill, paint_legend, paint_limits, paint_marks,
-    paint_paths, paint_preview, paint_report, paint_roof, paint_zones, part, picture,
+    paint_paths, paint_preview, paint_report, paint_roof, paint_wires, paint_zones, part, picture,
 };
 use crate::state::State;
 use crate::{Document, theme};
@@ -30,6 +30,7 @@ pub(crate) fn all(ui: &Ui, stage: &Stage, document: &Document, state: &State, ow
     paint_roof::penetration_names(&brush, document, state);
     paint_roof::edges(&brush, document, state);
     paint_roof::names(&brush, document, state);
+    paint_wires::wires(&brush, document, state);
     paint_marks::signs(&brush, document);
     paint_marks::lights(&brush, document, state);
     paint_report::part(&brush, document, state, own);

@@ -3,6 +3,7 @@
 use super::Canvas;
 use super::brush::{Brush, Style};
 use super::paint_limits::Zones;
+use super::paint_wires;
 use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::EdgeKind;
@@ -24,12 +25,18 @@ pub(super) fn legend(brush: &Brush, document: &Document, state: &State, own: &Ca
     let shown = || faces.clone().filter(|(index, _)| brush.space.shows(*index));
     let there = |kind: EdgeKind| shown().any(|(_, face)| face.edges.iter().any(|edge| edge.kind == kind));
     let kinds = EdgeKind::ALL.into_iter().filter(|kind| there(*kind));
+    let wires = if paint_wires::is_shown(state) { paint_wires::legend(document) } else { Vec::new() };
     let mut rows: Vec<(Color32, Style, &str)> =
         kinds.map(|kind| (p.line, theme::edge_style(kind), kind.name().now())).collect();
     if own.zones.as_ref().is_some_and(Zones::are_drawn) {
         rows.push((p.zone, (1.0, &[2.0], &[4.0]), text::LINE_OF_FREE.now()));
         rows.push((p.zone, (1.0, &[7.0], &[4.0]), text::LINE_OF_LOWEST.now()));
     }
+    rows.extend(
+        wires
+            .iter()
+            .map(|(style, copper, words)| (if *copper { p.copper } else { p.text }, *style, words.as_str())),
+    );
     let words: Vec<_> =
         rows.iter().map(|(_, _, words)| brush.galley(words, theme::size::SMALL, p.text)).collect();
     let wide = words.iter().map(|galley| galley.size().x).fold(0.0, f32::max);

@@ -17,6 +17,8 @@ pub(crate) enum Menu {
     Order,
     /// What is beside the drawing; within View.
     Panes,
+    /// Strings, branches and boxes; within Edit.
+    Circuits,
 }
 
 /// A mark before the words of a command as it is now.

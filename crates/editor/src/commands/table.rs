@@ -232,6 +232,14 @@ commands! {
     SpreadUp => Entry::new(text::SPREAD_UP, text::SPREAD_HELP, (Edit, 4), Action::Spread(Spread::Up))
         .keys(&[Chord::shift(Key::E)])
         .when(holds_block),
+    StringAutomatically => Entry::new(
+        text::STRING_AUTOMATICALLY,
+        text::STRING_AUTOMATICALLY_HELP,
+        (Menu::Circuits, 1),
+        Action::StringAutomatically,
+    )
+        .keys(&[Chord::shift(Key::G)])
+        .when(has_blocks),
     HeldMenu => Entry::new(text::HELD_MENU, command::HELD_MENU, (Edit, 2), Action::HeldMenu)
         .keys(&[Chord::function_shift(Key::F10)]),
     SelectTool => Entry::new(text::TOOL_SELECT, text::SELECT_HELP, (Edit, 5), Action::Use(Tool::Select))
@@ -249,8 +257,22 @@ commands! {
     Picture => Entry::new(text::TOOL_PICTURE, text::TOOL_PICTURE_HELP, (Edit, 5), Action::Use(Tool::Picture))
         .keys(&[Chord::plain(Key::U)]),
     RaiseRoof => Entry::new(text::RAISE_OVER_WALLS, text::RAISE_OVER_WALLS_HELP, (Edit, 5), Action::DrawWalls)
-        .keys(&[Chord::plain(Key::W)])
+        .keys(&[Chord::shift(Key::W)])
         .lesson(Step::Roof),
+    StringModules => Entry::new(
+        text::TOOL_STRING,
+        text::TOOL_STRING_HELP,
+        (Menu::Circuits, 1),
+        Action::Use(Tool::Circuit),
+    )
+        .keys(&[Chord::plain(Key::G)]),
+    PlaceBox => Entry::new(
+        text::TOOL_BOX,
+        text::TOOL_BOX_HELP,
+        (Menu::Circuits, 1),
+        Action::Use(Tool::JunctionBox),
+    )
+        .keys(&[Chord::plain(Key::N)]),
     TapedFace =>
         Entry::new(text::TAPED_FACE, text::TAPED_FACE_HELP, (Edit, 5), Action::OpenOrClose(Pane::Taped))
             .keys(&[Chord::shift(Key::D)]),
@@ -293,6 +315,13 @@ commands! {
     FitUp => Entry::new(text::FIT_UP, command::FIT_UP, (View, 2), Action::OpenOrClose(Pane::FitUp))
         .keys(&[Chord::plain(Key::Q)])
         .when(has_faces),
+    Circuits => Entry::new(
+        text::CIRCUITS,
+        text::CIRCUITS_HELP,
+        (Menu::Circuits, 1),
+        Action::OpenOrClose(Pane::Circuits),
+    )
+        .keys(&[Chord::plain(Key::I)]),
     NextPane => Entry::new(
         text::NEXT_PANE,
         text::NEXT_PANE_HELP,
@@ -333,6 +362,9 @@ commands! {
     Lines => Entry::new(text::LINES_MEAN, command::LINES, (View, 3), Action::Toggle(Toggle::Lines))
         .keys(&[Chord::shift(Key::L)])
         .mark(Tick(|_, state| state.show_lines)),
+    Wires => Entry::new(text::WIRES_LAYER, text::WIRES_LAYER_HELP, (Menu::Circuits, 1), Action::Toggle(Toggle::Wires))
+        .keys(&[Chord::plain(Key::W)])
+        .mark(Tick(|_, state| state.show_wires)),
     WindZones => Entry::new(
         text::WIND_ZONES,
         text::WIND_ZONES_HELP,
@@ -394,6 +426,10 @@ fn has_faces(document: &Document, _: &State) -> bool {
 
 fn has_things(document: &Document, _: &State) -> bool {
     !document.job().blocks.is_empty() || !document.job().penetrations.is_empty()
+}
+
+fn has_blocks(document: &Document, _: &State) -> bool {
+    !document.job().blocks.is_empty()
 }
 
 fn can_undo(document: &Document, _: &State) -> bool {

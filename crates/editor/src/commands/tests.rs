@@ -32,7 +32,16 @@ fn no_key_asks_for_two_things() {
 
 #[test]
 fn every_command_is_in_one_menu() {
-    let menus = [Menu::File, Menu::Edit, Menu::View, Menu::Help, Menu::Export, Menu::Order, Menu::Panes];
+    let menus = [
+        Menu::File,
+        Menu::Edit,
+        Menu::View,
+        Menu::Help,
+        Menu::Export,
+        Menu::Order,
+        Menu::Panes,
+        Menu::Circuits,
+    ];
     for command in Command::every() {
         let there = menus.iter().filter(|menu| Command::of(**menu).any(|other| other == command)).count();
         assert_eq!(there, 1, "{command:?}");
@@ -81,6 +90,15 @@ fn a_new_entry_is_everywhere() {
     window.run();
     for command in Command::of(Menu::Order) {
         assert!(sees(&window, command.title()), "{command:?} is not within File");
+    }
+    (0..2).for_each(|_| window.key_press(egui::Key::Escape));
+    window.run();
+    window.get_by_label("Edit").click();
+    window.run();
+    window.get_by_label(crate::text::CIRCUITS.now()).click();
+    window.run();
+    for command in Command::of(Menu::Circuits) {
+        assert!(sees(&window, command.title()), "{command:?} is not within Edit");
     }
     (0..2).for_each(|_| window.key_press(egui::Key::Escape));
     window.run();

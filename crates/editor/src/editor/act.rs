@@ -235,6 +235,8 @@ impl Editor {
                     making.stop();
                 }
             }
+            Action::StringAutomatically => self.string_automatically(ctx),
+            Action::StopStringing => self.state.stringing.stop(),
             Action::OpenFinding(key) => self.state.fixing.open(&key),
             Action::ReadPictureAgain => self.state.pictures.again(),
             Action::SkipStep => {
@@ -288,6 +290,7 @@ impl Editor {
             Toggle::Courses => &mut self.state.courses_in_plan,
             Toggle::Pathways => &mut self.state.show_pathways,
             Toggle::Lines => &mut self.state.show_lines,
+            Toggle::Wires => &mut self.state.show_wires,
             Toggle::WindZones => &mut self.state.show_zones,
             Toggle::SidePanel => &mut self.state.no_side,
         };

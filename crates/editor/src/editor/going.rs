@@ -40,6 +40,14 @@ impl Editor {
                 let plane = layout.roof.faces.get(placed.face)?.plane;
                 Rect::around(placed.bounds?.corners().map(|corner| plane.to_plan(corner)))
             }
+            Selection::Circuit(id) => {
+                let places = self.document.plan().wires.circuit(id)?.devices.iter();
+                let in_plan = places.filter_map(|device| {
+                    Some(layout.roof.faces.get(device.face)?.plane.to_plan(device.point))
+                });
+                Rect::around(in_plan)
+            }
+            Selection::JunctionBox(id) => Rect::around([job.junction_box(id)?.at]),
             _ => None,
         }
     }

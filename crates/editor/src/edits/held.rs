@@ -5,7 +5,7 @@ use crate::action::Action;
 use crate::state::View;
 use crate::{Document, Selection, text};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{Edit, Penetration, Underlay};
+use chalkcourse_job::{Edit, JunctionBox, Penetration, Underlay};
 use chalkcourse_words::Said;
 
 /// Moves what is held by so much on the screen: what lies on a face along the axis of that face that is nearest to the key, a
@@ -43,7 +43,12 @@ pub(crate) fn nudged(document: &Document, view: View, held: Selection, screen: D
             Some(Action::Edit(text::move_corner_of(&job.face(face)?.name), Edit::Several(edits)))
         }
         Selection::Part(id, place) => part::nudged(job, id, place, by),
-        Selection::Face(_) | Selection::Side { .. } | Selection::Nothing => None,
+        Selection::JunctionBox(id) => {
+            let junction = job.junction_box(id)?;
+            let moved = JunctionBox { at: junction.at + by, ..junction.clone() };
+            Some(Action::Edit(text::nudge_of(&junction.name), Edit::PutBox(moved)))
+        }
+        Selection::Face(_) | Selection::Side { .. } | Selection::Circuit(_) | Selection::Nothing => None,
     }
 }
 
@@ -79,6 +84,8 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
         Selection::Block(id) => (text::block_heading(&job.block(id)?.name), Edit::RemoveBlock(id)),
         Selection::Module { .. } => return switch(document, held),
         Selection::Part(id, place) => return part::delete(job, id, place),
+        Selection::Circuit(id) => return Some(super::wiring::removed(job.circuit(id)?)),
+        Selection::JunctionBox(id) => (Said::own(&job.junction_box(id)?.name), Edit::RemoveBox(id)),
         Selection::Nothing => return None,
     };
     Some(Action::EditAndSelect(text::delete_of(&name), edit, Selection::Nothing))

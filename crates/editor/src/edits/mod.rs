@@ -13,6 +13,7 @@ pub(crate) mod pieces;
 pub(crate) mod squaring;
 pub(crate) mod standing;
 pub(crate) mod taping;
+pub(crate) mod wiring;
 
 pub(crate) use block::{Growth, grown, new_block};
 pub(crate) use held::{add_corner, delete, nudged, picture_nudged, switch};

@@ -4,7 +4,7 @@ use crate::action::{Action, Actions};
 use crate::state::{Pointed, Settings, State};
 use crate::widgets::{LittleButton, severity_sign, sketch};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_job::{Edit, FindingKey, WAIVER};
+use chalkcourse_job::{Edit, FindingKey, Subject, WAIVER};
 use chalkcourse_plan::fix_words;
 use chalkcourse_rules::{Finding, Location, Severity};
 use chalkcourse_words::of_data;
@@ -155,7 +155,9 @@ fn row(
     if (under || response.has_focus()) && !on_a_fix {
         actions.push(Action::Point(Pointed::Finding(finding.key.clone())));
     }
-    let held = state.fixing.is_open(&finding.key) || concerns(&finding.place, state.selection);
+    let held = state.fixing.is_open(&finding.key)
+        || concerns(&finding.place, state.selection)
+        || matches!(finding.key.subject, Subject::Circuit(id) if state.selection == Selection::Circuit(id));
     if finding.waived.is_none() && (under || on_a_fix || response.has_focus() || held) {
         let now = under || on_a_fix || response.has_focus();
         actions.push(Action::LookAtFinding(finding.key.clone(), now));
@@ -163,7 +165,7 @@ fn row(
     let pressed = under && ui.input(|input| input.pointer.primary_clicked());
     if pressed || response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
         actions.push(Action::OpenFinding(finding.key.clone()));
-        actions.push(Action::Select(selection_of(&finding.place)));
+        actions.push(Action::Select(selection_of(finding)));
     }
 }
 
@@ -306,7 +308,7 @@ fn write_waiver(
 /// Whether a place is what the pointer is on.
 fn concerns(place: &Location, hover: Selection) -> bool {
     match hover {
-        Selection::Nothing | Selection::Part(..) => false,
+        Selection::Nothing | Selection::Part(..) | Selection::Circuit(_) | Selection::JunctionBox(_) => false,
         Selection::Face(face) | Selection::Side { face, .. } | Selection::Corner { face, .. } => {
             place.face == Some(face) && place.block.is_none() && place.penetration.is_none()
         }
@@ -318,7 +320,11 @@ fn concerns(place: &Location, hover: Selection) -> bool {
     }
 }
 
-fn selection_of(place: &Location) -> Selection {
+fn selection_of(finding: &Finding) -> Selection {
+    if let Subject::Circuit(id) = finding.key.subject {
+        return Selection::Circuit(id);
+    }
+    let place = &finding.place;
     place
         .block
         .map(Selection::Block)

@@ -2,6 +2,7 @@
 
 mod block;
 mod checked;
+mod circuit;
 mod costs;
 mod deck;
 mod face;
@@ -11,6 +12,7 @@ mod first_steps;
 mod form;
 mod group;
 mod job;
+mod junction_box;
 mod lesson;
 mod part;
 mod penetration;

@@ -1,5 +1,7 @@
 use super::Panels;
-use super::{block, face, fill, findings, group, job, part, penetration, picture, quantities};
+use super::{
+    block, circuit, face, fill, findings, group, job, junction_box, part, penetration, picture, quantities,
+};
 use crate::action::{Action, Actions};
 use crate::state::{List, PartPlace, Settings, State, Tool};
 use crate::{Document, Selection, text, theme};
@@ -53,6 +55,8 @@ fn held(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) 
         }
         Selection::Part(id, _) => part::part_form(ui, document, state, id, actions),
         Selection::Penetration(id) => penetration::penetration_form(ui, document, id, actions),
+        Selection::Circuit(id) => circuit::circuit_form(ui, document, id, actions),
+        Selection::JunctionBox(id) => junction_box::box_form(ui, document, id, actions),
         Selection::Block(id) | Selection::Module { block: id, .. } => {
             block::block_form(ui, document, state, id, actions);
         }

@@ -88,6 +88,21 @@ fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
                 painter.rect_stroke(module, 1.0, stroke, egui::StrokeKind::Inside);
             }
         }
+        Tool::Circuit => {
+            for x in [-11.0, -3.5, 4.0] {
+                let module = Rect::from_min_size(p(x, -4.0), Vec2::new(7.0, 10.0));
+                painter.rect_stroke(module, 1.0, Stroke::new(1.0, color), egui::StrokeKind::Inside);
+            }
+            painter.add(Shape::line(vec![p(-7.5, 1.0), p(0.0, 1.0), p(7.5, 1.0)], stroke));
+            painter.circle_filled(p(-7.5, 1.0), 2.0, color);
+            painter.circle_filled(p(7.5, 1.0), 2.0, color);
+        }
+        Tool::JunctionBox => {
+            let room = Rect::from_center_size(at, Vec2::splat(14.0));
+            painter.rect_stroke(room, 2.0, stroke, egui::StrokeKind::Inside);
+            painter.line_segment([p(-3.5, -3.5), p(3.5, 3.5)], stroke);
+            painter.line_segment([p(-3.5, 3.5), p(3.5, -3.5)], stroke);
+        }
         // It has no button: it comes with what was copied.
         Tool::Paste => {}
         Tool::Picture => {

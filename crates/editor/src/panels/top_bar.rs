@@ -72,7 +72,7 @@ fn contents(
     settings: &Settings,
     actions: &mut Actions,
 ) {
-    let mut part = 1;
+    let mut part = Command::of(menu).next().map_or(1, Command::group);
     for command in Command::of(menu) {
         if command.group() != part {
             if (menu, part) == (Menu::File, 1) {
@@ -83,6 +83,12 @@ fn contents(
             if (menu, part) == (Menu::File, 5) {
                 ui.menu_button(text::ORDER.now().trim_end_matches('…'), |ui| {
                     contents(ui, Menu::Order, document, state, settings, actions);
+                });
+                ui.separator();
+            }
+            if (menu, part) == (Menu::Edit, 4) {
+                ui.menu_button(text::CIRCUITS.now(), |ui| {
+                    contents(ui, Menu::Circuits, document, state, settings, actions);
                 });
                 ui.separator();
             }

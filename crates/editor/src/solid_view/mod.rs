@@ -207,7 +207,7 @@ fn things(
 /// What is tinted when something is held.
 fn held_of(selection: Selection) -> Option<Of> {
     match selection {
-        Selection::Nothing | Selection::Part(..) => None,
+        Selection::Nothing | Selection::Part(..) | Selection::Circuit(_) | Selection::JunctionBox(_) => None,
         Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
             Some(Of::Face(id))
         }

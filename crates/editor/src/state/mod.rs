@@ -35,8 +35,8 @@ pub(crate) use shaped::{Shaped, size_typed};
 pub(crate) use tool::{PictureMode, Tool};
 pub(crate) use view::{Camera, DRAWING, HOUSE, Look, Space, View};
 pub(crate) use work::{
-    Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, is_of_buildings, replaced,
-    same_roof,
+    Asked, Filling, Fixing, How, Importing, Laying, MakingRoom, Pictures, StringingUp, is_of_buildings,
+    replaced, same_roof, same_wires,
 };
 
 use chalkcourse_geometry::{DVec2, Rect};
@@ -90,6 +90,8 @@ pub(crate) enum Toggle {
     Pathways,
     /// What the lines of the drawing mean.
     Lines,
+    /// Circuits, their ways home and the bare copper.
+    Wires,
     /// The zones of wind suction.
     WindZones,
     /// The panel at the right of the window.
@@ -125,6 +127,8 @@ pub(crate) struct State {
     pub(crate) courses_in_plan: bool,
     /// Draw the pathways for the fire service.
     pub(crate) show_pathways: bool,
+    /// Draw circuits, their ways home and the bare copper.
+    pub(crate) show_wires: bool,
     /// Draw the zones of wind suction.
     pub(crate) show_zones: bool,
     /// Tell what the lines mean.
@@ -161,6 +165,8 @@ pub(crate) struct State {
     pub(crate) fill: Filling,
     /// What clears the findings that are looked at.
     pub(crate) fixing: Fixing,
+    /// Circuits that are being made, and what is proved of those that were.
+    pub(crate) stringing: StringingUp,
     /// The search for room that is going on.
     pub(crate) making_room: Option<MakingRoom>,
     /// The picture under the plan.
@@ -215,6 +221,7 @@ impl State {
             self.group = Group::default();
         }
         self.fill.keep_in_step(document.settled());
+        self.stringing.keep_in_step(document.settled());
         if let View::FaceOn(face) = self.view
             && job.face(face).is_none()
         {

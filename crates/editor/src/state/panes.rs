@@ -27,10 +27,11 @@ pub(crate) enum Pane {
     Checklist,
     History,
     Glossary,
+    Circuits,
 }
 
 impl Pane {
-    pub(crate) const ALL: [Self; 11] = [
+    pub(crate) const ALL: [Self; 12] = [
         Self::Drawing,
         Self::House,
         Self::Order,
@@ -42,6 +43,7 @@ impl Pane {
         Self::Checklist,
         Self::History,
         Self::Glossary,
+        Self::Circuits,
     ];
 
     /// Whether it has the keyboard as soon as it is opened: it is walked or turned with arrows.

@@ -1,4 +1,4 @@
-use chalkcourse_job::{BlockId, Cell, FaceId, PartId, PenetrationId, Resolved};
+use chalkcourse_job::{BlockId, BoxId, Cell, CircuitId, FaceId, PartId, PenetrationId, Resolved};
 
 /// What of a part of the house is held.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -53,6 +53,10 @@ pub enum Selection {
     Penetration(PenetrationId),
     /// A block.
     Block(BlockId),
+    /// A circuit.
+    Circuit(CircuitId),
+    /// A junction box.
+    JunctionBox(BoxId),
     /// A place in a block.
     Module {
         /// The block.
@@ -68,7 +72,11 @@ impl Selection {
         match self {
             Self::Face(face) | Self::Side { face, .. } | Self::Corner { face, .. } => Some(face),
             Self::Block(block) | Self::Module { block, .. } => job.block(block).map(|b| b.face),
-            Self::Part(..) | Self::Penetration(_) | Self::Nothing => None,
+            Self::Part(..)
+            | Self::Penetration(_)
+            | Self::Circuit(_)
+            | Self::JunctionBox(_)
+            | Self::Nothing => None,
         }
     }
 
@@ -103,6 +111,8 @@ impl Selection {
             },
             Self::Penetration(id) if job.penetration(id).is_none() => Self::Nothing,
             Self::Block(id) if job.block(id).is_none() => Self::Nothing,
+            Self::Circuit(id) if job.circuit(id).is_none() => Self::Nothing,
+            Self::JunctionBox(id) if job.junction_box(id).is_none() => Self::Nothing,
             Self::Module { block, cell } => match job.block(block) {
                 None => Self::Nothing,
                 Some(b) if cell.row >= b.rows || cell.column >= b.columns => Self::Block(block),

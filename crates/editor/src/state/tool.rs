@@ -16,6 +16,10 @@ pub(crate) enum Tool {
     Tape,
     /// Lay a picture under the plan.
     Picture,
+    /// Join modules to circuits.
+    Circuit,
+    /// Place a junction box.
+    JunctionBox,
 }
 
 /// What the pointer does with the picture.

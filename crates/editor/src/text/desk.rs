@@ -36,6 +36,7 @@ pub(crate) fn pane_title(pane: Pane) -> &'static str {
         Pane::Checklist => super::CHECKLIST,
         Pane::History => super::HISTORY,
         Pane::Glossary => super::GLOSSARY,
+        Pane::Circuits => super::CIRCUITS,
     };
     title.now().trim_end_matches('…')
 }

@@ -170,6 +170,8 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
         (Tool::Paste, _) => PASTE_HINT.now(),
         (Tool::Tape, _) => words::canvas::DRAG_FROM_ONE_PLACE_TO.now(),
         (Tool::Picture, _) => text::NO_PICTURE.now(),
+        (Tool::Circuit, _) => text::STRING_HINT.now(),
+        (Tool::JunctionBox, _) => text::PLACE_BOX_HINT.now(),
     }
 }
 

@@ -10,6 +10,7 @@
 //! - `picture`: the picture under the plan
 //! - `taped`: a face from measurements
 //! - `desk`: the panes beside the drawing
+//! - `wires`: circuits and junction boxes
 //! - `solid`: the house in space, the view for its owner
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
@@ -32,6 +33,7 @@ mod rules;
 mod solid;
 mod steps;
 mod taped;
+mod wires;
 
 pub(crate) use arrange::*;
 pub(crate) use chalkcourse_words::sentence;
@@ -52,6 +54,7 @@ pub(crate) use rules::*;
 pub(crate) use solid::*;
 pub(crate) use steps::*;
 pub(crate) use taped::*;
+pub(crate) use wires::*;
 
 // Commands
 pub(crate) const MENU_FILE: Say = words::window::FILE;

@@ -288,6 +288,8 @@ pub(crate) fn choice_at<T: Copy + PartialEq>(
         let width = (ui.available_width() - 2.0).max(60.0);
         let shown = egui::ComboBox::from_id_salt(label)
             .selected_text(now)
+            // A long name is cut, and does not widen the panel: the drawing beside it must not jump.
+            .truncate()
             .width(width)
             // Short lists are seen whole: what has to be scrolled to is not found.
             .height(400.0)

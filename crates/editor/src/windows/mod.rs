@@ -2,6 +2,7 @@
 
 mod book_parts;
 mod checklist;
+mod circuits;
 mod copy_to;
 mod coursing;
 mod fit_up;
@@ -88,6 +89,7 @@ pub(crate) fn pane(
         Pane::Checklist => checklist::checklist_pane(ui, document, actions),
         Pane::History => history::history_pane(ui, document, windows, actions),
         Pane::Glossary => glossary::glossary_pane(ui, windows),
+        Pane::Circuits => circuits::circuits_pane(ui, document, state, actions),
     }
 }
 

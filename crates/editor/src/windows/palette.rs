@@ -154,7 +154,7 @@ impl Found {
     }
 }
 
-/// Every face, part, block and penetration.
+/// Every face, part, block, penetration, circuit and junction box.
 fn things(document: &Document) -> Vec<Found> {
     let job = document.job();
     let thing = |what, name: String, kind| Found::Thing { what, name, kind };
@@ -169,7 +169,15 @@ fn things(document: &Document) -> Vec<Found> {
         .penetrations
         .iter()
         .map(|it| thing(Selection::Penetration(it.id), it.name.clone(), text::kind(it.kind)));
-    faces.chain(parts).chain(blocks).chain(penetrations).collect()
+    let circuits = job.circuits.iter().map(|circuit| {
+        let name = text::circuit_heading(&circuit.name).to_string();
+        thing(Selection::Circuit(circuit.id), name, text::CIRCUITS.now())
+    });
+    let boxes = job
+        .boxes
+        .iter()
+        .map(|it| thing(Selection::JunctionBox(it.id), it.name.clone(), text::JUNCTION_BOX.now()));
+    faces.chain(parts).chain(blocks).chain(penetrations).chain(circuits).chain(boxes).collect()
 }
 
 /// More things than these are no list to read: a word more finds the one that is meant.

@@ -69,7 +69,7 @@ fn copies_go_to_another_window_and_another_job() {
     let text = copy(&mut one);
     assert_eq!(pieces_from_text(&text).unwrap().penetrations.len(), 4);
     let mut other = Hand::empty();
-    other.key(Key::W);
+    other.chord(Modifiers::SHIFT, Key::W);
     other.click_plan(-8.0, -6.0);
     other.type_toward((2.0, 1.0), "70' x 50'");
     assert_eq!(other.job().faces.len(), 2, "{}", other.editor().said());

@@ -39,7 +39,7 @@ fn choose(hand: &mut Hand, name: &str) {
 #[test]
 fn a_house_of_a_typed_size_is_drawn_where_the_arrows_aim() {
     let mut hand = Hand::empty();
-    hand.key(Key::W);
+    hand.chord(Modifiers::SHIFT, Key::W);
     hand.key(Key::Enter);
     hand.key(Key::ArrowLeft);
     hand.key(Key::ArrowDown);
@@ -55,7 +55,7 @@ fn a_house_of_a_typed_size_is_drawn_where_the_arrows_aim() {
 #[test]
 fn an_l_is_cut_where_the_arrows_aim() {
     let mut hand = Hand::empty();
-    hand.key(Key::W);
+    hand.chord(Modifiers::SHIFT, Key::W);
     choose(&mut hand, "L");
     hand.key(Key::Enter);
     hand.type_text("48 x 30");

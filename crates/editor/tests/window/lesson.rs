@@ -10,7 +10,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
     assert!(hand.sees("Step 1 of 6") && hand.sees("Raise a roof over the walls"));
-    hand.key(Key::W);
+    hand.chord(Modifiers::SHIFT, Key::W);
     hand.click_plan(-6.0, -5.0);
     hand.type_toward((2.0, 2.0), "48' x 30'");
     hand.harness.run();

@@ -3,6 +3,7 @@
 
 mod arrange;
 mod block;
+mod circuits;
 mod clipboard;
 mod copies;
 mod coursing;

@@ -1,5 +1,5 @@
 use super::*;
-use crate::{common, later, modules, silent, speaking};
+use crate::{common, later, modules, noted, silent, speaking};
 
 #[test]
 fn deferred_and_immediate_texts_agree() {
@@ -64,4 +64,13 @@ fn case_changes_follow_the_language() {
     assert_eq!(heard, None);
     assert_eq!([sentence("ángulo"), sentence(""), sentence(&"x y")], ["Ángulo", "", "X y"]);
     assert_eq!(Said::default().now(), "");
+}
+
+#[test]
+fn what_was_told_is_told_again() {
+    let (told, messages) = noted(|| format!("{}{}", modules(3_usize), common::THE_JOB.now()));
+    assert_eq!(messages.count(), (2, 1));
+    assert_eq!(messages.again(), told.len());
+    // What is told after it is noted no more.
+    assert_eq!(noted(|| ()).1.count(), (0, 0));
 }

@@ -2,10 +2,12 @@
 //! the roof and what to do next; the rest of the drawing knows the trait alone.
 
 mod block;
+mod circuit;
 mod draft;
 mod draw;
 mod draw_bar;
 mod drawn;
+mod junction_box;
 mod paste;
 mod penetration;
 mod picture;
@@ -172,6 +174,8 @@ pub(super) struct Tools {
     paste: paste::Paste,
     tape: tape::Tape,
     picture: picture::Picture,
+    circuit: circuit::StringModules,
+    junction_box: junction_box::PlaceBox,
 }
 
 impl Tools {
@@ -184,6 +188,8 @@ impl Tools {
             state::Tool::Paste => &self.paste,
             state::Tool::Tape => &self.tape,
             state::Tool::Picture => &self.picture,
+            state::Tool::Circuit => &self.circuit,
+            state::Tool::JunctionBox => &self.junction_box,
         }
     }
 
@@ -196,13 +202,16 @@ impl Tools {
             state::Tool::Paste => &mut self.paste,
             state::Tool::Tape => &mut self.tape,
             state::Tool::Picture => &mut self.picture,
+            state::Tool::Circuit => &mut self.circuit,
+            state::Tool::JunctionBox => &mut self.junction_box,
         }
     }
 
     /// Drops what is half done with any of them.
     pub(super) fn let_go(&mut self) {
-        let Self { select, draw, penetration, block, paste, tape, picture } = self;
-        let all: [&mut dyn Tool; 7] = [select, draw, penetration, block, paste, tape, picture];
+        let Self { select, draw, penetration, block, paste, tape, picture, circuit, junction_box } = self;
+        let all: [&mut dyn Tool; 9] =
+            [select, draw, penetration, block, paste, tape, picture, circuit, junction_box];
         all.into_iter().for_each(Tool::let_go);
     }
 

@@ -85,7 +85,11 @@ impl Tool for Select {
         match over {
             Hit::Handle { side, .. } => resize_cursor(side),
             Hit::RowEnd { .. } => CursorIcon::ResizeHorizontal,
-            Hit::Corner { .. } | Hit::Part(..) | Hit::Penetration(_) | Hit::Module { .. } => CursorIcon::Move,
+            Hit::Corner { .. }
+            | Hit::Part(..)
+            | Hit::Penetration(_)
+            | Hit::JunctionBox(_)
+            | Hit::Module { .. } => CursorIcon::Move,
             _ => CursorIcon::Default,
         }
     }

@@ -55,7 +55,7 @@ fn wanted(pane: Pane, room: Vec2) -> f32 {
     match pane {
         Pane::Drawing | Pane::House => room.x / 2.0,
         Pane::Order => (room.x * 0.62).clamp(560.0, 760.0),
-        Pane::RuleBook => 480.0,
+        Pane::RuleBook | Pane::Circuits => 480.0,
         Pane::Coursing | Pane::FitUp | Pane::RoofReport | Pane::Taped | Pane::Checklist => 420.0,
         Pane::History | Pane::Glossary => 340.0,
     }

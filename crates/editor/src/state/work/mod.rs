@@ -5,12 +5,14 @@ mod fixing;
 mod importing;
 mod making_room;
 mod pictures;
+mod stringing;
 
 pub(crate) use filling::{Asked, Filling, How, Laying, same_roof};
 pub(crate) use fixing::Fixing;
 pub(crate) use importing::{Importing, is_of_buildings};
 pub(crate) use making_room::MakingRoom;
 pub(crate) use pictures::{Pictures, replaced};
+pub(crate) use stringing::{StringingUp, same_wires};
 
 use chalkcourse_words::{speak, spoken};
 use std::sync::Arc;
