@@ -195,7 +195,7 @@ fn joined(
     fan_into(lines, [tip, back + aside, back - aside], color);
     if link.leads.as_ref().is_some_and(|leads| !leads.is_empty()) {
         let words = text::extension(link.lengths, units);
-        brush.say_at(rank::COURSE, around(Rect::from_pos(tip), 7.0, BELOW), &words, brush.palette.text);
+        brush.say_at(rank::PENETRATION, around(Rect::from_pos(tip), 7.0, BELOW), &words, brush.palette.text);
     }
 }
 
@@ -259,7 +259,7 @@ fn home(brush: &Brush, document: &Document, layout: &Layout, wired: &Wired, line
         }
         let way = legs(brush, face, device.point, to, junction);
         for pair in way.windows(2) {
-            brush.styled_into(lines, (pair[0], pair[1]), brush.palette.text, HOME);
+            bordered(brush, lines, (pair[0], pair[1]), brush.palette.wire, HOME);
         }
     }
 }

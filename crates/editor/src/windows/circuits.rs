@@ -107,16 +107,19 @@ fn inverters(ui: &mut Ui, job: &Resolved, choices: &WiringChoices, actions: &mut
                 }
                 put(next);
             }
-            if ui.little_button(text::REMOVE_INVERTER.now()).clicked() {
-                let mut next = choices.inverters.clone();
-                next.remove(index);
-                put(next);
-            }
+            let last = index + 1 == choices.inverters.len();
+            ui.horizontal(|ui| {
+                ui.add_space(LABEL + ui.spacing().item_spacing.x);
+                if last && ui.little_button(text::ANOTHER_INVERTER.now()).clicked() {
+                    put(choices.inverters.iter().cloned().chain([number.clone()]).collect());
+                }
+                if ui.little_button(text::REMOVE_INVERTER.now()).clicked() {
+                    let mut next = choices.inverters.clone();
+                    next.remove(index);
+                    put(next);
+                }
+            });
         });
-    }
-    if ui.little_button(text::ANOTHER_INVERTER.now()).clicked() {
-        let last = choices.inverters.last().cloned();
-        put(choices.inverters.iter().cloned().chain(last).collect());
     }
 }
 
@@ -139,7 +142,7 @@ fn asked(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions)
                 Command::PlaceBox => state.tool == Tool::JunctionBox,
                 _ => false,
             };
-            let button = Button::selectable(chosen, command.title()).frame(true);
+            let button = Button::new(command.title()).selected(chosen);
             let enabled = command.can(document, state);
             if ui.add_enabled(enabled, button).on_hover_text(command.tip(ui.ctx())).clicked() {
                 actions.push(command.action());
@@ -178,7 +181,7 @@ fn asked(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions)
 fn table(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let job = document.job();
     ScrollArea::horizontal().id_salt("circuits").show(ui, |ui| {
-        Grid::new("circuits").striped(true).spacing([14.0, 4.0]).show(ui, |ui| {
+        Grid::new("circuits").striped(true).spacing([9.0, 4.0]).show(ui, |ui| {
             for title in text::CIRCUIT_COLUMNS {
                 ui.label(RichText::new(title.now()).small().color(theme::of(ui).quiet))
                     .on_hover_text(text::CIRCUIT_COLUMNS_HELP.now());
@@ -186,7 +189,7 @@ fn table(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions)
             ui.end_row();
             for circuit in &document.plan().wires.circuits {
                 let held = state.selection == Selection::Circuit(circuit.id);
-                if ui.add(Button::selectable(held, &circuit.name).min_size(egui::vec2(64.0, 0.0))).clicked() {
+                if ui.add(Button::selectable(held, &circuit.name).min_size(egui::vec2(40.0, 0.0))).clicked() {
                     actions.push(Action::Select(Selection::Circuit(circuit.id)));
                 }
                 for words in cells(job, circuit) {
@@ -234,7 +237,7 @@ fn boxes(ui: &mut Ui, job: &Resolved, state: &State, actions: &mut Actions) {
     ui.horizontal_wrapped(|ui| {
         for junction in &job.boxes {
             let held = state.selection == Selection::JunctionBox(junction.id);
-            if ui.add(Button::selectable(held, &junction.name)).clicked() {
+            if ui.add(Button::new(&junction.name).selected(held)).clicked() {
                 actions.push(Action::Select(Selection::JunctionBox(junction.id)));
             }
         }
