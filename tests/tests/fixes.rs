@@ -250,7 +250,8 @@ fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
     assert!(stopped.stopped && stopped.offered().is_empty());
 }
 
-/// A block over the left rake, and another one so near on its right that the first can't come in before that has made room.
+/// A block over the left rake, and another one so near on its right that the first can't move in before that one has
+/// made room.
 #[test]
 fn a_sequence_clears_without_loss_what_one_step_clears_at_a_loss() {
     let mut job = samples::alder_court();

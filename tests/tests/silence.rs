@@ -13,7 +13,7 @@ use chalkcourse_telling::order::By;
 use chalkcourse_tests::{houses, samples};
 use chalkcourse_words::{Language, silent, speaking};
 
-/// The samples, and typical houses, with blocks on them as in the samples.
+/// The samples, and usual houses, with blocks on them as in the samples.
 fn jobs() -> Vec<(String, Resolved)> {
     let samples = samples::all().into_iter().map(|(name, job)| (name.to_owned(), job));
     let houses = (0..20).map(|seed| (format!("house {seed}"), houses::usual(seed).job));
