@@ -4,7 +4,7 @@ use chalkcourse_job::{Shape, apply, job_from_text};
 use chalkcourse_rules::Severity;
 use std::path::Path;
 
-/// A 60 × 30 ft gable, 6:12, with block 7 of 3 rows of 4 on its south face and nothing to stop for.
+/// A 60 × 30 ft gable, 6:12, with block 7 of 3 rows of 4 on its south face and no stops.
 fn alder_court() -> Resolved {
     let text = include_str!("../../../../sample-roofs/alder-court.chalk.json");
     job_from_text(text, Path::new("alder-court.chalk.json")).unwrap()
@@ -13,7 +13,7 @@ fn alder_court() -> Resolved {
 const A: BlockId = BlockId(7);
 const SOUTH: FaceId = FaceId(1);
 const NORTH: FaceId = FaceId(2);
-/// Half the depth of the house: where its ridge runs.
+/// Half the depth of the house, where the ridge is.
 const RIDGE: f64 = 4.572;
 
 fn uneven() -> Resolved {
@@ -29,7 +29,7 @@ fn after(job: &Resolved, edit: Option<Edit>) -> Resolved {
     apply(job, &edit.expect("no edit")).unwrap()
 }
 
-/// Modules of some blocks in plan: lower and upper corner, in order.
+/// Modules of some blocks in plan: lower and upper corner, sorted.
 fn in_plan(job: &Resolved, blocks: &[BlockId], place: impl Fn(DVec2) -> DVec2) -> Vec<[DVec2; 2]> {
     let layout = Layout::of(job);
     let mut all: Vec<[DVec2; 2]> = Vec::new();
@@ -61,7 +61,7 @@ fn a_mirror_image_is_the_reflection_at_the_ridge_in_plan() {
     assert_ne!(image.name, job.blocks[0].name);
     let reflected = in_plan(&job, &[A], |p| dvec2(p.x, 2.0 * RIDGE - p.y));
     let mut got = in_plan(&mirrored, &[image.id], |p| p);
-    // rows of equal height differ by rounding: bring both into one order
+    // Rows at equal height differ by rounding: sort both lists the same way.
     let mut expected = reflected;
     for list in [&mut got, &mut expected] {
         list.sort_by_key(|m| ((m[0].y * 1e6).round() as i64, (m[0].x * 1e6).round() as i64));
@@ -138,7 +138,7 @@ fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
     wider.blocks[1].reveal = Length::from_mm(6.0);
     assert_eq!(join(&wider, A, part), None);
     assert_eq!(join(&apart, A, A), None);
-    // a hair off the grid is still flush
+    // Slightly off the grid is still flush.
     let mut hair = apart;
     hair.blocks[1].at.x += 2e-4;
     let joined = after(&hair, join(&hair, A, part));
@@ -180,7 +180,7 @@ fn vent(x: f64, y: f64) -> chalkcourse_job::Penetration {
     }
 }
 
-/// No place on a raster that is clearly nearer is clear: the least move, by trying.
+/// No position of a raster that is clearly nearer is clear: the shortest move, by brute force.
 #[test]
 fn room_is_made_by_the_least_move() {
     for (x, y, has_room) in
@@ -194,7 +194,8 @@ fn room_is_made_by_the_least_move() {
                 let clear = apply(&job, &slide.edit).unwrap();
                 assert_eq!(troubles(&clear), 0, "{x}, {y}");
                 assert!((clear.blocks[0].at - job.blocks[0].at).distance(slide.by) < 1e-9);
-                // round clearances are drawn around by less than a millimetre; one step after the other has more to spare
+                // Round clearances are approximated with an error below a millimetre; a sequence of moves has more
+                // slack.
                 slide.by.length() - if slide.proved { 0.001 } else { 0.02 }
             }
             None => f64::INFINITY,
@@ -245,7 +246,7 @@ fn of_two_blocks_the_one_that_is_asked_moves() {
 fn the_blocks_between_come_to_equal_gaps() {
     let mut job = alder_court();
     let block = Block { columns: 1, rows: 1, ..job.blocks[0].clone() };
-    // 1.722 m each from 1, 3 and 9 m: 10.722 - 1 - 3 of 1.722 are 4.556 m for two gaps.
+    // 1.722 m each from 1, 3 and 9 m: 10.722 − 1 − 3 × 1.722 = 4.556 m for two gaps.
     job.blocks = [1.0, 3.0, 9.0]
         .iter()
         .zip(20..)
@@ -275,7 +276,7 @@ fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
     assert_eq!(slide_clear(&job, A, &|| true), None, "stopped at once");
 }
 
-/// A rake asks 12 in; 8 in are there and a person took that as it is. No shape says how much nearer a block may go.
+/// A rake requires 12 in; the block is 8 in away and that is waived. No shape says how much closer it may go.
 #[test]
 fn with_a_waived_limit_places_are_tried_one_after_the_other() {
     let mut job = alder_court();

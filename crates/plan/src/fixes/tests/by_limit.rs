@@ -1,4 +1,4 @@
-//! The way past each limit, worked out by hand, and that no shorter straight one does it.
+//! The move past each limit, worked out by hand, and that no shorter straight one works.
 
 use super::*;
 use chalkcourse_geometry::{EdgeKind, Units};
@@ -7,9 +7,9 @@ use chalkcourse_rules::Severity;
 use chalkcourse_words::Language;
 use proptest::prelude::*;
 
-/// Where the block's right side is.
+/// The right side of the block.
 const SIDE: f64 = 8.172;
-/// Up a slope of 6:12 by what that is in plan.
+/// Length up a 6:12 slope per length in plan.
 fn slope() -> f64 {
     1.25f64.sqrt()
 }
@@ -20,7 +20,7 @@ fn at(u: f64, v: f64) -> Resolved {
     job
 }
 
-/// 36 in of plan that lead past a window, half of them each side of its middle: 15 in are there.
+/// A path of 36 in in plan past a window, half on each side of its centre: the block is 15 in away.
 #[test]
 fn off_the_way_below_an_escape_window() {
     let mut job = gable();
@@ -30,13 +30,13 @@ fn off_the_way_below_an_escape_window() {
     moves(&job, "fire-escape", -3.0, 0.0);
 }
 
-/// 16 in of plan to the ridge, 18 are asked: 2 in of plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths.
+/// 16 in in plan to the ridge, 18 are required: 2 in in plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths.
 #[test]
 fn down_from_a_ridge_by_the_measure_in_plan() {
     moves(&at(3.0, (6.0 - 16.0 * INCH) * slope() - 2.271), "fire-ridge", 0.0, -2.25);
 }
 
-/// 9 in are kept off a vent: 3 in are there beside it; 18 in above it and 12 in below it where the book asks so.
+/// A vent requires 9 in: the block is 3 in beside it; 18 in above it and 12 in below it if the book requires that.
 #[test]
 fn past_a_vent_on_each_side_of_it() {
     let mut job = gable();
@@ -53,7 +53,7 @@ fn past_a_vent_on_each_side_of_it() {
     moves(&job, "clearance", 0.0, -2.0);
 }
 
-/// A wall line asks 9 in, and so does the edge of a hole, which begins 5 in right of the block.
+/// A wall line requires 9 in, and so does the edge of a hole, which starts 5 in to the right of the block.
 #[test]
 fn away_from_a_hole() {
     let mut job = gable();
@@ -63,8 +63,9 @@ fn away_from_a_hole() {
     moves(&job, "setback", -4.0, 0.0);
 }
 
-/// A hip asks 9 in. The corner at (2, 2.134) lies (1.1180 * 2 - 2.134) / 1.5 m = 2.679 in off the line that rises 1.1180 m a
-/// metre; square to it 6.321 in are missing, 8.481 along the eave, 8 1/2 in sixteenths, and 9.482 up the slope.
+/// A hip requires 9 in. The corner at (2, 2.134) is (1.1180 · 2 − 2.134) / 1.5 m = 2.679 in from the line that rises
+/// 1.1180 m per metre; perpendicular to it 6.321 in are missing, 8.481 along the eave, 8 1/2 in in sixteenths, and
+/// 9.482 up the slope.
 #[test]
 fn off_a_hip_by_the_shorter_way() {
     let mut job = at(2.0, 1.0);
@@ -77,8 +78,8 @@ fn off_a_hip_by_the_shorter_way() {
     moves(&job, "setback", 8.5, 0.0);
 }
 
-/// Of two blocks the later one goes, 1 in or 2 in to the right; where it is locked, the other one goes 0.172 m to the left,
-/// 6.772 in, 6 13/16 in sixteenths.
+/// Of two blocks the later one is moved, 1 in or 2 in to the right; if it is locked, the other one is moved 0.172 m to
+/// the left, 6.772 in, 6 13/16 in in sixteenths.
 #[test]
 fn from_another_block() {
     let beside = |u: f64| {
@@ -100,8 +101,8 @@ fn from_another_block() {
     moves(&locked, "overlap", -6.8125, 0.0);
 }
 
-/// The block is 5.172 m wide on 12 m, and 2.271 m high on 6.708 m: 1 in over the rake; or 0.172 m over it and 0.563 m over the
-/// ridge, 6 13/16 in and 22 3/16 in in sixteenths.
+/// The block is 5.172 m wide on 12 m, and 2.271 m high on 6.708 m: 1 in over the rake; or 0.172 m over it and 0.563 m
+/// over the ridge, 6 13/16 in and 22 3/16 in in sixteenths.
 #[test]
 fn onto_the_face() {
     let border_alone = |u: f64, v: f64| {
@@ -113,7 +114,7 @@ fn onto_the_face() {
     moves(&border_alone(7.0, 5.0), "off-face", -6.8125, -22.1875);
 }
 
-/// Six columns of 1.725 m lie on 12 m; three of nine reach over.
+/// Six columns of 1.725 m fit on 12 m; three of nine extend over the rake.
 #[test]
 fn what_does_not_fit_is_switched_off() {
     let mut job = at(0.0, 0.0);
@@ -124,7 +125,7 @@ fn what_does_not_fit_is_switched_off() {
     assert!(all.iter().any(off), "{all:#?}");
 }
 
-/// The first module of the upper row is off and the others are half a metre aside.
+/// The first module of the upper row is off and the others are offset by half a metre.
 #[test]
 fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
     let mut job = gable();
@@ -135,7 +136,7 @@ fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
     assert!((by.metres() + 0.5).abs() < 1e-9, "{by:?}");
 }
 
-/// Corners that are less than a millimetre apart are one; farther apart they are two.
+/// Corners less than a millimetre apart are the same corner; farther apart they are two.
 #[test]
 fn repeated_corners_go() {
     let mut job = gable();
@@ -162,7 +163,7 @@ fn what_was_said_of_sides_that_are_gone_is_taken_back() {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(48) })]
 
-    /// No straight move that is shorter leaves no stop: along each axis a place between is tried.
+    /// No shorter straight move leaves no stop: along each axis a position in between is tried.
     #[test]
     fn the_least_move_is_least(
         (u, v) in (3.0..7.0f64, 1.0..3.5f64),
