@@ -4,7 +4,7 @@ use chalkcourse_geometry::Length;
 use chalkcourse_words::{Said, later as words};
 
 impl Kit {
-    /// What the maker says of rail, deck and fire.
+    /// Checks the limits of rail, deck and fire listing.
     fn check_limits(&self) -> Result<(), Said> {
         let lengths = [
             ("base_rail.least_above_eave", self.base_rail.map(|rail| rail.least_above_eave)),
@@ -27,7 +27,7 @@ impl Kit {
         }
     }
 
-    /// What a kit must hold beyond the shape of its file: the words name the field.
+    /// Checks a kit beyond the shape of its file: messages name the field.
     ///
     /// # Errors
     /// What is wrong and what was expected.
@@ -132,7 +132,7 @@ impl Kit {
 impl Term {
     fn check(&self, kit: &Kit, index: usize) -> Result<(), Said> {
         if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
-            // Parts may count parts above them alone, so that no circle can come about.
+            // Parts may only count parts above them, so that there are no cycles.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
                 return Err(words::kit::of_the_part_must_stand(&format_args!("{number:?}")));
             }

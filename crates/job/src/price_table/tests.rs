@@ -11,7 +11,7 @@ fn read_csv(text: &str) -> Result<PriceReading, Said> {
     price_list(&Table::from_csv(text, &COLUMNS)?, "Harbour Supply", &builtin_kit())
 }
 
-/// Prices of FH-101 and FH-102 in a list of USD; as its column writes them.
+/// Prices of FH-101 and FH-102 in a list in USD, as written in its column.
 fn two(one: &str, other: &str) -> Result<[Decimal; 2], String> {
     let text = format!("number;name;price\n;currency;USD\nFH-101;;{one}\nFH-102;;{other}\n");
     let list = read_csv(&text)?.list;
@@ -32,7 +32,7 @@ fn money_reads_as_its_column_is_written() {
         let wrong = two(one, other).unwrap_err();
         assert!(wrong.contains(place), "{one} {other}: {wrong}");
     };
-    // Twelve hundred and five, or one and a bit: nothing in the column says which.
+    // 1205 or 1.205: nothing in the column decides which.
     refused("1.205", "85", "line 3");
     refused("85", "1,205", "line 4");
     refused("12.50", "12,50", "line 4");
@@ -105,7 +105,7 @@ fn what_is_wrong_is_told_with_its_line() {
     check("number,name,price\nA,,1\n", "currency");
     check("number,name,price\n,colour,red\n", "tax %");
     check("part,price\n", "\"number\"");
-    // A decimal comma without quotes falls into the next cell.
+    // An unquoted decimal comma spills into the next cell.
     check("number,name,price\n,currency,USD\nFH-101,,12,50\n", "line 3");
     check("number,name,price,untaxed\n,currency,USD\nFH-101,,12,50\n", "line 3");
 }

@@ -139,7 +139,7 @@ fn a_courtyard_comes_and_goes() {
     );
     let next = apply(&job, &Edit::PutPart(around)).unwrap();
     assert!(next.faces.len() > job.faces.len(), "three more slopes look into it");
-    // A courtyard of three corners goes with one of them; the outline of a house of three does not.
+    // A courtyard of three corners is removed with any of them; the outline of a house of three is not.
     let closed = next.parts[0].without_corner(1, 2).unwrap();
     let closed = apply(&next, &Edit::PutPart(closed)).unwrap();
     assert_eq!(closed.parts[0].outline, part.outline);
@@ -219,8 +219,8 @@ fn a_removed_part_takes_its_faces_and_undo_brings_all_back() {
     assert_eq!(**history.job(), job);
 }
 
-/// A chimney 1 m wide and 0.6 m deep on a slope of 6:12, its cricket 6:12. Closed form: the level ridge is 0.25 m over the
-/// roof at the chimney's back and dies into the slope 0.5 m behind: two triangles of 0.5 × 0.5 / 2 m² in plan.
+/// A chimney 1 m wide and 0.6 m deep on a slope of 6:12, its cricket 6:12. Closed form: the level ridge is 0.25 m above
+/// the roof at the back of the chimney and meets the slope 0.5 m behind it: two triangles of 0.5 × 0.5 / 2 m² in plan.
 #[test]
 fn a_chimney_with_its_cricket() {
     let job = house();
@@ -238,7 +238,7 @@ fn a_chimney_with_its_cricket() {
     let area: f64 = with.faces.iter().map(|face| face.outline.area()).sum();
     assert!((area - (96.0 - 0.6)).abs() < 1e-9, "no area twice");
     assert_eq!(back_from_file(&with), with);
-    // Across the ridge it needs none, and says so.
+    // Across the ridge it needs no cricket, and reports that.
     let across = RoofPart { outline: rectangle(5.5, 3.7, 1.0, 0.6), ..chimney };
     let across = apply(&job, &Edit::PutPart(across)).unwrap();
     assert!(matches!(across.problems()[..], [PartProblem { trouble: PartTrouble::NoCricket, .. }]));
@@ -273,7 +273,7 @@ fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
     assert_eq!(free.faces[0].outline, with.faces[0].outline);
 }
 
-/// A dormer as wide as the slope cuts the face below it in two: the block goes with the piece that it lies on.
+/// A dormer as wide as the slope divides the face below it in two: each block goes with the piece that it is on.
 #[test]
 fn a_block_stays_on_the_piece_that_lies_under_it() {
     let mut job = house();
@@ -300,7 +300,7 @@ fn a_block_stays_on_the_piece_that_lies_under_it() {
     assert_eq!(back_from_file(&cut), cut);
 }
 
-/// The longer piece of a wall is that wall, wherever the corner comes: its face, and what lies on it, goes with it.
+/// The longer piece of a wall remains that wall, wherever the corner is added: with its face, and what is on it.
 #[test]
 fn the_longer_piece_of_a_wall_has_its_face() {
     let job = house();
@@ -321,13 +321,13 @@ fn the_longer_piece_of_a_wall_has_its_face() {
         let middle = (middle.0 + middle.1) / 2.0;
         let face = &bent.faces[0];
         assert!(face.outline.distance_to_border(middle) < 1e-9, "South is not on the longer piece");
-        // Without the corner the longer wall goes on, with its face.
+        // Without the corner the longer wall continues, with its face.
         let back = bent.parts[0].without_corner(0, 1).unwrap();
         assert_eq!(back.sides, job.parts[0].sides);
     }
 }
 
-/// A side that is gone took its number with it: a new side gets neither the number nor the face that rests.
+/// Ids of deleted sides are not reused: a new side gets neither the id nor the resting face.
 #[test]
 fn a_new_side_never_gets_the_number_of_one_that_is_gone() {
     let job = house();
@@ -342,7 +342,7 @@ fn a_new_side_never_gets_the_number_of_one_that_is_gone() {
     assert_eq!(less.resting.iter().map(|face| face.id).collect::<Vec<_>>(), [new], "its block waits");
     let again = less.parts[0].with_corner_added(0, 1, dvec2(12.0, 5.0)).unwrap();
     assert!(again.place_of(4).is_none() && again.place_of(5).is_some());
-    // Written by hand from an old state it does not come back either.
+    // It does not come back when an old state of the part is put by hand either.
     let stale = apply(&less, &Edit::PutPart(with_block.parts[0].clone())).unwrap();
     assert!(stale.parts[0].place_of(4).is_none());
     assert_eq!(stale.parts[0].outline, with_block.parts[0].outline);

@@ -164,7 +164,7 @@ pub(super) fn improve(
         let others = fills.iter().enumerate().filter(|(other, _)| *other != at);
         let job = others.fold(judge.bare.clone(), |job, (_, fill)| judge.with(&job, fill).0);
         let site = Site::of(judge, &job, fill.face, Mode::SlidingRows, fills.len() > 1)?;
-        // The bound uses the ridge setback that was left free; otherwise the smaller one.
+        // A bound with the smaller ridge setback holds for either.
         let every = Every::of(judge, site.face, site.index, Share::Within);
         let mut steps = STEPS;
         while steps < MOST_STEPS && !stop() && fills.get(at).is_some_and(|fill| !fill.proved) {
