@@ -14,7 +14,7 @@ pub enum Border {
     Edge {
         /// The part.
         part: PartId,
-        /// The number of its side.
+        /// The id of its side.
         side: u32,
     },
     /// Another face, given by its side of a part: over a hip, ridge or valley.
