@@ -2,7 +2,7 @@ use super::*;
 use crate::state::OrderFormat;
 use std::fs;
 
-/// A folder with a job, a folder of jobs, and an order that was written.
+/// A folder with a job, a subfolder of jobs, and a written order.
 fn folder() -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     fs::create_dir(folder.path().join("jobs")).unwrap();
@@ -27,7 +27,7 @@ fn a_job_is_come_to_through_folders() {
     assert_eq!(browser.enter(0), Next::Use(folder.path().join("jobs/two.chalk.json")));
     browser.up();
     assert_eq!((browser.folder(), browser.at), (folder.path(), Some(0)), "where one came from is come to");
-    // A folder that is typed is gone into.
+    // A typed folder is entered.
     browser.typed = folder.path().join("jobs").to_string_lossy().into_owned();
     assert_eq!(browser.done(), Next::Stay);
     assert_eq!((browser.folder(), browser.wrong.as_str()), (&*folder.path().join("jobs"), ""));
@@ -73,7 +73,7 @@ fn a_file_to_write_keeps_its_name_from_folder_to_folder() {
     let there = folder.path().join("jobs/order.txt");
     assert_eq!(browser.typed, there.to_string_lossy());
     assert_eq!(browser.done(), Next::Use(there));
-    // Over one that is there only at the second word, and not if another was chosen between.
+    // An existing file is only replaced on the second confirmation, and not if another was selected in between.
     browser.up();
     assert_eq!(browser.done(), Next::Stay);
     assert!(browser.replace);

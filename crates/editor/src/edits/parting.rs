@@ -1,4 +1,4 @@
-//! A new part of the house from a drawn footprint: what it stands on, which way it faces, how high it is.
+//! Making a part of the house from a drawn footprint: what it is on, which way it faces, how high it is.
 
 mod ell;
 mod lean;
@@ -12,18 +12,18 @@ use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, part_over};
 use lean::{Leaning, lean_on};
 
-/// The wall of a dormer over the roof at its front, feet (common practice, no source).
+/// Height of a dormer's front wall over the roof, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
-/// Lower than this, in metres, a dormer has no front.
+/// Below this front wall height, in metres, a dormer has no front.
 const LEAST_WALL: f64 = 0.15;
-/// How far a dormer's and a porch's roof reach beyond their walls, inches (common practice, no source).
+/// Overhang of a dormer's and a porch's roof, inches (common practice, no source).
 const SMALL_OVERHANG: f64 = 6.0;
-/// A chimney's top over the roof beside it, feet: 3 ft where it comes through (IRC R1003.9, from memory).
+/// Height of a chimney's top over the roof, feet: 3 ft where it passes through (IRC R1003.9, from memory).
 const CHIMNEY_OVER: f64 = 3.0;
-/// A chimney wider than this along the eave gets a cricket, inches (IRC R903.2.2, from memory).
+/// Chimneys wider than this along the eave get a cricket, inches (IRC R903.2.2, from memory).
 const CRICKET_FROM: f64 = 30.0;
 
-/// What a roof is raised with until a person says otherwise: 6:12, walls of 9 ft, 1 ft of overhang, gables.
+/// Default settings for raising a roof: 6:12, walls of 9 ft, 1 ft of overhang, gables.
 pub(crate) fn usual_roof() -> RaiseAs {
     RaiseAs {
         pitch: Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT),
@@ -33,7 +33,7 @@ pub(crate) fn usual_roof() -> RaiseAs {
     }
 }
 
-/// A part over a drawn footprint. `how` is what a whole roof is raised with now.
+/// A part over a drawn footprint. `how` are the present settings for raising a roof.
 pub(crate) fn new_part(
     job: &Resolved,
     layout: &Layout,
@@ -65,7 +65,7 @@ pub(crate) fn new_part(
     part
 }
 
-/// How many kinds of edges that a person set went with their sides when parts changed.
+/// How many user-set edge kinds were lost with their sides when parts changed.
 pub(crate) fn kinds_lost(before: &Resolved, after: &Resolved) -> usize {
     if before.parts == after.parts {
         return 0;
@@ -79,7 +79,7 @@ pub(crate) fn kinds_lost(before: &Resolved, after: &Resolved) -> usize {
     of_parts.map(|face| lost_now(face).saturating_sub(lost(face))).sum()
 }
 
-/// The plane of the uppermost face over a plan point, and how high that face reaches.
+/// The plane of the uppermost face at a plan point, and the greatest height of that face.
 fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     let there = layout.roof.faces.iter().filter(|face| face.sound && face.plan.contains(plan));
     let height = |plane: &Plane| plane.height_at(plan);
@@ -88,7 +88,7 @@ fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     Some((face.plane, heights.fold(f64::NEG_INFINITY, f64::max)))
 }
 
-/// The sides of the outline with the way out of each.
+/// The sides of the outline with the outward direction of each.
 fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
     let turn = if signed_area(&part.outline.outer) > 0.0 { -1.0 } else { 1.0 };
     part.outline
