@@ -100,13 +100,14 @@ fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
         .collect()
 }
 
-/// A dormer: its front looks down the slope, its ridge runs back into it, its cheeks stand under its eaves.
+/// Turns the part into a dormer: its front faces down the slope, its ridge runs back into it, its cheeks are under its
+/// eaves.
 fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
     let down = plane.downslope.unit();
     let outs = ways_out(part);
     let facing = |way: DVec2| outs.iter().max_by(|a, b| a.2.dot(way).total_cmp(&b.2.dot(way))).copied();
     let (Some((front, middle, _)), Some((back, ..))) = (facing(down), facing(-down)) else { return };
-    // Its ridge stays under that of the house: where the slope is short, so is the wall.
+    // Its ridge stays below that of the house: on a short slope the wall is lower.
     let half = part.wall_line(front).map_or(0.0, |(a, b)| a.distance(b) / 2.0);
     let foot = plane.height_at(middle);
     let room = top - foot - half * plane.pitch.slope();
@@ -125,7 +126,7 @@ fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
     reach_the_slope(part, plane, front, back);
 }
 
-/// Takes the back of a dormer with four corners as far up the slope as its ridge needs to run into it.
+/// Extends the back of a four-cornered dormer as far up the slope as its ridge needs to run into it.
 fn reach_the_slope(part: &mut RoofPart, plane: &Plane, front: SideRef, back: SideRef) {
     if part.outline.outer.len() != 4 || plane.pitch.slope() <= 0.0 || (front.side + 2) % 4 != back.side {
         return;
@@ -160,7 +161,7 @@ fn chimney(job: &Resolved, part: RoofPart, below: Option<Plane>) -> RoofPart {
     RoofPart::chimney(PartId(job.next_id), name, outline, top, cricket)
 }
 
-/// The place in plan that an error about raising speaks of.
+/// The location in plan of an error about raising.
 pub(crate) fn trouble_spot(error: &RaiseError, outline: &Polygon) -> Option<DVec2> {
     let corner = |ring: usize, corner: usize| outline.rings().nth(ring)?.get(corner).copied();
     let side = |at: SideRef| {
@@ -194,7 +195,7 @@ mod tests {
         Polygon::new(vec![dvec2(x.0, y.0), dvec2(x.1, y.0), dvec2(x.1, y.1), dvec2(x.0, y.1)])
     }
 
-    /// A gable house 20 m wide with its ridge east–west.
+    /// A gable house 20 m long with its ridge east–west.
     fn house(deep: f64) -> Resolved {
         let job = sample::empty();
         let part = part_over(&job, &rectangle((0.0, 20.0), (0.0, deep)), &usual_roof());
@@ -222,7 +223,7 @@ mod tests {
             let ridge = dormer.eave_height.metres() + plane.pitch.slope();
             assert!(plane.height_at((a + b) / 2.0) >= ridge - 1e-9);
         }
-        // on a short slope its ridge is no higher than that of the house, and its back no farther
+        // On a short slope its ridge is no higher than that of the house, and its back no farther.
         let job = house(6.0);
         let dormer = added(&job, PartPreset::Dormer, &rectangle((4.0, 6.0), (0.5, 1.5)));
         let (_, top) = slope_at(&Layout::of(&job), dvec2(5.0, 1.0)).unwrap();
@@ -247,11 +248,11 @@ mod tests {
         );
         job = apply(&job, &Edit::PutFace(end)).unwrap();
         assert_eq!(kinds_lost(&job, &job), 0);
-        // Higher walls lose nothing.
+        // Raising the walls loses nothing.
         let mut higher = hipped.clone();
         higher.eave_height = Length::from_metres(4.0);
         assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(higher)).unwrap()), 0);
-        // A gable end has no face there.
+        // A gable end has no face.
         hipped.sides[0][east].treatment = Treatment::Gable;
         assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(hipped)).unwrap()), 1);
     }
@@ -269,8 +270,8 @@ mod tests {
         assert_eq!(added(&job, PartPreset::Ell, &rectangle((8.0, 11.0), (6.0, 12.0))).name, "Ell");
     }
 
-    /// By hand: 3 in 12 over 2.4 m rises 0.6 m, so that the top of a lean-to stands 1 ft under the eave; a porch of that depth would
-    /// stand over it.
+    /// By hand: 3 in 12 over 2.4 m rises 0.6 m, so that the top of a lean-to is 1 ft below the eave; a porch of that
+    /// depth would be above it.
     #[test]
     fn a_lean_to_ends_under_the_eave() {
         let job = house(8.0);

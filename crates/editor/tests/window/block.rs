@@ -9,7 +9,7 @@ pub(crate) fn block(hand: &Hand) -> Block {
     hand.job().blocks[0].clone()
 }
 
-/// A place of the sample's block in plan, by a part of its modules.
+/// A point on the sample's block in plan, as a fraction of a module.
 fn on_block(hand: &Hand, cell: Cell, part: DVec2) -> DVec2 {
     let job = hand.job();
     let block = &job.blocks[0];
@@ -47,7 +47,7 @@ fn arrow_keys_nudge_by_inch_foot_and_sixteenth() {
     assert_eq!(block(&hand).at, start);
 }
 
-/// On a face that falls to the north, up the screen is down the slope; face-on its eave is down.
+/// On a face that slopes down to the north, up on the screen is down the slope; face-on its eave is at the bottom.
 #[test]
 fn arrow_keys_go_where_they_point_on_a_face_that_falls_to_the_north() {
     let mut hand = Hand::new();
@@ -177,7 +177,7 @@ fn the_same_drag_works_face_on() {
     assert!((moved.x - 1.3).abs() < 0.3 && moved.y.abs() < 0.2, "{moved}");
 }
 
-/// What the panel shows must not push the drawing about.
+/// Changes of the panel's contents must not shift the drawing.
 #[test]
 fn holding_a_module_leaves_the_drawing_where_it_is() {
     let mut hand = Hand::new();

@@ -1,4 +1,4 @@
-//! Esc, Enter, Tab and Delete: the key belongs to what has the focus, and Esc takes one step back.
+//! Esc, Enter, Tab and Delete: keys belong to what has the focus, and Esc goes one step back.
 
 use crate::block::select;
 use crate::hand::Hand;
@@ -42,7 +42,7 @@ fn esc_closes_a_menu_and_leaves_what_is_held() {
     assert_eq!(hand.editor().selection(), Selection::Nothing);
 }
 
-/// A pane stands beside the drawing: Esc in it hands the keyboard back, and what is held stays.
+/// A pane beside the drawing: Esc in it returns the keyboard to the drawing, and the selection stays.
 #[test]
 fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
     let mut hand = Hand::new();
@@ -56,7 +56,7 @@ fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
     assert_eq!(hand.editor().selection(), Selection::Nothing);
 }
 
-/// Pressed again, the drawing has Esc, and the window stays.
+/// After a click on the drawing, Esc is for the drawing, and the pane stays.
 #[test]
 fn esc_is_for_the_drawing_once_it_is_pressed() {
     let mut hand = Hand::new();

@@ -92,7 +92,7 @@ fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
 fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
     let mut hand = Hand::new();
     hold_block(&mut hand);
-    // the fill begins, and the block moves before its answer can be taken
+    // The fill starts, and the block moves before its result is received.
     hand.keys_at_once(&[Key::L, Key::ArrowRight]);
     let moved = hand.job();
     hand.settle();
@@ -181,7 +181,7 @@ fn choose(hand: &mut Hand, list: &str, what: &str) {
     hand.press(what);
 }
 
-/// The sample with something changed.
+/// The sample with a change.
 fn with_sample(change: impl FnOnce(&mut Resolved)) -> Hand {
     let mut job = Hand::new().job();
     change(&mut job);
@@ -210,7 +210,7 @@ fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
     fill_south(&mut hand);
     assert_eq!(hand.editor().document().plan().summary.modules, 9, "{}", hand.editor().said());
     assert!(hand.sees("the most compact 9 "), "the claim is not shown");
-    // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more
+    // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more.
     hand.chord(Modifiers::COMMAND, Key::Z);
     choose(&mut hand, "Size by", "kilowatts");
     hand.harness.get_by_label("Kilowatts").focus();
@@ -262,12 +262,12 @@ fn faces_that_are_ticked_are_filled_together() {
     }
 }
 
-/// Every line of what holds a fill back lights its place, and a press on it selects what it speaks of.
+/// Every line of what limits a fill highlights its place, and a click on it selects the object.
 #[test]
 fn what_costs_modules_lights_up_and_is_selected() {
     let mut hand = Hand::new();
     fill_south(&mut hand);
-    // A pathway is nothing that stands there: a press on it selects the face.
+    // A pathway is not an object: a click on it selects the face.
     let about_things = |label: &str| label.starts_with("Costs modules: ") && !label.contains("pathway");
     let line = hand
         .harness
@@ -282,7 +282,8 @@ fn what_costs_modules_lights_up_and_is_selected() {
     assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");
 }
 
-/// A pipe 7 in too far right for one module more, and a chimney that would win one higher up: nobody moves a chimney.
+/// A pipe 7 in too far right for one more module, and a chimney that would gain one if it were higher up: chimneys are
+/// not moved.
 #[test]
 fn the_move_of_a_penetration_that_wins_is_one_press() {
     let mut hand = with_sample(|job| job.penetrations[0].at = dvec2(12.53, 2.2));
@@ -302,7 +303,7 @@ fn the_move_of_a_penetration_that_wins_is_one_press() {
     assert_eq!(hand.job().penetrations, before);
 }
 
-/// With a kit that lets modules lie both ways.
+/// With a kit that allows both orientations.
 #[test]
 fn a_person_says_how_modules_are_to_lie() {
     let mut hand = with_sample(|job| {

@@ -1,4 +1,4 @@
-//! Finding things, and going there.
+//! Finding objects, and going there.
 
 use crate::hand::Hand;
 use chalkcourse::Selection;
@@ -22,7 +22,7 @@ fn a_pipe_a_block_and_a_face_are_gone_to_by_name() {
     }
 }
 
-/// From far away the thing comes into view.
+/// From far away, the object is brought into view.
 #[test]
 fn what_is_gone_to_is_in_view() {
     let mut hand = Hand::new();

@@ -20,7 +20,7 @@ fn break_a_rule(hand: &mut Hand) {
     assert!(!findings(hand).is_empty(), "nothing was broken");
 }
 
-/// Looks at the first stop until what clears it was worked out; its key, and the words of the best fix.
+/// Looks at the first stop until its fixes were found; returns its key, and the text of the best fix.
 fn look_at_the_first(hand: &mut Hand) -> (FindingKey, String) {
     let finding = findings(hand)[0].clone();
     assert_eq!(finding.severity, Severity::Stop);

@@ -9,7 +9,7 @@ fn city_model() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/data/3dbag-sample.city.jsonl")
 }
 
-/// Waits for the thread that reads.
+/// Waits for the reading thread.
 fn until(hand: &mut Hand, done: impl Fn(&Hand) -> bool) {
     let begun = std::time::Instant::now();
     hand.harness.step();
@@ -84,7 +84,7 @@ fn a_file_that_stretches_lengths_beyond_repair_is_refused_in_words() {
 fn the_roof_report_lights_what_its_rows_speak_of() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND, Key::R);
-    // 60 × 30 ft at 6:12: 2,012.46 ft² on the slope, 20.12 squares, a ridge of 60 ft (closed forms)
+    // 60 × 30 ft at 6:12: 2,012.46 ft² on the slope, 20.12 squares, a ridge of 60 ft (closed forms).
     assert!(hand.sees("On the slope: 2012.5 ft²"));
     assert!(hand.sees("Squares of 100 ft², no waste: 20.12"));
     assert!(hand.sees("ridge: 60'"));

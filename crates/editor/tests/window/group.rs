@@ -1,4 +1,4 @@
-//! Several things held at once: by a box, by Shift and clicks, by a key.
+//! Multiple selection: by a box, by Shift and clicks, by a key.
 
 use crate::hand::{Hand, feet};
 use chalkcourse::Selection;
@@ -6,7 +6,7 @@ use chalkcourse_geometry::{DVec2, dvec2};
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
 use egui_kittest::kittest::Queryable;
 
-/// A box around a plan rectangle, from its upper left to its lower right.
+/// Draws a box around a plan rectangle, from its upper left to its lower right.
 fn draw_box(hand: &mut Hand, from: DVec2, to: DVec2) {
     let (from, to) = (hand.at(from), hand.at(to));
     hand.drag(from, to);
@@ -55,7 +55,7 @@ fn a_box_holds_all_in_it_and_they_move_and_go_as_one_step() {
     assert_eq!(hand.job(), before, "more than one step");
 }
 
-/// A box over part of a block holds its modules: they are switched off together.
+/// A box over part of a block selects its modules: they are switched off together.
 #[test]
 fn a_box_over_modules_switches_them() {
     let mut hand = Hand::new();

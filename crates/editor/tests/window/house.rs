@@ -1,4 +1,4 @@
-//! The house in space, and the view for its owner, through what is told to a screen reader.
+//! The 3-D view of the house, and the homeowner's view, by the accessibility tree.
 
 use crate::hand::Hand;
 use chalkcourse::{Options, Selection};
@@ -33,12 +33,12 @@ fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
 fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    // in the picture, not in a list beside it; a little off the seam in the middle of the block
+    // In the picture, not in a list beside it; a little off the seam in the middle of the block.
     let named = hand.harness.get_all_by_label_contains("Block A").map(|node| node.rect().center());
     let places: Vec<egui::Pos2> = named.collect();
     let in_picture = places.into_iter().find(|at| at.x > 100.0 && at.x < 930.0).unwrap();
     let at = in_picture + egui::vec2(8.0, 3.0);
-    // The picture is made on another thread.
+    // The picture is rendered on another thread.
     for _ in 0..200 {
         hand.click(at);
         if hand.editor().selection() == Selection::Block(BlockId(7)) {
@@ -49,7 +49,7 @@ fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
     assert_eq!(hand.editor().selection(), Selection::Block(BlockId(7)));
     hand.click(at);
     assert!(matches!(hand.editor().selection(), Selection::Module { block: BlockId(7), .. }));
-    // what is held is held in plan too
+    // The selection is the same in plan.
     hand.key(Key::Num1);
     assert!(hand.editor().selection().block().is_some());
 }
@@ -90,14 +90,14 @@ fn the_picture_goes_into_a_file() {
     hand.give_path(&path);
     let bytes = std::fs::read(&path).unwrap();
     assert_eq!(&bytes[1..4], b"PNG");
-    // width and height stand at fixed places (ISO/IEC 15948, IHDR)
+    // Width and height are at fixed positions (ISO/IEC 15948, IHDR).
     assert_eq!((&bytes[16..20], &bytes[20..24]), (&1920u32.to_be_bytes()[..], &1080u32.to_be_bytes()[..]));
 }
 
 #[test]
 fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     let mut hand = Hand::new();
-    // a block on a pipe: something to stop for
+    // A block on a pipe: a stop.
     let job = hand.job();
     let plane = job.faces[0].plane();
     let from = plane.to_plan(job.blocks[0].at + chalkcourse_geometry::dvec2(0.6, 0.4));
@@ -116,7 +116,7 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     for words in ["FH-", "STOP", "clearance", "Findings", "Waive", "Overhead", "Profit", "margin", "Undo"] {
         assert!(!hand.sees(words), "{words} is for the office");
     }
-    // keys that work on the job are not heard
+    // Keys that change the job are ignored.
     hand.key(Key::Delete);
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), dragged);
@@ -127,7 +127,8 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     assert!(hand.sees("Findings"));
 }
 
-/// A job with an open stop and a waiver is not shown to its owner as if it were done: both are told whole, and what can hurt.
+/// A job with an open stop and a waiver is not presented to the homeowner as done: both are shown in full, and the
+/// safety cautions.
 #[test]
 fn the_owner_sees_what_stops_the_job_and_what_was_waived() {
     let folder = tempfile::tempdir().unwrap();

@@ -1,4 +1,4 @@
-//! The first job, step by step: done on the job itself, by what a person does, and left at any time.
+//! The introductory lesson: it follows what the user does in the job, and can be left at any time.
 
 use crate::block::block;
 use crate::hand::Hand;
@@ -30,7 +30,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     hand.key(Key::L);
     hand.settle();
     assert!(hand.sees("Step 5 of 6"), "{:?}, {}", hand.job().blocks, hand.editor().said());
-    // Any rule that is broken and mended will do: the array pushed off the roof, and taken back.
+    // Breaking and fixing any rule will do: the array is pushed off the roof, and back.
     assert!(hand.job().blocks.iter().any(|b| b.id == block(&hand).id));
     let at = hand.job().blocks[0].at;
     let face = hand.job().face(hand.job().blocks[0].face).unwrap().plane();

@@ -1,4 +1,4 @@
-//! The lines of the order as a table that one works in all day.
+//! The lines of the order as a table for everyday work.
 
 use crate::hand::{Hand, Kept};
 use crate::rules::fill;
@@ -6,7 +6,7 @@ use egui::accesskit::Role;
 use egui::{Key, Rect};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// What the rows say, from above, that lie within the table.
+/// The texts of the visible rows, from the top.
 fn rows(hand: &Hand) -> Vec<String> {
     let table = hand.harness.get_by_role_and_label(Role::Table, "Lines of the order").rect();
     let mut rows: Vec<(Rect, String)> = hand
@@ -25,7 +25,7 @@ fn list(hand: &mut Hand, which: &str) {
     hand.press(which);
 }
 
-/// Switches one module of the sample off, on the drawing.
+/// Switches off one module of the sample, on the drawing.
 fn fewer_modules(hand: &mut Hand) {
     let before = hand.editor().document().plan().summary.modules;
     hand.click_plan(5.0, 1.5);
@@ -87,7 +87,7 @@ fn a_screen_reader_reads_a_row_and_presses_it() {
     assert!(hand.sees("Waste, %"), "the row did not open");
 }
 
-/// All lines are rows of the table, those out of sight too, and what stands in a row in sight is in its cells.
+/// All lines are rows of the table, including invisible ones, and the contents of a visible row are in its cells.
 #[test]
 fn the_table_is_told_as_a_table() {
     let mut hand = Hand::sized(1366.0, 768.0);
@@ -106,7 +106,7 @@ fn the_table_is_told_as_a_table() {
         cells.iter().any(|cell| cell.children_recursive().any(|n| n.accesskit_node().role() == role))
     };
     assert!(holds(Role::CheckBox) && holds(Role::TextInput) && holds(Role::Label));
-    // A press on the last one brings it into sight.
+    // Activating the last one scrolls it into view.
     let last = below(Role::Row).last().unwrap();
     let words = last.accesskit_node().label().unwrap();
     let bottom = table.rect().bottom();
@@ -175,7 +175,7 @@ fn what_a_person_changed_is_marked_and_listed() {
     let has = |number: &str| listed.iter().any(|row| row.starts_with(number));
     assert_eq!(listed.len(), 3, "{listed:?}");
     assert!(has("FH-102") && has("FH-104") && has("FH-110"));
-    // Back to the price of the list it is no change.
+    // Setting the price back to that of the list removes the change.
     fill(&mut hand, "Price of FH-104", "58.40");
     assert_eq!(rows(&hand).len(), 2);
     fill(&mut hand, "Waste of FH-110", "");
@@ -204,7 +204,7 @@ fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
     for (_, cost) in takeoff.cost_by_group() {
         assert!(hand.sees(&chalkcourse_telling::order::show_money(cost)), "{cost}");
     }
-    // What is unfolded is kept, and so are the columns.
+    // The expanded state and the columns are stored.
     hand.press("Columns");
     hand.harness.get_by_role_and_label(Role::CheckBox, "Need").click();
     hand.harness.run();

@@ -27,7 +27,7 @@ fn write_picture(path: &Path, width: u32, height: u32, shade: u8) {
     DynamicImage::ImageRgb8(picture).save_with_format(path, format).unwrap();
 }
 
-/// Lets the thread that reads finish.
+/// Waits for the reading thread.
 fn wait(hand: &mut Hand, until: impl Fn(&Hand) -> bool) {
     let end = Instant::now() + Duration::from_secs(20);
     while !until(hand) {
@@ -126,7 +126,7 @@ fn it_is_moved_turned_cropped_dimmed_and_taken_away() {
     assert!(hand.sees("drop it on the window"));
 }
 
-/// A line that was clicked along an eave is made to run square.
+/// A line clicked along an eave is made to run square.
 #[test]
 fn a_line_is_made_square() {
     let folder = tempfile::tempdir().unwrap();
@@ -188,7 +188,7 @@ fn what_is_no_picture_is_refused_and_changes_nothing() {
     wait(&mut hand, |hand| hand.sees("neither a PNG nor a JPEG"));
     hand.press("OK");
     assert_eq!(hand.job(), before);
-    // by the path dialog, a JPEG
+    // By the path dialog, a JPEG.
     let photo = folder.path().join("photo.jpg");
     write_picture(&photo, 64, 48, 90);
     hand.key(Key::U);

@@ -13,7 +13,7 @@ pub(crate) fn menu(hand: &mut Hand, menu: &str, item: &str) {
     hand.press(item);
 }
 
-/// Presses what may have to be scrolled to.
+/// Clicks an item after scrolling to it.
 fn press_in_list(hand: &mut Hand, label: &str) {
     hand.harness.get_by_label(label).scroll_to_me();
     hand.harness.run();
@@ -33,7 +33,7 @@ pub(crate) fn fill(hand: &mut Hand, field: &str, typed: &str) {
     hand.key(Key::Enter);
 }
 
-/// Drags the sample's block up, towards the ridge, until the ridge setback is broken.
+/// Drags the sample's block up towards the ridge, until the ridge setback is violated.
 fn break_the_ridge_setback(hand: &mut Hand) {
     let job = hand.job();
     let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
@@ -51,7 +51,7 @@ fn a_rule_that_is_switched_off_finds_nothing_until_undo() {
     menu(&mut hand, "File", "Rule book…");
     hand.press("Rules");
     let title = chalkcourse_rules::RULES.iter().find(|rule| rule.code == "setback").unwrap();
-    // The cards of its findings say what it is about too.
+    // The cards of its findings name it too.
     let title = chalkcourse_telling::title(title);
     hand.harness.get_by_role_and_label(egui::accesskit::Role::CheckBox, title).scroll_to_me();
     hand.harness.run();
@@ -78,7 +78,7 @@ fn a_wider_setback_is_a_step_that_finds_something_and_names_the_office() {
     assert!(findings(&hand).iter().any(|f| f.rule == "setback"), "{:?}", findings(&hand));
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), before);
-    // Nonsense is told where it was typed, and changes nothing.
+    // An invalid value is reported at the field, and changes nothing.
     fill(&mut hand, "Share of a lower edge that hooks in", "120 %");
     assert!(hand.sees("Type a share"));
     assert_eq!(hand.job(), before);
@@ -155,7 +155,7 @@ fn the_checklist_opens_and_is_copied() {
         assert!(hand.sees(words), "{words}");
     }
     hand.harness.get_by_label("Copy").click();
-    // The words are on the clipboard in the frame of the click.
+    // The text is on the clipboard in the frame of the click.
     hand.harness.run_steps(2);
     hand.harness.run();
     assert_eq!(hand.editor().said(), "The checklist is on the clipboard.");

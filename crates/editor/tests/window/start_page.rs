@@ -1,4 +1,4 @@
-//! What a window begins with.
+//! The start page.
 
 use crate::hand::{Hand, Kept};
 use chalkcourse::Options;
@@ -6,7 +6,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 use std::path::Path;
 
-/// As after a first start in which jobs were opened.
+/// Settings after a first start in which jobs were opened.
 fn remembering(recent: &[&Path]) -> Kept {
     let mut memory = Kept::default();
     let recent: Vec<String> = recent.iter().map(|path| format!("{:?}", path.to_str().unwrap())).collect();
@@ -66,7 +66,7 @@ fn from_it_walls_are_drawn_at_once() {
     assert_eq!(hand.job().faces.len(), 2, "{}", hand.editor().said());
 }
 
-/// By keys alone: the first thing on the page is reached and pressed.
+/// By keyboard only: the first item on the page is reached and activated.
 #[test]
 fn its_jobs_are_opened_by_keys() {
     let last = sample("low-barn");

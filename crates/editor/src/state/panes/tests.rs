@@ -1,6 +1,6 @@
 use super::*;
 
-/// What is drawn, without a screen: rects are laid out as the view would.
+/// Lays out the panes as the view would, without drawing.
 fn drawn(desk: &mut PaneTree, room: Vec2) {
     struct Plain;
     impl egui_tiles::Behavior<Pane> for Plain {
@@ -162,7 +162,8 @@ fn what_is_asked_while_panes_are_drawn_is_done_after() {
     assert!(desk.is_open(Pane::Order));
 }
 
-/// A window of its own opens where it was last, and is asked to be there once: one that a person moves is left alone.
+/// A separate window opens at its last position, which is requested only once: a window moved by the user is left
+/// alone.
 #[test]
 fn an_own_window_comes_back_to_its_place() {
     let mut desk = PaneTree::default();
@@ -171,7 +172,7 @@ fn an_own_window_comes_back_to_its_place() {
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])));
     desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), Some(Pos2::new(400.0, 300.0)));
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])), "it is moved while it is open");
-    // A system that does not tell takes nothing away.
+    // A system that does not report positions loses nothing.
     desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), None);
     desk.change(Change::Close(Pane::Order));
     assert_eq!(at(&mut desk), None);
@@ -181,7 +182,7 @@ fn an_own_window_comes_back_to_its_place() {
     let mut again = PaneTree::kept(Some(serde_json::from_str(&text).unwrap()));
     let window = again.own_windows()[0];
     assert_eq!((window.size, window.at), ([700.0, 500.0], Some([400.0, 300.0])));
-    // One from before places were kept.
+    // Settings from before positions were stored.
     let older = text.replace(",\"at\":[400.0,300.0]", "");
     assert_ne!(older, text);
     let mut older = PaneTree::kept(Some(serde_json::from_str(&older).unwrap()));
@@ -197,7 +198,7 @@ fn what_was_kept_comes_back_and_what_is_broken_does_not() {
     drawn(&mut again, SMALL);
     assert!(again.is_in_front(Pane::Order) && again.is_out(Pane::House) && again.is_open(Pane::House));
     assert!((width(&again, Pane::Order) - width(&desk, Pane::Order)).abs() < 2.0);
-    // A pane that is gone from the tree would never be seen again.
+    // A pane missing from the tree would never be shown again.
     let mut torn = desk.clone();
     let tile = torn.tile(Pane::Coursing).unwrap();
     torn.tree.as_mut().unwrap().remove_recursively(tile);
