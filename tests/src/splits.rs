@@ -168,7 +168,7 @@ mod tests {
     }
 
     #[test]
-    fn crumbs_and_gaps_are_seen() {
+    fn short_pieces_and_gaps_are_rejected() {
         let (runs, sticks) = ([130.0 * 0.0254], sticks(120.0, 0.0, 12.0));
         let inch = 0.0254;
         let of = |a: f64, b: f64| Split {

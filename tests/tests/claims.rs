@@ -52,7 +52,7 @@ fn usual_houses_are_sound_and_of_all_kinds() {
 
 /// Results of the climber pass `check`, and are the same for the same seed.
 #[test]
-fn layouts_by_hand_pass_and_are_the_same_again() {
+fn independent_layouts_pass_and_are_reproducible() {
     for house in [usual(1), odd(2), awkward(3)] {
         for face in verdict::steep_enough(&house.job) {
             for strict in [Strict::Kit, Strict::Stops] {
@@ -70,7 +70,7 @@ fn layouts_by_hand_pass_and_are_the_same_again() {
 /// The independent limits agree with `check` to a hundredth of a millimetre: just inside the ends of each interval
 /// `check` passes a module, just outside it does not.
 #[test]
-fn limits_by_hand_are_those_of_check() {
+fn independent_limits_agree_with_check() {
     let mut dice = Dice::new(11);
     let mut tried = 0;
     let houses = (1..=12).flat_map(|seed| [usual(seed), odd(seed), awkward(seed), awkward(seed + 50)]);
@@ -136,7 +136,7 @@ fn kept_layouts_pass_check() {
 
 /// No claim is lower than the count of a kept layout.
 #[test]
-fn kept_layouts_are_within_what_is_claimed() {
+fn kept_layouts_are_within_the_claims() {
     let mut beaten = Vec::new();
     for kept in kept::all().unwrap() {
         let claim = verdict::claims(&kept.job, &[kept.face()]).unwrap().0.remove(0);
@@ -192,7 +192,7 @@ const SOME: [u64; 6] = [2, 5, 8, 11, 16, 23];
 
 /// On a sample of all roofs.
 #[test]
-fn no_layout_by_hand_has_more_than_is_claimed() {
+fn no_independent_layout_beats_a_claim() {
     let mut found = Vec::new();
     for seed in SOME {
         for (name, house) in [("usual", usual(seed)), ("odd", odd(seed)), ("awkward", awkward(seed))] {
@@ -204,7 +204,7 @@ fn no_layout_by_hand_has_more_than_is_claimed() {
 
 /// The same on a sample of the real roofs.
 #[test]
-fn no_layout_by_hand_on_real_roofs_has_more_than_is_claimed() {
+fn no_independent_layout_beats_a_claim_on_real_roofs() {
     let roofs = real_roofs();
     let some = roofs.iter().step_by(7);
     let found: Vec<String> = some.flat_map(|(name, job)| wrong(name, job, Budget::QUICK)).collect();
@@ -213,7 +213,7 @@ fn no_layout_by_hand_on_real_roofs_has_more_than_is_claimed() {
 
 /// A waiver of a pathway or of the ridge setback changes no claim.
 #[test]
-fn claims_do_not_lean_on_waivers() {
+fn claims_do_not_depend_on_waivers() {
     for house in USUAL.map(usual).filter(|house| house.job.rule_book.fire_access.is_some()).take(4) {
         let faces = verdict::steep_enough(&house.job);
         // Waivers that accept no pathway at all: none could accept less.
@@ -258,7 +258,7 @@ const STILL_WIDE: [(u64, &str, usize); 6] = [
 /// On usual houses at least four fifths of the faces are filled to the bound, and no gap is wider than one module, or
 /// than 1 in 20, except the six listed above.
 #[test]
-fn usual_faces_are_filled_to_the_bound_or_nearly() {
+fn usual_faces_are_filled_close_to_the_bound() {
     let (mut faces, mut closed, mut wide) = (0, 0, Vec::new());
     let all: BTreeSet<u64> = USUAL.skip(2).step_by(8).chain(HARD).collect();
     for &seed in &all {
@@ -284,7 +284,7 @@ fn usual_faces_are_filled_to_the_bound_or_nearly() {
 
 /// A fill to a number that an independent layout reaches is not refused with a lower maximum.
 #[test]
-fn numbers_that_can_be_laid_are_not_refused() {
+fn reachable_numbers_are_not_refused() {
     let mut wrong = Vec::new();
     for seed in SOME {
         let house = usual(seed);
@@ -301,7 +301,7 @@ fn numbers_that_can_be_laid_are_not_refused() {
 
 /// With modules that outweigh all flashing, the claimed maximum worth is at least that of the independent layout.
 #[test]
-fn no_layout_by_hand_is_worth_more_than_is_claimed() {
+fn no_independent_layout_beats_a_worth_claim() {
     let module = 1e7;
     let mut wrong = Vec::new();
     for seed in SOME {
@@ -322,7 +322,7 @@ fn no_layout_by_hand_is_worth_more_than_is_claimed() {
 /// overlaps two fifths of the lower one, too little to hook into, so that it is a block of its own. The bound must use
 /// the exact distance between two blocks: with any more, it would be one module.
 #[test]
-fn room_between_two_blocks_is_counted_as_it_is() {
+fn the_bound_uses_the_exact_distance_between_blocks() {
     let job = samples::alder_court();
     let (wide, high) = (job.kit.module.length.metres(), job.kit.module.width.metres());
     let (foot, hair) = (Length::from_feet(1.0).metres(), 5e-4);
@@ -376,7 +376,7 @@ fn pulled_together(job: &Resolved, face: FaceId) -> Resolved {
 
 /// Modules of the same block must not overlap either.
 #[test]
-fn modules_of_one_block_do_not_lie_on_one_another() {
+fn modules_of_one_block_must_not_overlap() {
     let job = samples::alder_court();
     let open = verdict::open(&pulled_together(&job.with(|job| job.penetrations.clear()), job.faces[0].id));
     assert!(!open.stops.is_empty());
@@ -384,7 +384,7 @@ fn modules_of_one_block_do_not_lie_on_one_another() {
 
 /// A kit that requires aligned rows also rejects a shift that starts at the second place of a row.
 #[test]
-fn joints_are_told_wherever_a_shift_begins() {
+fn joints_are_checked_wherever_a_shift_starts() {
     let mut job = samples::alder_court();
     let face = job.faces[0].id;
     job = pulled_together(&job.with(|job| job.penetrations.clear()), face);

@@ -192,7 +192,7 @@ const TO: fn(usize, Way) -> Mode =
     |modules, way| Mode::ToNumber(Target { size: Size::Modules(modules), way });
 
 #[test]
-fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists() {
+fn a_fill_to_a_number_is_exact_and_its_split_is_cheapest() {
     let job = samples::alder_court();
     let faces: Vec<FaceId> = job.faces.iter().map(|face| face.id).collect();
     for way in [Way::Compact, Way::Cheapest] {
@@ -224,7 +224,7 @@ fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists()
 /// setback that grows with the array and beside locked blocks: that many can be laid, and one more is refused with the
 /// same number. The bound is no less.
 #[test]
-fn one_more_than_fits_is_told_how_many_do() {
+fn asking_for_too_many_reports_how_many_fit() {
     let most = |job: &Resolved, faces: &[FaceId], modules: usize| match fill(
         job,
         faces,
@@ -271,7 +271,7 @@ fn one_more_than_fits_is_told_how_many_do() {
 }
 
 #[test]
-fn worth_grows_with_value_and_a_worthless_module_is_not_laid() {
+fn worth_grows_with_module_value_and_worthless_modules_are_left_out() {
     let job = samples::alder_court();
     let laid = |module| {
         let fill = filled(&job, job.faces[0].id, Mode::ByWorth(Worth { module, by_area: false })).0;
@@ -288,7 +288,7 @@ fn worth_grows_with_value_and_a_worthless_module_is_not_laid() {
 /// With a kit that allows rails only within a range above a course line, all modes comply; and with a kit without free
 /// joints no row is shifted.
 #[test]
-fn the_kit_says_how_rows_and_rails_lie() {
+fn the_kit_restricts_rows_and_rails() {
     let mut job = samples::alder_court();
     let mut kit = (*job.kit).clone();
     kit.laying.base_rail.anywhere = false;
@@ -312,7 +312,7 @@ fn the_kit_says_how_rows_and_rails_lie() {
 /// Improving ends with a proof or with the result of the first pass, each reported answer is better than the one
 /// before, and stopping in the first pass still leaves modules that the rules pass.
 #[test]
-fn improving_never_loses_and_a_stop_keeps_the_best() {
+fn improving_never_gets_worse_and_stopping_keeps_the_best() {
     let job = samples::quarry_lane();
     let faces: Vec<FaceId> =
         job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect();
@@ -366,7 +366,7 @@ fn whole_houses_improved_to_the_end_have_no_stop() {
 
 /// Every obstacle has its cost, and every cost its places.
 #[test]
-fn what_holds_back_names_things_and_places() {
+fn limits_of_a_fill_have_names_and_places() {
     let job = samples::alder_court();
     for mode in [Mode::SlidingRows, Mode::WholeBlocks(1), TO(12, Way::Compact)] {
         let (fill, after) = filled(&job, job.faces[0].id, mode);

@@ -111,7 +111,7 @@ fn no_stop_on_a_filled_real_roof_is_cleared_by_moving_or_taking_out_modules() {
 
 /// The search above detects a stop that can be cleared: a filled block pushed over the border of its face.
 #[test]
-fn the_search_clears_what_can_be_cleared() {
+fn the_search_detects_clearable_stops() {
     let house = usual(3).job;
     let mut after = filled(&house);
     after.blocks[0].at.y -= 1.0;

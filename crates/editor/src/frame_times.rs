@@ -57,7 +57,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn each_frame_has_a_line_with_the_time_that_the_next_one_tells() {
+    fn each_frame_has_a_line_with_its_total_time() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("frames.csv");
         let mut times = FrameTimes::create(&path).unwrap();

@@ -228,7 +228,7 @@ mod tests {
     }
 
     #[test]
-    fn ending_well_leaves_nothing() {
+    fn a_normal_exit_leaves_nothing_behind() {
         let folder = tempfile::tempdir().unwrap();
         let mut recovery = Recovery::start(folder.path()).unwrap();
         let job = Arc::new(sample::alder_court().unwrap());

@@ -349,7 +349,7 @@ mod tests {
     }
 
     #[test]
-    fn lines_stand_out_from_the_deck() {
+    fn lines_have_contrast_with_the_deck() {
         for p in [&DARK, &LIGHT] {
             for ground in [p.ground, p.face, p.face_held] {
                 for line in [p.line, p.zone, p.light, p.guide] {
@@ -369,7 +369,7 @@ mod tests {
     /// WCAG 2.2, 1.4.11: boundaries of fields and buttons have a contrast of 3 to 1 to what is beside them, and so does
     /// the focus ring (2.4.13), which has the required width.
     #[test]
-    fn what_can_be_pressed_is_seen_and_so_is_the_focus() {
+    fn buttons_and_the_focus_ring_have_contrast() {
         for (dark, p) in [(true, &DARK), (false, &LIGHT)] {
             let v = visuals(dark, p);
             for (name, ground) in
@@ -398,7 +398,7 @@ mod tests {
 
     /// WCAG 2.2, 2.5.8 requires targets of 24 by 24 points.
     #[test]
-    fn what_is_pressed_is_large_enough() {
+    fn click_targets_are_large_enough() {
         for dark in [true, false] {
             let spacing = style(dark).spacing;
             assert!(spacing.interact_size.min_elem() >= 24.0);
@@ -406,7 +406,7 @@ mod tests {
     }
 
     #[test]
-    fn no_two_kinds_of_edge_look_the_same() {
+    fn no_two_edge_kinds_look_the_same() {
         let styles: Vec<_> = EdgeKind::ALL.iter().map(|k| edge_style(*k)).collect();
         for (i, a) in styles.iter().enumerate() {
             assert!(styles[..i].iter().all(|b| a != b));

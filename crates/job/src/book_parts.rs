@@ -117,7 +117,7 @@ mod tests {
     use crate::builtin_rule_book;
 
     #[test]
-    fn every_part_can_be_taken_out_and_put_in_again() {
+    fn every_optional_part_can_be_removed_and_added() {
         for book in builtin_rule_books() {
             for part in book.optional_parts() {
                 let less = book.without_part(part).unwrap();
@@ -133,7 +133,7 @@ mod tests {
     }
 
     #[test]
-    fn what_lies_in_a_part_that_is_missing_waits_for_it() {
+    fn nested_parts_need_their_enclosing_part() {
         let fire = OptionalPart::ALL[0];
         let less = builtin_rule_book().without_part(fire).unwrap();
         assert!(less.fire_access.is_none());

@@ -211,7 +211,7 @@ mod tests {
     }
 
     #[test]
-    fn books_that_ship_make_sense_and_have_names_of_their_own() {
+    fn built_in_books_are_valid_and_have_distinct_names() {
         let books = builtin_rule_books();
         for (index, book) in books.iter().enumerate() {
             book.check().unwrap();

@@ -225,13 +225,13 @@ mod tests {
     }
 
     #[test]
-    fn a_folder_that_is_not_there_is_told() {
+    fn a_missing_folder_is_reported() {
         let error = save(&job(), Path::new("/no/such/folder/a.chalk.json")).unwrap_err().to_string();
         assert!(error.contains("/no/such/folder") && error.contains("write"), "{error}");
     }
 
     #[test]
-    fn wrong_files_are_refused_with_the_place() {
+    fn errors_in_files_name_the_position() {
         let good = job_to_text(&job()).unwrap();
         refused("", &["a.chalk.json", "line 1"]);
         refused("{\"format\": \"chalkcourse-job\"", &["line 1"]);
@@ -244,7 +244,7 @@ mod tests {
     }
 
     #[test]
-    fn what_makes_no_sense_is_refused() {
+    fn inconsistent_jobs_are_refused() {
         let mut wrong = job();
         wrong.waivers.push(crate::Waiver {
             key: crate::FindingKey::new("k", crate::Subject::Whole),

@@ -311,7 +311,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_key_is_refused_and_in_a_file_kept() {
+    fn invalid_keys_are_refused_but_kept_in_files() {
         for text in [
             "",
             "setback",

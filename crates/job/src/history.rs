@@ -274,7 +274,7 @@ mod tests {
     }
 
     #[test]
-    fn the_edits_are_those_that_led_here() {
+    fn edits_lead_to_the_present_job() {
         let mut history = start();
         assert_eq!(history.edits().count(), 3);
         history.undo();
@@ -298,7 +298,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_done_otherwise_stays_beside() {
+    fn replaced_steps_are_kept_as_a_branch() {
         let mut history = start();
         history.undo();
         history.undo();
@@ -319,7 +319,7 @@ mod tests {
     }
 
     #[test]
-    fn a_jump_goes_only_where_a_step_is() {
+    fn a_jump_needs_an_existing_step() {
         let mut history = start();
         assert!(!history.jump(3) && !history.jump(4) && !history.jump(usize::MAX));
         assert!(history.jump(0));
@@ -331,7 +331,7 @@ mod tests {
     }
 
     #[test]
-    fn the_step_on_disk_is_told() {
+    fn the_saved_step_is_marked() {
         let mut history = start();
         assert!(history.past().next().is_some_and(|step| step.saved));
         history.mark_saved();
@@ -343,7 +343,7 @@ mod tests {
     }
 
     #[test]
-    fn a_gesture_that_was_given_up_is_done_by_redo() {
+    fn redo_applies_an_aborted_gesture() {
         let mut history = start();
         history.undo();
         let gesture = |history: &mut History, name: &str| {
@@ -373,7 +373,7 @@ mod tests {
 
     /// A thousand random steps, undos, redos and jumps, checked against a list of all states.
     #[test]
-    fn every_job_that_was_can_be_come_back_to() {
+    fn every_earlier_state_can_be_restored() {
         let mut history = History::new(empty());
         let mut known = vec![history.job().name.clone()];
         let mut state = 0x9e37_79b9_u64;

@@ -213,7 +213,7 @@ mod tests {
     }
 
     #[test]
-    fn files_that_followed_the_cuts_of_the_faces_are_read() {
+    fn files_with_waste_by_geometry_are_read() {
         for old in ["rule", "geometry", "as-drawn"] {
             let text = format!("{{\"waste_by\": \"{old}\"}}");
             assert_eq!(serde_json::from_str::<OrderChoices>(&text).unwrap(), OrderChoices::default());

@@ -137,7 +137,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn names_of_cells_and_signs_of_formats() {
+    fn cell_names_and_percent_formats_are_parsed() {
         assert_eq!(place("B3"), Some((2, 1)));
         assert_eq!(place("AA10"), Some((9, 26)));
         for wrong in ["", "3", "b3", "B0", "B", "ZZZZZZZZ1", "B99999999999"] {

@@ -137,13 +137,13 @@ mod tests {
     }
 
     #[test]
-    fn what_is_written_is_read_again() {
+    fn pieces_round_trip() {
         let text = pieces_to_text(&pieces()).unwrap();
         assert_eq!(pieces_from_text(&text).unwrap(), pieces());
     }
 
     #[test]
-    fn other_texts_are_refused() {
+    fn other_clipboard_texts_are_refused() {
         let text = pieces_to_text(&pieces()).unwrap();
         assert!(matches!(pieces_from_text("Hello"), Err(FileError::Malformed { .. })));
         let job = text.replace(PIECES_FORMAT, crate::JOB_FORMAT);

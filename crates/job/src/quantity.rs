@@ -174,7 +174,7 @@ mod tests {
     }
 
     #[test]
-    fn less_than_the_least_and_more_than_the_most_are_worse() {
+    fn exceeding_a_limit_further_is_worse() {
         let foot = Required::AtLeast(inches(12.0));
         check(&foot, inches(11.0), &[inches(11.0), inches(11.5)], &[inches(10.9), inches(0.5)]);
         let foot = Required::AtMost(inches(12.0));
@@ -192,7 +192,7 @@ mod tests {
     }
 
     #[test]
-    fn a_better_class_is_more() {
+    fn a_better_fire_class_counts_as_more() {
         let class = |class| Quantity::Class(class);
         let b = Required::AtLeast(class(FireClass::B));
         check(
@@ -205,7 +205,7 @@ mod tests {
     }
 
     #[test]
-    fn amounts_of_other_things_are_never_compared() {
+    fn quantities_of_different_kinds_are_never_compared() {
         let plan = Quantity::InPlan(Length::from_inches(11.0));
         check(
             &Required::AtLeast(inches(12.0)),

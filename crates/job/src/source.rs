@@ -101,7 +101,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_text_alone_is_given_its_standing_once() {
+    fn an_old_source_text_is_given_its_standing_once() {
         use Standing::{CommonPractice, Confirmed, FromMemory, LeftOpen, Maker, Office};
         for (text, standing) in [
             ("IRC R905.2.8.5 (2018)", Confirmed),

@@ -96,7 +96,7 @@ mod tests {
     /// rake, the left rake (looking up the slope) was the head, the right rake the eave; the corner of eave and left
     /// rake is that of the old left rake and head, where the old falling diagonal starts.
     #[test]
-    fn readings_stay_with_their_sides_when_water_runs_another_way() {
+    fn tape_readings_stay_with_their_sides_when_the_slope_turns() {
         let [eave, head, left, right] = NAMES;
         let turned = taped().turned([left, right, head, eave]).unwrap();
         let metres = turned.sides().map(|side| side.unwrap().metres());

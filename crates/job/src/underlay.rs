@@ -239,7 +239,7 @@ mod tests {
     }
 
     #[test]
-    fn upper_left_of_the_picture_is_north_west_until_it_is_turned() {
+    fn the_upper_left_corner_is_north_west_until_rotated() {
         let photo = photo();
         assert_eq!(photo.corners()[0], dvec2(3.0 - 10.0, -2.0 + 7.5));
         let turned = photo.turned(photo.at, 90.0);
@@ -248,7 +248,7 @@ mod tests {
     }
 
     #[test]
-    fn two_points_and_a_length_scale_it_about_the_first() {
+    fn scaling_by_two_points_keeps_the_first() {
         let photo = photo();
         let (a, b) = (dvec2(1.0, 1.0), dvec2(4.0, 5.0));
         let (on_a, on_b) = (photo.to_picture(a), photo.to_picture(b));
@@ -313,7 +313,7 @@ mod tests {
     }
 
     #[test]
-    fn a_picture_that_is_not_there_or_too_large_is_told() {
+    fn a_missing_or_too_large_picture_is_reported() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("none.png");
         let words = read_picture(&path).unwrap_err().to_string();

@@ -121,7 +121,7 @@ mod tests {
     }
 
     #[test]
-    fn each_way_of_writing_is_told_by_what_only_it_allows() {
+    fn each_decimal_mark_is_recognised() {
         for (text, is) in [
             ("184.50", Says::Only(Mark::Point)),
             ("1,205.00", Says::Only(Mark::Point)),
@@ -150,7 +150,7 @@ mod tests {
     }
 
     #[test]
-    fn a_column_decides_what_one_cell_leaves_open() {
+    fn a_column_resolves_ambiguous_cells() {
         let of = |texts: &[&str]| mark_of(texts.iter().map(|text| ("line 2".to_owned(), *text)));
         assert_eq!(read("1.205", of(&["12,50", "1.205"]).unwrap()).unwrap(), decimal("1205"));
         assert_eq!(read("1.205", of(&["12.50", "1.205"]).unwrap()).unwrap(), decimal("1.205"));

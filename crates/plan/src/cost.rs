@@ -90,7 +90,7 @@ mod tests {
     }
 
     #[test]
-    fn steps_are_orders_of_their_own_and_end_at_the_whole() {
+    fn cost_steps_are_separate_orders_and_end_at_the_whole_array() {
         let job = alder_court();
         let plan = evaluate(&job);
         let steps = cost_by_rows(&job, &plan);
@@ -105,7 +105,7 @@ mod tests {
     }
 
     #[test]
-    fn many_rows_are_spread_and_the_last_is_there() {
+    fn many_rows_are_sampled_including_the_last() {
         let mut job = alder_court();
         job.blocks[0].rows = 37;
         let plan = evaluate(&job);

@@ -239,7 +239,7 @@ mod tests {
 
     /// A row of four in 58 ft does not get wider reveals.
     #[test]
-    fn a_reveal_is_not_opened_to_fill_a_deck() {
+    fn a_reveal_is_not_widened_to_fill_a_deck() {
         let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let (wide, high) = (60.0 * 0.3048, 5.0);
         let diagonal = f64::hypot(wide, high);

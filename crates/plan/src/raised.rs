@@ -117,7 +117,7 @@ mod tests {
     }
 
     #[test]
-    fn an_ell_has_a_valley_and_names_that_tell_its_faces_apart() {
+    fn an_ell_has_a_valley_and_distinct_face_names() {
         let corners = [(0.0, 0.0), (40.0, 0.0), (40.0, 20.0), (20.0, 20.0), (20.0, 45.0), (0.0, 45.0)];
         let plan = raised(&corners, Ends::Gable, 1.0);
         assert!(feet(&plan, EdgeKind::Valley) > 10.0);

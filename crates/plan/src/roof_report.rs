@@ -264,7 +264,7 @@ mod tests {
     }
 
     #[test]
-    fn a_job_without_a_roof_has_a_report_of_nothing() {
+    fn the_report_of_a_job_without_a_roof_is_empty() {
         let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let plan = evaluate(&job);
         let report = roof_report(&job, &plan);

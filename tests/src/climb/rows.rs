@@ -320,7 +320,7 @@ mod tests {
 
     /// Over two modules of width 2 from 0 to 4, half a module may overhang at both ends.
     #[test]
-    fn half_a_module_may_stand_out() {
+    fn half_a_module_may_overhang() {
         let held = hooked(&[0.0, 2.0], 2.0, &laying(0.5));
         assert_eq!(held.len(), 1);
         assert!((held[0].0 + 1.0).abs() < 1e-3 && (held[0].1 - 3.0).abs() < 1e-3, "{held:?}");
@@ -331,14 +331,14 @@ mod tests {
     }
 
     #[test]
-    fn rows_are_parted_at_each_place() {
+    fn rows_are_split_at_each_place() {
         let ways = ways(&[(0.0, 4.5)], 2.0, None);
         assert!(ways.contains(&vec![0.0, 2.0, 4.0]) && ways.contains(&vec![0.5, 2.5, 4.5]), "{ways:?}");
         assert!(ways.contains(&vec![0.0, 2.5, 4.5]) && ways.contains(&vec![0.0, 2.0, 4.5]), "{ways:?}");
     }
 
     #[test]
-    fn a_foot_keeps_to_the_courses() {
+    fn a_block_starts_only_at_allowed_heights() {
         let mut laying = laying(0.5);
         laying.courses = Some((0.1, 0.2, 0.0, 0.05));
         for (asked, is) in [(0.0, 0.1), (0.12, 0.12), (0.16, 0.3), (0.31, 0.31)] {

@@ -207,7 +207,7 @@ mod tests {
 
     /// A point with reach 5: beside it, 4 above it (then 3 to each side: a 3-4-5 triangle), and out of reach.
     #[test]
-    fn off_a_point() {
+    fn keeps_off_a_point() {
         let point = Thing::Convex { corners: vec![dvec2(10.0, 10.0)], reach: 5.0, squeeze: 1.0, less: 0.0 };
         near(one(&point, (2.0, 1.0), 9.5), Some((3.0, 15.0)));
         near(one(&point, (2.0, 1.0), 14.0), Some((5.0, 13.0)));
@@ -218,7 +218,7 @@ mod tests {
 
     /// A 45° line with reach √2/2 perpendicular to it: 1 along the eave from the nearest corner.
     #[test]
-    fn off_a_slanted_line() {
+    fn keeps_off_a_slanted_line() {
         let line = Thing::Convex {
             corners: vec![dvec2(0.0, 0.0), dvec2(10.0, 10.0)],
             reach: std::f64::consts::FRAC_1_SQRT_2,
@@ -253,7 +253,7 @@ mod tests {
     }
 
     #[test]
-    fn ground_in_common_and_the_middle() {
+    fn overlap_and_centre_limits() {
         let ground = Thing::Ground { rect: Rect { min: dvec2(1.0, 1.0), max: dvec2(2.0, 2.0) }, by: 0.1 };
         near(one(&ground, (2.0, 1.0), 0.5), Some((-0.9, 1.9)));
         near(one(&ground, (2.0, 1.0), 0.1), None);

@@ -70,7 +70,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 200, ..ProptestConfig::default() })]
 
     #[test]
-    fn on_a_drawn_face_a_number_never_passes_to_another_side(
+    fn ids_never_pass_to_another_side_of_a_drawn_face(
         acts in prop::collection::vec(act(), 1..25),
         clockwise in any::<bool>(),
     ) {

@@ -277,7 +277,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 60, ..ProptestConfig::default() })]
 
     #[test]
-    fn on_a_raised_face_a_number_never_passes_to_another_side(steps in prop::collection::vec(build(), 1..14)) {
+    fn ids_never_pass_to_another_side_of_a_raised_face(steps in prop::collection::vec(build(), 1..14)) {
         numbers_stay(&steps)?;
     }
 }
@@ -285,7 +285,7 @@ proptest! {
 /// A corner on an eave splits one wall into two collinear ones, with one eave over both. When its end is dragged, the
 /// eave bends there, and its number stays with the longer wall.
 #[test]
-fn an_eave_over_two_walls_that_bends_between_them_stays_over_the_longer() {
+fn a_bent_eave_stays_with_the_longer_wall() {
     numbers_stay(&[Build::Add(0, 0, 0.5716), Build::Corner(0, 0, 0.0, 0.2623)]).unwrap();
 }
 
@@ -293,14 +293,14 @@ fn an_eave_over_two_walls_that_bends_between_them_stays_over_the_longer() {
 /// there is a 2 mm strip of the east face, and then the other slope. After another push the strip is wide, and the side
 /// the same.
 #[test]
-fn a_side_along_a_strip_of_a_slope_is_the_same_when_the_strip_is_wide() {
+fn a_side_along_a_narrow_strip_keeps_its_id_when_the_strip_widens() {
     numbers_stay(&[Build::Shift(1, 2.2042488464189374, 0.0), Build::Shift(1, 1.3295608935219159, 0.0)])
         .unwrap();
 }
 
 /// A hip that disappears while the side beyond it is a gable gets its number back afterwards.
 #[test]
-fn a_side_that_was_hidden_is_the_same_when_it_comes_back() {
+fn a_hidden_side_gets_its_id_back() {
     let job = house();
     let south = job.faces.iter().find(|face| face.name == "South").unwrap().clone();
     let hips: Vec<SideId> = seen(&job)

@@ -68,7 +68,7 @@ fn put(job: &Resolved, face: Face) -> Resolved {
 /// If sides were referred to by position, then with two corners of the eave before it removed, the east rake would have
 /// the number that the west rake had.
 #[test]
-fn a_waiver_stays_on_its_rake_when_corners_of_the_eave_go() {
+fn a_waiver_stays_on_its_rake_when_eave_corners_are_removed() {
     let mut less = with_east_waived(&two_rakes());
     for corner in [3, 2] {
         less = put(&less, less.faces[0].without_corner(0, corner).unwrap());
@@ -77,7 +77,7 @@ fn a_waiver_stays_on_its_rake_when_corners_of_the_eave_go() {
 }
 
 #[test]
-fn a_waiver_stays_on_its_rake_when_corners_come() {
+fn a_waiver_stays_on_its_rake_when_corners_are_added() {
     let mut job = with_east_waived(&two_rakes());
     for (side, at) in [(0, (2.0, 0.0)), (0, (1.0, -0.1)), (6, (10.0, 0.0))] {
         job = put(&job, job.faces[0].with_corner_added(0, side, at.into()).unwrap());
@@ -90,7 +90,7 @@ fn a_waiver_stays_on_its_rake_when_corners_come() {
 }
 
 #[test]
-fn a_waiver_of_a_rake_that_went_into_another_side_covers_nothing() {
+fn a_waiver_of_a_merged_rake_covers_nothing() {
     let job = with_east_waived(&two_rakes());
     let less = put(&job, job.faces[0].without_corner(0, 6).unwrap());
     assert_eq!(waived(&less).0, Vec::<f64>::new());

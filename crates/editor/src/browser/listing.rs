@@ -150,7 +150,7 @@ mod tests {
     }
 
     #[test]
-    fn a_name_is_completed_as_far_as_all_agree() {
+    fn a_name_is_completed_to_the_common_prefix() {
         let (_folder, listing) = folder();
         let to = |begin| listing.completed(begin, JOBS);
         assert_eq!(to("al").as_deref(), Some("alder"));

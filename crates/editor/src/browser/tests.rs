@@ -17,7 +17,7 @@ fn names(browser: &Browser) -> Vec<&str> {
 }
 
 #[test]
-fn a_job_is_come_to_through_folders() {
+fn a_job_is_reached_through_folders() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
     assert_eq!(names(&browser), ["jobs", "one.chalk.json"]);
@@ -50,7 +50,7 @@ fn the_list_follows_the_path_and_completes_it() {
 }
 
 #[test]
-fn what_is_not_there_is_told_in_the_dialog() {
+fn a_missing_file_is_reported_in_the_dialog() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join("three.chalk.json"));
     assert_eq!(browser.done(), Next::Stay);
@@ -84,7 +84,7 @@ fn a_file_to_write_keeps_its_name_from_folder_to_folder() {
 }
 
 #[test]
-fn a_folder_is_made_and_gone_into() {
+fn a_folder_is_created_and_entered() {
     let folder = folder();
     let mut browser = Browser::new(Ask::SaveAs, &folder.path().join("new.chalk.json"));
     for bad in ["", "a/b", "..", "jobs"] {
@@ -102,7 +102,7 @@ fn a_folder_is_made_and_gone_into() {
 }
 
 #[test]
-fn a_folder_of_buildings_is_taken_as_a_whole() {
+fn a_folder_of_buildings_is_imported_as_a_whole() {
     let folder = folder();
     let mut browser = Browser::new(Ask::ImportFolder, &folder.path().join(""));
     assert_eq!(names(&browser), ["jobs"]);
@@ -111,7 +111,7 @@ fn a_folder_of_buildings_is_taken_as_a_whole() {
 }
 
 #[test]
-fn places_are_named_once() {
+fn frequent_folders_are_listed_once() {
     let recent: Vec<PathBuf> =
         ["/a/1.json", "/a/2.json", "/b/3.json"].into_iter().map(PathBuf::from).collect();
     let places = places(&recent);
@@ -120,7 +120,7 @@ fn places_are_named_once() {
 }
 
 #[test]
-fn no_other_entry_is_chosen_when_all_are_shown_again() {
+fn clearing_the_filter_clears_the_keyboard_selection() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
     browser.filter = "one".into();

@@ -94,7 +94,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hatch_stays_inside_and_leaves_the_hollow_free() {
+    fn a_hatch_stays_inside_a_concave_outline() {
         let all = Rect::from_min_max(Pos2::new(-500.0, -500.0), Pos2::new(500.0, 500.0));
         let lines = hatch(&c(), all);
         assert!(lines.len() > 20);
@@ -108,7 +108,7 @@ mod tests {
     }
 
     #[test]
-    fn the_word_stands_on_the_strip() {
+    fn the_label_is_on_the_strip() {
         assert_eq!(label_spot(&c(), 0.87), Pos2::new(50.0, 87.0));
         assert_eq!(label_spot(&c(), 0.5), Pos2::new(10.0, 50.0));
     }

@@ -7,7 +7,7 @@ use egui_kittest::kittest::Queryable;
 use std::collections::BTreeMap;
 
 #[test]
-fn every_command_is_told_apart_by_its_title_and_has_help() {
+fn every_command_has_a_unique_title_and_help() {
     let mut titles: Vec<&str> = Command::every().map(Command::title).collect();
     assert!(Command::every().all(|command| !command.help().is_empty()));
     let all = titles.len();
@@ -18,7 +18,7 @@ fn every_command_is_told_apart_by_its_title_and_has_help() {
 
 /// All commands are handled in the same place, so no two may share a key.
 #[test]
-fn no_key_asks_for_two_things() {
+fn no_key_is_used_twice() {
     let mut taken = BTreeMap::new();
     for (command, keys) in Command::with_keys() {
         for key in keys {
@@ -58,7 +58,7 @@ fn sees(window: &Harness<'static, Option<Editor>>, words: &str) -> bool {
 /// Every entry of the table is in the menu, the palette and, with its keys, in the list of keys, and has a tooltip:
 /// including the one that is added for tests.
 #[test]
-fn a_new_entry_is_everywhere() {
+fn a_new_command_appears_everywhere() {
     let mut window = window();
     for (menu, name) in [
         (Menu::File, "File"),

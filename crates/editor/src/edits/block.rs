@@ -80,7 +80,7 @@ mod tests {
     use chalkcourse_geometry::Length;
 
     #[test]
-    fn growing_leaves_modules_where_they_are() {
+    fn resizing_keeps_modules_in_place() {
         let job = sample::alder_court().unwrap();
         let block =
             job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));

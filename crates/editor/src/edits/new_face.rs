@@ -123,7 +123,7 @@ mod tests {
     }
 
     #[test]
-    fn a_first_face_falls_toward_its_lower_long_side() {
+    fn a_first_face_slopes_down_to_its_lower_long_side() {
         let job = sample::empty();
         let layout = Layout::of(&job);
         for at in [

@@ -232,7 +232,7 @@ mod tests {
     }
 
     #[test]
-    fn a_kind_that_goes_with_its_side_is_counted() {
+    fn an_edge_kind_lost_with_its_side_is_counted() {
         let mut job = house(8.0);
         let slope = job.parts[0].sides[0][0].treatment;
         let east = 1;
@@ -287,7 +287,7 @@ mod tests {
     }
 
     #[test]
-    fn the_trouble_has_a_place() {
+    fn raise_errors_have_a_location() {
         let crossed =
             Polygon::new([(0.0, 0.0), (4.0, 0.0), (0.0, 4.0), (4.0, 4.0)].map(|(x, y)| dvec2(x, y)).to_vec());
         let error = chalkcourse_plan::raise_roof(&sample::empty(), &crossed, &usual_roof()).unwrap_err();

@@ -54,7 +54,7 @@ mod tests {
 
     /// Two faces that share a ridge, the lower one with a leaning rake: after squaring, they still share it.
     #[test]
-    fn what_touches_goes_along() {
+    fn touching_faces_are_squared_along() {
         let mut job = sample::empty();
         let face = |id: u32, name: &str, at: &[(f64, f64)], way: Azimuth| {
             let outline = Polygon::new(at.iter().map(|&(x, y)| dvec2(x, y)).collect());

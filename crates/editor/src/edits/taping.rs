@@ -312,7 +312,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_missing_or_wrong_is_told() {
+    fn missing_and_wrong_measurements_are_reported() {
         let told = |taping: &Taping| taping.worked(Units::FeetInches).err().unwrap_or_default();
         let mut taping = Taping::default();
         assert!(told(&taping).contains("Still needed: Eave"));
@@ -331,7 +331,7 @@ mod tests {
     }
 
     #[test]
-    fn another_form_keeps_what_was_typed() {
+    fn switching_the_form_keeps_typed_values() {
         let mut taping = Taping::default();
         typed(&mut taping, &["60'", "16'"]);
         taping.take(Form::Trapezoid);

@@ -189,7 +189,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_stays_so_and_nonsense_is_refused() {
+    fn unknown_values_stay_unknown_and_invalid_ones_are_refused() {
         assert_eq!(optional_number(" ", 0.0, 9.0), Ok(None));
         assert_eq!(optional_number("9", 0.0, 9.0), Ok(Some(9.0)));
         for wrong in ["9.1", "-1", "nan", "inf", "many"] {

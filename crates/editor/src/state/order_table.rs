@@ -122,7 +122,7 @@ mod tests {
     use OrderColumn::{Change, Cost, Need, Number, Package, Packages, Price, Waste, What};
 
     #[test]
-    fn a_narrow_room_leaves_out_what_is_told_elsewhere_and_never_the_cost() {
+    fn a_narrow_table_drops_duplicate_columns_but_never_the_cost() {
         let table = OrderTable::default();
         assert!(!table.fitting(900.0, true).contains(&Waste), "nobody chose it");
         assert!(table.fitting(900.0, false).contains(&Package));
@@ -138,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn a_width_is_kept_by_column_and_told_once() {
+    fn a_column_width_is_stored_and_reported_once() {
         let mut table = OrderTable::default();
         assert!(table.keep(Price, 90.0) && !table.keep(Price, 90.2));
         assert_eq!(table.width(Price), 90.0);

@@ -61,7 +61,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_newest_is_first_and_once() {
+    fn recent_jobs_are_newest_first_without_duplicates() {
         let mut settings = Settings::default();
         for number in 0..12 {
             settings.used(Path::new(&format!("/jobs/{number}.json")));

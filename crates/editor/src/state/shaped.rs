@@ -168,7 +168,7 @@ mod tests {
     /// Each direction to drag a rectangle, aligned with the compass or not: its area is the product of its sides; that
     /// of an L is less by the notch, that of a T by two.
     #[test]
-    fn areas_are_what_the_sides_say() {
+    fn areas_follow_from_the_sides() {
         for turned in [0.0, 0.4, 2.0] {
             let along = DVec2::from_angle(turned);
             let at = |x: f64, y: f64| FIRST + along * x + along.perp() * y;
@@ -209,7 +209,7 @@ mod tests {
     }
 
     #[test]
-    fn a_typed_size_lies_where_one_points() {
+    fn a_typed_size_is_on_the_side_of_the_pointer() {
         let size = dvec2(12.0, 8.0);
         let across = |to| Shaped::Rectangle.sized(DVec2::X, &[FIRST], to, size).unwrap();
         assert_eq!(across(FIRST + dvec2(0.1, 0.1)), FIRST + size);

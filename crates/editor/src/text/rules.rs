@@ -276,7 +276,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn doubt_is_told_and_what_was_read_has_none() {
+    fn weak_sources_are_marked_and_confirmed_ones_are_not() {
         assert_eq!(doubt(Some(Standing::Confirmed)), None);
         assert_eq!(doubt(None), None);
         assert!(doubt(Some(Standing::FromMemory)).is_some_and(|d| d.contains("memory")));

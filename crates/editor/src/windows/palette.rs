@@ -212,7 +212,7 @@ mod tests {
     }
 
     #[test]
-    fn things_are_found_by_name_and_by_what_they_are() {
+    fn objects_are_found_by_name_and_by_kind() {
         let document = document();
         let job = document.job();
         let first = |typed: &str| match matching(typed, &document).into_iter().next() {

@@ -32,7 +32,7 @@ fn drag_by(hand: &mut Hand, from: DVec2, by: DVec2) -> egui::Pos2 {
 }
 
 #[test]
-fn keys_split_at_the_module_that_is_held_and_join_again() {
+fn keys_split_at_the_selected_module_and_join_again() {
     let mut hand = Hand::new();
     let whole = hand.job();
     hold(&mut hand, 0);
@@ -65,7 +65,7 @@ fn a_key_asks_for_the_face_to_copy_to() {
 }
 
 #[test]
-fn keys_bring_a_block_in_line_with_the_nearest() {
+fn keys_align_a_block_with_the_nearest() {
     let mut hand = Hand::new();
     let one = hand.job().blocks[0].clone();
     hold(&mut hand, 0);
@@ -118,7 +118,7 @@ fn a_penetration_snaps_with_its_reason() {
 
 /// A row dragged far stops where it still hooks.
 #[test]
-fn a_row_that_is_shifted_keeps_hooked_and_says_so() {
+fn a_shifted_row_stays_hooked_and_says_so() {
     let mut hand = Hand::new();
     hold(&mut hand, 0);
     let job = hand.job();
@@ -167,7 +167,7 @@ fn a_block_snaps_to_the_reveal_of_another() {
 
 /// Room is searched on another thread, and a drag in the meantime is not overwritten.
 #[test]
-fn room_for_a_block_that_moved_meanwhile_is_dropped_with_words() {
+fn room_for_a_block_moved_meanwhile_is_dropped_with_a_message() {
     let mut hand = Hand::new();
     let job = hand.job();
     let from = job.blocks[0].at + dvec2(0.6, 0.4);
@@ -183,7 +183,7 @@ fn room_for_a_block_that_moved_meanwhile_is_dropped_with_words() {
 
 /// Three blocks: the middle one is moved to halfway between the others.
 #[test]
-fn a_key_spreads_the_blocks_of_a_face() {
+fn a_key_distributes_the_blocks_of_a_face() {
     let mut hand = Hand::new();
     hold(&mut hand, 0);
     hand.key(Key::K);

@@ -65,7 +65,7 @@ fn the_drawing_is_copied_as_svg_in_plan_and_face_on() {
 
 /// Taking the picture is up to the window system: that is tested in the real window, by `.ci/check-window`.
 #[test]
-fn the_drawing_is_asked_for_as_a_picture() {
+fn the_drawing_is_copied_as_a_picture() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND | Modifiers::SHIFT, Key::C);
     assert!(hand.editor().said().contains("clipboard"));

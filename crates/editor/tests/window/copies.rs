@@ -84,7 +84,7 @@ fn copies_go_to_another_window_and_another_job() {
 }
 
 #[test]
-fn what_is_cut_goes_and_comes_back_by_keys_alone() {
+fn cut_and_paste_work_by_keys_only() {
     let mut hand = Hand::new();
     select(&mut hand);
     let before = hand.job();
@@ -107,7 +107,7 @@ fn what_is_cut_goes_and_comes_back_by_keys_alone() {
 }
 
 #[test]
-fn foreign_texts_are_answered_and_change_nothing() {
+fn foreign_clipboard_texts_are_reported_and_change_nothing() {
     let mut hand = Hand::new();
     let before = hand.job();
     hand.clipboard(Event::Paste("Milk, eggs\nand a very long list of other things from the shop".to_owned()));
@@ -129,7 +129,7 @@ fn foreign_texts_are_answered_and_change_nothing() {
 
 /// In a text field the clipboard keys are for its own text.
 #[test]
-fn a_field_has_the_clipboard_first() {
+fn clipboard_keys_belong_to_a_text_field_first() {
     let mut hand = Hand::new();
     select(&mut hand);
     let text = copy(&mut hand);
@@ -147,7 +147,7 @@ fn a_field_has_the_clipboard_first() {
 
 /// The duplicate clears all keep-outs, so that there is no new finding.
 #[test]
-fn a_duplicate_comes_beside_it_where_there_is_room() {
+fn a_duplicate_is_placed_beside_the_original_if_there_is_room() {
     let mut hand = Hand::new();
     // Half of the block: two columns, with space for two more beside the penetrations.
     select(&mut hand);
@@ -179,7 +179,7 @@ fn a_duplicate_comes_beside_it_where_there_is_room() {
 /// If no position is clear it is still placed beside it, on its face and not over another block; the findings report
 /// the rest.
 #[test]
-fn a_duplicate_without_a_clear_place_lies_on_no_other_block() {
+fn a_duplicate_without_a_clear_position_overlaps_no_block() {
     let mut hand = Hand::new();
     select(&mut hand);
     hand.chord(Modifiers::COMMAND, Key::D);

@@ -17,7 +17,7 @@ fn type_into(hand: &mut Hand, label: &str, text: &str) {
 }
 
 #[test]
-fn the_rail_is_told_among_the_courses_and_moves_onto_a_line() {
+fn the_rail_is_shown_among_the_courses_and_moves_onto_a_line() {
     let mut hand = Hand::new();
     hand.key(Key::C);
     assert!(hand.sees("Base rail line"), "no rail is told");
@@ -49,7 +49,7 @@ fn the_rail_is_told_among_the_courses_and_moves_onto_a_line() {
 /// and 196.246 to the ridge: no exposure from 4 to 4 7/8 divides both to within 1/16. With the rail two inches lower,
 /// 50 courses of 4.265 are 213.246: 4 make 17.06, 46 make 196.19, both 0.06 off.
 #[test]
-fn an_exposure_that_comes_out_at_both_ends_is_proposed_and_set() {
+fn an_exposure_that_fits_both_ends_is_proposed_and_applied() {
     let mut hand = Hand::new();
     hand.key(Key::C);
     type_into(&mut hand, "Exposure from", "4\"");
@@ -73,7 +73,7 @@ fn an_exposure_that_comes_out_at_both_ends_is_proposed_and_set() {
 /// differ by about 2 w δ / D (the parallelogram law gives it exactly): for a difference of 1 in, δ is 240 · 1 / (2 ·
 /// 192) = 5/8 in.
 #[test]
-fn a_deck_out_of_square_is_told_from_its_diagonals() {
+fn a_deck_out_of_square_is_detected_by_its_diagonals() {
     let mut hand = Hand::new();
     hand.key(Key::Q);
     for (label, reads) in [

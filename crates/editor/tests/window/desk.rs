@@ -44,7 +44,7 @@ fn the_order_opens_beside_the_drawing_at_1280_by_720() {
 }
 
 #[test]
-fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
+fn every_pane_opens_beside_the_drawing_with_a_named_tab() {
     let mut hand = Hand::sized(1280.0, 720.0);
     for (modifiers, key, name) in [
         (Modifiers::NONE, Key::O, "Order"),
@@ -69,7 +69,7 @@ fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
 }
 
 #[test]
-fn the_house_stands_beside_the_plan_and_both_live() {
+fn the_house_is_shown_beside_the_plan_and_both_update() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::Num3);
     let (house_at, plan) = (house(&hand).unwrap(), drawing(&hand));
@@ -85,7 +85,7 @@ fn the_house_stands_beside_the_plan_and_both_live() {
 }
 
 #[test]
-fn f6_goes_round_the_panes_and_the_arrows_are_for_the_one_that_has_the_keyboard() {
+fn f6_cycles_panes_and_arrows_apply_to_the_focused_one() {
     let mut hand = Hand::sized(1280.0, 720.0);
     hand.click_plan(5.0, 1.5);
     hand.key(Key::O);
@@ -128,7 +128,7 @@ fn a_pane_goes_into_a_window_of_its_own_and_back() {
 
 /// A tab dropped outside of the window gets its own window; inside, it stays where it was dropped.
 #[test]
-fn a_tab_dragged_out_is_a_window() {
+fn a_tab_dragged_out_becomes_a_window() {
     let mut hand = Hand::sized(1280.0, 720.0);
     let whole = drawing(&hand);
     hand.key(Key::O);
@@ -142,7 +142,7 @@ fn a_tab_dragged_out_is_a_window() {
 }
 
 #[test]
-fn the_arrangement_is_kept_and_can_be_put_back() {
+fn the_pane_arrangement_is_stored_and_can_be_reset() {
     let size = (1280.0, 720.0);
     let mut hand = Hand::kept(size, &Kept::default());
     hand.key(Key::O);
@@ -174,7 +174,7 @@ fn the_arrangement_is_kept_and_can_be_put_back() {
 }
 
 #[test]
-fn the_side_panel_is_put_away_and_its_room_is_the_drawings() {
+fn hiding_the_side_panel_enlarges_the_drawing() {
     let mut hand = Hand::sized(1280.0, 720.0);
     let before = drawing(&hand);
     assert!(hand.sees("Quantities"));

@@ -31,7 +31,7 @@ fn a_length_typed_over_a_dimension_moves_the_block() {
 }
 
 #[test]
-fn what_is_no_length_is_told_and_esc_leaves_the_block() {
+fn an_invalid_dimension_is_reported_and_esc_keeps_the_block() {
     let mut hand = Hand::new();
     select(&mut hand);
     let start = block(&hand).at;

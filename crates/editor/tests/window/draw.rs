@@ -110,7 +110,7 @@ fn typed_lengths_make_exact_sides() {
 }
 
 #[test]
-fn a_length_that_cannot_be_read_is_told_in_place() {
+fn an_unreadable_length_is_reported_in_place() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.click_plan(-4.0, -4.0);
@@ -147,7 +147,7 @@ fn a_ridge_corner_takes_both_faces_along() {
 }
 
 #[test]
-fn escape_gives_a_drag_up() {
+fn escape_cancels_a_drag() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = before.faces[0].plane().to_plan(before.blocks[0].at + dvec2(0.8, 0.5));
@@ -171,7 +171,7 @@ fn an_idle_window_asks_for_no_frame() {
 }
 
 #[test]
-fn undo_takes_back_the_corner_of_a_face_that_is_half_drawn() {
+fn undo_removes_the_last_corner_of_an_unfinished_face() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.click_plan(-4.0, -4.0);
@@ -337,7 +337,7 @@ fn a_house_by_two_corners_and_its_size() {
 }
 
 #[test]
-fn pressed_and_pulled_open_with_the_size_typed_meanwhile() {
+fn a_rectangle_is_dragged_open_while_its_size_is_typed() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
     hand.press("Whole roof");
@@ -375,7 +375,7 @@ fn an_ell_shaped_house_and_a_tee() {
 }
 
 #[test]
-fn a_size_that_is_none_is_told_in_place() {
+fn an_invalid_size_is_reported_in_place() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
     hand.press("Rectangle");
@@ -439,7 +439,7 @@ fn a_side_by_length_and_angle() {
 
 /// Esc removes one corner, and redo restores it.
 #[test]
-fn esc_takes_one_corner() {
+fn esc_removes_one_corner() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 0.0), (0.0, 3.0)] {
@@ -453,7 +453,7 @@ fn esc_takes_one_corner() {
 }
 
 #[test]
-fn out_of_square_is_told_and_squared() {
+fn an_outline_out_of_square_is_shown_and_squared() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for at in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {

@@ -7,7 +7,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
 #[test]
-fn esc_takes_a_typed_length_then_a_corner_and_both_come_back() {
+fn esc_undoes_a_typed_length_then_a_corner_and_redo_restores_both() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 2.0)] {
@@ -29,7 +29,7 @@ fn esc_takes_a_typed_length_then_a_corner_and_both_come_back() {
 }
 
 #[test]
-fn esc_closes_a_menu_and_leaves_what_is_held() {
+fn esc_closes_a_menu_and_keeps_the_selection() {
     let mut hand = Hand::new();
     select(&mut hand);
     let held = hand.editor().selection();
@@ -44,7 +44,7 @@ fn esc_closes_a_menu_and_leaves_what_is_held() {
 
 /// A pane beside the drawing: Esc in it returns the keyboard to the drawing, and the selection stays.
 #[test]
-fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
+fn esc_in_a_pane_returns_to_the_drawing_and_keeps_the_selection() {
     let mut hand = Hand::new();
     select(&mut hand);
     let held = hand.editor().selection();
@@ -58,7 +58,7 @@ fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
 
 /// After a click on the drawing, Esc is for the drawing, and the pane stays.
 #[test]
-fn esc_is_for_the_drawing_once_it_is_pressed() {
+fn esc_applies_to_the_drawing_after_a_click_on_it() {
     let mut hand = Hand::new();
     hand.key(Key::H);
     let at = hand.job().penetrations[0].at;

@@ -34,7 +34,7 @@ fn unsaved_changes_are_asked_about_and_can_be_kept() {
 }
 
 #[test]
-fn changes_can_be_let_go() {
+fn unsaved_changes_can_be_discarded() {
     let mut hand = Hand::new();
     change(&mut hand);
     hand.chord(Modifiers::COMMAND, Key::N);
@@ -43,7 +43,7 @@ fn changes_can_be_let_go() {
 }
 
 #[test]
-fn a_file_that_cannot_be_read_is_told_and_the_job_stays() {
+fn an_unreadable_file_is_reported_and_the_job_stays_open() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("bad.chalk.json");
     std::fs::write(&path, "{\"format\": \"chalkcourse-job\", \"version\": 1,").unwrap();
@@ -58,7 +58,7 @@ fn a_file_that_cannot_be_read_is_told_and_the_job_stays() {
 }
 
 #[test]
-fn a_file_that_is_there_is_replaced_only_when_told_so() {
+fn an_existing_file_is_replaced_only_on_confirmation() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("order.txt");
     std::fs::write(&path, "old").unwrap();
@@ -127,7 +127,7 @@ fn saving_again_asks_for_nothing() {
 }
 
 #[test]
-fn work_is_kept_through_a_crash() {
+fn work_survives_a_crash() {
     let folder = tempfile::tempdir().unwrap();
     let options =
         Options { typed_paths: true, recovery: Some(folder.path().to_owned()), ..Options::default() };

@@ -34,7 +34,7 @@ fn around(hand: &Hand) -> (DVec2, DVec2) {
 }
 
 #[test]
-fn a_box_holds_all_in_it_and_they_move_and_go_as_one_step() {
+fn a_box_selects_its_contents_which_move_and_are_deleted_as_one_step() {
     let mut hand = Hand::new();
     let before = hand.job();
     let (from, to) = around(&hand);
@@ -78,7 +78,7 @@ fn a_box_over_modules_switches_them() {
 }
 
 #[test]
-fn shift_takes_more_and_lets_go_and_a_drag_moves_all() {
+fn shift_adds_and_removes_and_a_drag_moves_all() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = |hand: &Hand, name: &str| hand.harness.get_by_label_contains(name).rect().center();
@@ -99,7 +99,7 @@ fn shift_takes_more_and_lets_go_and_a_drag_moves_all() {
 }
 
 #[test]
-fn all_is_held_by_a_key_and_let_go_by_esc() {
+fn a_key_selects_all_and_esc_clears_it() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND, Key::A);
     assert!(hand.sees("1 block, 4 penetrations"));

@@ -9,7 +9,7 @@ use egui_kittest::kittest::Queryable;
 use std::time::Duration;
 
 #[test]
-fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
+fn the_house_has_a_description_and_turns_by_keys_and_buttons() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     assert!(hand.sees("Roof seen from the south-west, from a little above, modules: 12 on South"));
@@ -30,7 +30,7 @@ fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
 }
 
 #[test]
-fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
+fn a_click_on_the_picture_selects_the_block_then_its_module() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     // In the picture, not in a list beside it; a little off the seam in the middle of the block.
@@ -55,7 +55,7 @@ fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
 }
 
 #[test]
-fn a_face_is_held_with_the_keyboard_alone() {
+fn a_face_is_selected_by_keyboard_only() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     hand.harness.get_all_by_label_contains("Face South, pitch").next().unwrap().click_accesskit();
@@ -72,7 +72,7 @@ fn without_a_roof_it_says_what_to_do() {
 }
 
 #[test]
-fn the_sun_of_the_day_is_told_and_a_tool_goes_back_to_the_plan() {
+fn the_sun_is_described_and_a_tool_returns_to_the_plan() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     assert!(hand.sees("Sunrise 4:1"), "at UTC - 6 on the longest day");
@@ -95,7 +95,7 @@ fn the_picture_goes_into_a_file() {
 }
 
 #[test]
-fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
+fn the_homeowner_sees_coverage_and_cost_and_nothing_internal() {
     let mut hand = Hand::new();
     // A block on a pipe: a stop.
     let job = hand.job();
@@ -130,7 +130,7 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
 /// A job with an open stop and a waiver is not presented to the homeowner as done: both are shown in full, and the
 /// safety cautions.
 #[test]
-fn the_owner_sees_what_stops_the_job_and_what_was_waived() {
+fn the_homeowner_sees_stops_and_waivers() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("two.chalk.json");
     let sample =

@@ -105,7 +105,7 @@ fn a_face_is_drawn_side_by_side_with_arrows_and_lengths() {
 }
 
 #[test]
-fn the_tape_is_laid_by_keys() {
+fn the_tape_is_used_by_keys() {
     let mut hand = Hand::new();
     hand.key(Key::T);
     hand.key(Key::Enter);
@@ -119,7 +119,7 @@ fn the_tape_is_laid_by_keys() {
 }
 
 #[test]
-fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
+fn arrow_keys_walk_menus_and_nothing_under_them() {
     let mut hand = Hand::new();
     hand.key(Key::F10);
     assert_eq!(focused(&hand), Some((Role::Button, "File".into())));
@@ -141,7 +141,7 @@ fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
 }
 
 #[test]
-fn the_menu_of_what_is_held_opens_by_a_key_and_is_walked() {
+fn the_context_menu_opens_by_a_key_and_is_walked() {
     let mut hand = Hand::new();
     select(&mut hand);
     hand.chord(Modifiers::SHIFT, Key::F10);
@@ -171,7 +171,7 @@ fn the_space_bar_leaves_a_line_out_and_orders_it_again() {
 }
 
 #[test]
-fn a_dialog_begins_at_what_is_meant_most_often() {
+fn a_dialog_focuses_its_default_button() {
     let mut hand = Hand::new();
     hand.key(Key::P);
     hand.key(Key::Enter);
@@ -184,7 +184,7 @@ fn a_dialog_begins_at_what_is_meant_most_often() {
 }
 
 #[test]
-fn what_is_only_read_scrolls_by_keys() {
+fn read_only_panes_scroll_by_keys() {
     let mut hand = Hand::sized(1000.0, 560.0);
     hand.key(Key::F1);
     let top = |hand: &Hand| hand.harness.get_by_label("Nudge by 1 in").rect().top();
@@ -196,7 +196,7 @@ fn what_is_only_read_scrolls_by_keys() {
 
 /// From the first to the last and round again: everything that Tab reaches has a name, and it returns to the start.
 #[test]
-fn the_tab_key_goes_round_and_stops_at_nothing_nameless() {
+fn tab_cycles_and_everything_it_reaches_has_a_name() {
     for open in [None, Some(Key::O), Some(Key::C), Some(Key::Num3)] {
         let mut hand = Hand::sized(1280.0, 720.0);
         if let Some(key) = open {

@@ -168,7 +168,7 @@ fn a_language_of_a_dozen_messages_falls_back_to_english() {
 
 /// Earlier results stay, and are shown in the new language: the claim of a fill, and the labels of steps.
 #[test]
-fn claims_and_steps_are_told_in_the_language_that_is_spoken() {
+fn claims_and_steps_are_shown_in_the_current_language() {
     let mut hand = Hand::new();
     hand.click_plan(1.5, 1.0);
     hand.key(Key::L);

@@ -6,7 +6,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
 #[test]
-fn the_steps_lead_from_nothing_to_an_order() {
+fn the_lesson_leads_from_nothing_to_an_order() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
     assert!(hand.sees("Step 1 of 6") && hand.sees("Raise a roof over the walls"));
@@ -55,7 +55,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
 }
 
 #[test]
-fn the_steps_are_left_at_any_time_and_the_job_stays() {
+fn the_lesson_can_be_left_at_any_time_keeping_the_job() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
     hand.press("Leave the steps");
@@ -63,7 +63,7 @@ fn the_steps_are_left_at_any_time_and_the_job_stays() {
 }
 
 #[test]
-fn a_word_of_the_trade_is_found() {
+fn a_glossary_term_is_found() {
     let mut hand = Hand::new();
     hand.press("Help");
     hand.press("Words of the trade");

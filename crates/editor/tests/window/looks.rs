@@ -21,7 +21,7 @@ fn the_window_with_the_sample_in_the_dark() {
 }
 
 #[test]
-fn a_block_that_is_held_in_the_light() {
+fn a_selected_block_in_the_light_theme() {
     let mut hand = Hand::painted(Options { typed_paths: true, ..Options::default() });
     hand.press("Light");
     crate::block::select(&mut hand);

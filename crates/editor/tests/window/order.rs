@@ -31,7 +31,7 @@ fn hold(hand: &mut Hand, number: &str) {
 }
 
 #[test]
-fn a_line_is_overridden_switched_off_and_taken_back() {
+fn a_line_is_overridden_switched_off_and_restored() {
     let mut hand = opened();
     let before = hand.job();
     fill(&mut hand, "Packages of FH-102", "5");
@@ -106,7 +106,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
 }
 
 #[test]
-fn a_line_of_ones_own_is_written_and_taken_away() {
+fn a_custom_line_is_added_and_removed() {
     let mut hand = opened();
     let before = hand.job();
     hand.press("Add a line");
@@ -186,7 +186,7 @@ fn esc_leaves_a_field_then_the_pane_and_never_closes_it_or_lets_go_of_the_block(
 }
 
 #[test]
-fn pointing_at_a_line_lights_its_places() {
+fn hovering_a_line_highlights_its_places() {
     let mut hand = opened();
     let at = hand.harness.get_by_label("FH-110").rect().center();
     hand.harness.hover_at(at);
@@ -195,7 +195,7 @@ fn pointing_at_a_line_lights_its_places() {
 }
 
 #[test]
-fn money_is_put_on_top_of_the_cost() {
+fn overhead_and_profit_are_added_to_the_cost() {
     let mut hand = opened();
     let before = hand.editor().document().plan().takeoff.totals.clone();
     hand.press("Roof, money, stock");
@@ -254,7 +254,7 @@ fn a_delivery_is_counted_and_says_what_can_start() {
 }
 
 #[test]
-fn two_orders_and_two_suppliers_stand_beside_each_other() {
+fn two_orders_and_two_suppliers_are_compared() {
     let mut hand = opened();
     hand.press("Compare");
     hand.press("Keep this order to compare");
@@ -274,7 +274,7 @@ fn two_orders_and_two_suppliers_stand_beside_each_other() {
 
 /// Runs more frames after pointing at the row: the drawing is painted before the pane, and must know.
 #[test]
-fn a_row_that_is_pointed_at_stays_lit_in_the_frames_after() {
+fn a_hovered_row_stays_highlighted_in_later_frames() {
     let mut hand = opened();
     let at = hand.harness.get_by_label("FH-102").rect().center();
     hand.harness.hover_at(at);

@@ -35,7 +35,7 @@ fn fewer_modules(hand: &mut Hand) {
 }
 
 #[test]
-fn thirty_lines_stand_beside_a_narrow_drawing_at_1366_by_768() {
+fn thirty_lines_fit_beside_a_narrow_drawing_at_1366_by_768() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     list(&mut hand, "Without headings");
@@ -46,7 +46,7 @@ fn thirty_lines_stand_beside_a_narrow_drawing_at_1366_by_768() {
 }
 
 #[test]
-fn keys_walk_the_rows_and_the_table_scrolls_along() {
+fn keys_select_rows_and_the_table_scrolls_along() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     list(&mut hand, "Without headings");
@@ -89,7 +89,7 @@ fn a_screen_reader_reads_a_row_and_presses_it() {
 
 /// All lines are rows of the table, including invisible ones, and the contents of a visible row are in its cells.
 #[test]
-fn the_table_is_told_as_a_table() {
+fn the_order_is_a_table_for_screen_readers() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     let table = hand.harness.get_by_role_and_label(Role::Table, "Lines of the order");
@@ -121,7 +121,7 @@ fn the_table_is_told_as_a_table() {
 }
 
 #[test]
-fn what_changed_since_the_order_was_looked_at_is_told_until_it_was_seen() {
+fn changes_since_the_order_was_viewed_are_shown_until_seen() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     assert!(!hand.sees("since you last looked"));
@@ -160,7 +160,7 @@ fn a_pinned_moment_stays_while_the_order_is_closed_and_opened() {
 }
 
 #[test]
-fn what_a_person_changed_is_marked_and_listed() {
+fn manual_changes_are_marked_and_listed() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     fill(&mut hand, "Packages of FH-102", "5");
@@ -183,7 +183,7 @@ fn what_a_person_changed_is_marked_and_listed() {
 }
 
 #[test]
-fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
+fn the_total_expands_and_says_what_it_lacks() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     fill(&mut hand, "Price of FH-103", "");
@@ -219,7 +219,7 @@ fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
 }
 
 #[test]
-fn another_suppliers_list_is_taken_in_one_step() {
+fn another_suppliers_list_is_adopted_in_one_step() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     let before = hand.job();

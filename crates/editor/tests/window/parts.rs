@@ -38,7 +38,7 @@ fn fill(hand: &mut Hand, label: &str, typed: &str) {
 }
 
 #[test]
-fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
+fn dragging_a_corner_raises_the_roof_as_it_moves() {
     let (mut hand, id) = house();
     let before = hand.job();
     let corner = part(&hand, id).outline.outer[2];
@@ -60,7 +60,7 @@ fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
 }
 
 #[test]
-fn corners_come_and_go_and_the_whole_part_is_dragged() {
+fn corners_are_added_and_removed_and_a_whole_part_is_dragged() {
     let (mut hand, id) = house();
     // A double click on the south wall line.
     let side = hand.at(dvec2(3.0, -4.0));
@@ -155,7 +155,7 @@ fn a_part_that_is_set_free_leaves_drawn_faces() {
 }
 
 #[test]
-fn a_footprint_that_makes_no_roof_is_told() {
+fn a_footprint_without_a_valid_roof_is_reported() {
     let mut hand = Hand::empty();
     draw(&mut hand, &["Whole roof"], &[(-4.0, -4.0), (4.0, -4.0), (-4.0, 4.0), (5.0, 3.0)]);
     assert!(hand.job().parts.is_empty());
@@ -172,7 +172,7 @@ fn a_footprint_that_makes_no_roof_is_told() {
 }
 
 #[test]
-fn a_courtyard_is_drawn_into_a_raised_house_and_taken_away() {
+fn a_courtyard_is_drawn_into_a_raised_house_and_removed() {
     let (mut hand, id) = house();
     let before = hand.job();
     let covered = |hand: &Hand| hand.editor().document().plan().summary.plan_area;

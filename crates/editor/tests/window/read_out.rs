@@ -34,7 +34,7 @@ fn the_roof_is_read_out_face_by_face_then_what_is_on_it() {
 
 /// A finding is one sentence that starts with its severity; its fixes are buttons with their full text.
 #[test]
-fn findings_are_read_out_with_their_weight() {
+fn findings_are_read_out_with_their_severity() {
     let hand = Hand::new();
     let all = outline(&hand);
     let findings: Vec<&String> =

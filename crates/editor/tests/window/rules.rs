@@ -103,7 +103,7 @@ fn a_filter_hides_and_says_what_it_hides() {
 }
 
 #[test]
-fn what_was_not_checked_is_told_and_the_site_changes_it() {
+fn unchecked_rules_are_listed_and_site_facts_change_that() {
     let mut hand = Hand::new();
     let rules = chalkcourse_telling::checked(&hand.job());
     let on = rules.iter().filter(|rule| rule.on).count();
@@ -187,7 +187,7 @@ fn pathways_and_costs_are_shown_when_asked_for() {
 }
 
 #[test]
-fn a_part_of_the_book_is_taken_out_and_put_in_again() {
+fn a_part_of_the_book_is_removed_and_added_again() {
     let mut hand = Hand::new();
     let before = hand.job();
     menu(&mut hand, "File", "Rule book…");
@@ -208,7 +208,7 @@ fn a_part_of_the_book_is_taken_out_and_put_in_again() {
 }
 
 #[test]
-fn the_deck_is_written_down_and_checked() {
+fn the_deck_is_entered_and_checked() {
     let mut hand = Hand::new();
     hand.press("House and place");
     hand.harness.get_by_label("Sheathing").scroll_to_me();
@@ -231,7 +231,7 @@ fn zones_of_wind_are_shown_when_asked_for() {
 }
 
 #[test]
-fn each_rule_stands_beside_its_sketch() {
+fn each_rule_is_shown_with_its_sketch() {
     let mut hand = Hand::new();
     menu(&mut hand, "File", "Rule book…");
     hand.press("Rules");

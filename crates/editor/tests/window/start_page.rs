@@ -26,7 +26,7 @@ fn the_first_window_opens_the_demo_roof() {
 }
 
 #[test]
-fn later_ones_begin_with_the_last_job_and_those_before() {
+fn later_starts_show_recent_jobs() {
     let (last, before) = (sample("quarry-lane"), sample("low-barn"));
     let gone = Path::new("/nowhere/at-all.chalk.json");
     let mut hand = Hand::remembering(Options::default(), remembering(&[&last, &before, gone]));
@@ -47,7 +47,7 @@ fn later_ones_begin_with_the_last_job_and_those_before() {
 }
 
 #[test]
-fn it_is_never_in_the_way_of_a_file() {
+fn the_start_page_is_skipped_if_a_file_is_given() {
     let options = Options { open: Some(sample("low-barn")), ..Options::default() };
     let hand = Hand::remembering(options, remembering(&[&sample("quarry-lane")]));
     assert_eq!(hand.job().name, "Low Barn");
@@ -55,7 +55,7 @@ fn it_is_never_in_the_way_of_a_file() {
 }
 
 #[test]
-fn from_it_walls_are_drawn_at_once() {
+fn walls_can_be_drawn_from_the_start_page() {
     let mut hand = Hand::remembering(Options::default(), remembering(&[]));
     assert!(!hand.sees("Go on with the last job"), "there is none");
     hand.harness.get_by_label_contains("Raise a roof over the walls").click();

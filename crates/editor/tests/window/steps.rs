@@ -19,7 +19,7 @@ fn press_step(hand: &mut Hand, words: &str) {
 }
 
 #[test]
-fn a_press_on_a_step_goes_there_and_what_was_done_otherwise_is_kept() {
+fn clicking_a_step_goes_there_and_keeps_other_branches() {
     let mut hand = Hand::new();
     select(&mut hand);
     let start = left_of_a(&hand);

@@ -50,7 +50,7 @@ fn a_gable_is_typed_from_a_tape() {
 }
 
 #[test]
-fn what_a_tape_cannot_have_said_is_told_and_adds_nothing() {
+fn impossible_measurements_are_reported_and_add_nothing() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.press("From measurements…");

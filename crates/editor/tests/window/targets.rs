@@ -36,7 +36,7 @@ fn too_small(hand: &Hand) -> Vec<String> {
 }
 
 #[test]
-fn what_is_pressed_is_at_least_24_points_wide_and_high() {
+fn click_targets_are_at_least_24_points_wide_and_high() {
     let mut hand = Hand::new();
     let check = |hand: &Hand, when: &str| {
         let small = too_small(hand);

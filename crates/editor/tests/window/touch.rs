@@ -34,7 +34,7 @@ fn middle_of_a(hand: &Hand) -> Pos2 {
 /// Two fingers that move apart and wander: the roof between them is zoomed and moved along; the block under the first
 /// finger stays in place, and there is no step.
 #[test]
-fn two_fingers_move_the_view_and_not_the_roof() {
+fn two_fingers_move_the_view_but_not_the_roof() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = middle_of_a(&hand);
@@ -62,7 +62,7 @@ fn two_fingers_move_the_view_and_not_the_roof() {
 }
 
 #[test]
-fn a_finger_held_down_opens_the_menu_of_a_right_click() {
+fn a_long_press_opens_the_context_menu() {
     let mut hand = Hand::new();
     let at = middle_of_a(&hand);
     first(&mut hand, TouchPhase::Start, at);
@@ -75,7 +75,7 @@ fn a_finger_held_down_opens_the_menu_of_a_right_click() {
 
 /// 16 points beside a handle: a miss for the mouse, a hit for a finger.
 #[test]
-fn handles_are_as_large_as_fingers_once_one_was_seen() {
+fn handles_are_larger_after_touch_input() {
     let columns = |hand: &Hand| hand.job().blocks[0].columns;
     let drag = |hand: &mut Hand, touched: bool| {
         select(hand);

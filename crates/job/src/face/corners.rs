@@ -150,7 +150,7 @@ mod tests {
     /// Two corners are added on the eave and removed again: if sides were numbered by position, the east rake would
     /// become the west one.
     #[test]
-    fn corners_on_another_side_leave_a_rake_its_number() {
+    fn corners_on_another_side_do_not_change_the_id_of_a_rake() {
         let mut now = face();
         for x in [4.0, 7.0] {
             now = now.with_corner_added(0, now.outline.outer.len() - 4, dvec2(x, 0.0)).unwrap();
@@ -167,7 +167,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_said_of_a_side_holds_for_both_its_pieces_and_is_not_lost_with_one() {
+    fn an_overruled_kind_applies_to_both_pieces_of_a_split_side() {
         let wall = Some(EdgeKind::WallLine);
         let said = face().with_side_overruled(SideId(1), wall);
         let two = said.with_corner_added(0, 1, dvec2(10.0, 2.0)).unwrap();
@@ -188,7 +188,7 @@ mod tests {
     }
 
     #[test]
-    fn holes_come_and_go_with_their_numbers() {
+    fn adding_and_removing_holes_keeps_ids() {
         let hole = |x: f64| vec![dvec2(x, 2.0), dvec2(x + 1.0, 2.0), dvec2(x, 3.0)];
         let two = face().with_hole(hole(2.0)).with_hole(hole(6.0));
         let said = two.with_side_overruled(SideId(8), Some(EdgeKind::Step));
@@ -203,7 +203,7 @@ mod tests {
 
     /// Sides of a face put without ids, by hand or by a program, are matched by shape.
     #[test]
-    fn a_face_put_without_numbers_keeps_those_of_the_sides_that_stayed() {
+    fn a_face_put_without_ids_keeps_those_of_unchanged_sides() {
         let job = job();
         let mut drawn = job.faces[0].clone();
         drawn.outline.outer.insert(1, dvec2(6.0, -1.0));
@@ -218,7 +218,7 @@ mod tests {
     }
 
     #[test]
-    fn an_old_state_that_is_put_again_brings_no_lost_number_back() {
+    fn putting_an_old_state_reuses_no_deleted_id() {
         let old = put(&job(), face().with_side_overruled(SideId(1), Some(EdgeKind::WallLine)));
         let less = put(&old, old.faces[0].without_corner(0, 1).unwrap().without_lost());
         let again = put(&less, old.faces[0].clone());
@@ -233,7 +233,7 @@ mod tests {
     }
 
     #[test]
-    fn numbers_that_cannot_be_are_refused() {
+    fn invalid_side_ids_are_refused() {
         let text = job_to_text(&job()).unwrap();
         let numbers = text.find("\"rings\"").unwrap();
         for (from, to) in [("0", "1"), ("3", "7")] {
@@ -245,7 +245,7 @@ mod tests {
     }
 
     #[test]
-    fn a_tape_keeps_to_the_sides_that_it_measured() {
+    fn tape_measurements_stay_with_their_sides() {
         let read = |m: f64| Some(Length::from_metres(m));
         let taped = TapedDeck { eave: read(9.98), left: read(6.6), ..TapedDeck::default() };
         let taped = face().with_taped(taped);

@@ -190,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn the_kit_that_comes_with_the_program_is_sound_and_every_part_has_a_price() {
+    fn the_built_in_kit_is_valid_and_every_part_has_a_price() {
         let (kit, prices) = (builtin_kit(), builtin_prices());
         kit.check().unwrap();
         prices.check().unwrap();
@@ -202,7 +202,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_term_gives_must_be_what_the_part_is_counted_in() {
+    fn a_term_must_have_the_unit_of_its_part() {
         refused(
             |part| part.needs[0].each = Amount::Length(Length::from_feet(1.0)),
             "parts[1].needs[0]: each:",

@@ -135,7 +135,7 @@ mod tests {
     /// 1722 × 1134 mm is 21.02 sq ft; five feet per module and one screw per foot (common practice, no source) hold
     /// 4.204 each.
     #[test]
-    fn one_fastener_has_one_home() {
+    fn fastener_capacity_comes_from_the_site_or_the_kit() {
         let kit = builtin_kit();
         assert_eq!((kit.feet_a_module(), kit.fasteners_a_foot()), (Some(5.0), Some(1.0)));
         let fastener = kit.fastener(&Site::default()).unwrap();
@@ -150,7 +150,7 @@ mod tests {
     /// A chain is as strong as its weakest link (statics): a foot screw of 120 lb leaves each of two deck screws 60,
     /// whatever they hold.
     #[test]
-    fn no_foot_holds_more_than_what_its_load_goes_through() {
+    fn no_foot_holds_more_than_its_load_path() {
         let mut kit = (*builtin_kit()).clone();
         let hold = kit.hold_down.as_mut().unwrap();
         hold.pounds = 75.0;

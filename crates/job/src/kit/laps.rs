@@ -104,7 +104,7 @@ mod tests {
     }
 
     #[test]
-    fn a_lap_of_what_is_laid_later_is_refused() {
+    fn overlapping_a_part_installed_later_is_refused() {
         let wrong = |change: &dyn Fn(&mut crate::Part)| {
             let mut kit = (*builtin_kit()).clone();
             change(kit.parts.iter_mut().find(|part| part.number == "FH-210").unwrap());

@@ -118,7 +118,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_stage_stands_on_stages_before_it_and_all_but_two_on_some() {
+    fn stages_depend_on_earlier_ones_and_all_but_two_on_some() {
         for stage in Stage::ALL {
             assert!(stage.stands_on().iter().all(|before| *before < stage), "{stage:?}");
             let from_nothing = matches!(stage, Stage::TearOff | Stage::Ground);

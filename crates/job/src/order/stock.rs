@@ -69,7 +69,7 @@ mod tests {
     }
 
     #[test]
-    fn what_it_can_not_read_is_told_with_its_line() {
+    fn unreadable_stock_lines_are_reported() {
         assert!(stock_from_csv("number,amount\nFH-1,many\n").unwrap_err().now().starts_with("line 2"));
         assert!(stock_from_csv("number\nFH-1\n").unwrap_err().now().contains("\"amount\""));
     }

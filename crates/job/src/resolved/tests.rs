@@ -50,7 +50,7 @@ fn corner_of_block(job: &Resolved, block: usize) -> DVec2 {
 }
 
 #[test]
-fn a_part_gives_faces_that_are_in_no_file_and_come_back_from_one() {
+fn faces_of_a_part_are_derived_again_when_loading() {
     let job = house();
     assert_eq!(names(&job), ["South", "East", "North", "West"]);
     let text = job_to_text(&job).unwrap();
@@ -87,7 +87,7 @@ fn a_moved_eave_takes_the_block_with_it() {
 }
 
 #[test]
-fn a_face_that_goes_rests_with_its_block_and_comes_back() {
+fn a_hidden_face_rests_with_its_block_and_comes_back() {
     let job = house();
     let south = SideRef { ring: 0, side: 0 };
     let gable = |treatment| {
@@ -105,7 +105,7 @@ fn a_face_that_goes_rests_with_its_block_and_comes_back() {
 }
 
 #[test]
-fn corners_come_and_go_and_sides_keep_their_faces() {
+fn adding_and_removing_corners_keeps_faces_of_sides() {
     let job = house();
     let part = &job.parts[0];
     let more = part.with_corner_added(0, 0, dvec2(6.0, 0.0)).unwrap();
@@ -127,7 +127,7 @@ fn corners_come_and_go_and_sides_keep_their_faces() {
 }
 
 #[test]
-fn a_courtyard_comes_and_goes() {
+fn a_courtyard_is_added_and_removed() {
     let job = house();
     let part = &job.parts[0];
     let middle = part.outline.bounds().unwrap().centre();
@@ -172,7 +172,7 @@ fn parts_move_with_all_that_stands_on_them() {
 }
 
 #[test]
-fn what_follows_from_a_part_is_not_drawn_until_it_is_free() {
+fn faces_of_a_part_are_not_editable_until_freed() {
     let job = house();
     let mut south = job.faces[0].clone();
     south.outline.outer[0].x -= 1.0;
@@ -196,7 +196,7 @@ fn south_of(job: &Resolved) -> Face {
 }
 
 #[test]
-fn what_cannot_be_raised_is_refused_with_the_corner() {
+fn a_part_that_cannot_be_raised_is_refused_naming_the_corner() {
     let job = house();
     let crossed = job.parts[0].with_corner_moved(0, 0, dvec2(6.0, 20.0)).unwrap();
     let error = apply(&job, &Edit::PutPart(crossed)).unwrap_err().to_string();
@@ -245,7 +245,7 @@ fn a_chimney_with_its_cricket() {
 }
 
 #[test]
-fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
+fn a_dormer_cuts_the_slope_and_a_hidden_part_is_reported() {
     let job = house();
     let eave = Length::from_metres(4.2);
     let mut dormer = RoofPart::new(
@@ -275,7 +275,7 @@ fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
 
 /// A dormer as wide as the slope divides the face below it in two: each block goes with the piece that it is on.
 #[test]
-fn a_block_stays_on_the_piece_that_lies_under_it() {
+fn a_block_goes_with_the_piece_under_it() {
     let mut job = house();
     job.blocks[0].at = dvec2(1.5, 0.3);
     let other = Block { id: BlockId(60), at: dvec2(8.6, 0.3), columns: 1, ..job.blocks[0].clone() };
@@ -302,7 +302,7 @@ fn a_block_stays_on_the_piece_that_lies_under_it() {
 
 /// The longer piece of a wall remains that wall, wherever the corner is added: with its face, and what is on it.
 #[test]
-fn the_longer_piece_of_a_wall_has_its_face() {
+fn the_longer_piece_of_a_wall_keeps_the_face() {
     let job = house();
     for (x, numbers) in [(8.0, [0, 4]), (3.0, [4, 0])] {
         let more = job.parts[0].with_corner_added(0, 0, dvec2(x, 0.0)).unwrap();
@@ -329,7 +329,7 @@ fn the_longer_piece_of_a_wall_has_its_face() {
 
 /// Ids of deleted sides are not reused: a new side gets neither the id nor the resting face.
 #[test]
-fn a_new_side_never_gets_the_number_of_one_that_is_gone() {
+fn side_ids_are_never_reused() {
     let job = house();
     let more = job.parts[0].with_corner_added(0, 2, dvec2(5.0, 8.0)).unwrap();
     let bent = more.with_corner_moved(0, 3, dvec2(5.0, 10.0)).unwrap();

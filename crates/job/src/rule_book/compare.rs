@@ -52,7 +52,7 @@ mod tests {
     use chalkcourse_geometry::{EdgeKind, Length};
 
     #[test]
-    fn the_same_and_another() {
+    fn equal_books_have_no_differences() {
         let book = builtin_rule_book();
         assert!(book.differences(&book).is_empty());
         let mut own = (*book).clone();

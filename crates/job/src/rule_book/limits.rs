@@ -356,7 +356,7 @@ mod tests {
     }
 
     #[test]
-    fn no_limit_of_a_book_that_ships_is_left_out() {
+    fn every_limit_of_built_in_books_is_listed() {
         for book in builtin_rule_books() {
             let mut expected = Vec::new();
             in_file("", &serde_json::to_value(&**book).unwrap(), &mut expected);

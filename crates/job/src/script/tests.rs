@@ -93,7 +93,7 @@ fn places_on_a_face_are_measured_from_its_lower_left_corner() {
 }
 
 #[test]
-fn corners_and_sides_go_by_their_numbers() {
+fn corners_and_sides_are_found_by_number() {
     let job = job();
     let moved = done(&job, r#"{"move-corner": {"part": "House", "corner": 3, "by": [0, "2 m"]}}"#);
     assert_eq!(moved.parts[0].outline.outer[2], dvec2(30.0, 10.0));
@@ -139,7 +139,7 @@ fn corners_and_sides_go_by_their_numbers() {
 }
 
 #[test]
-fn what_a_job_says_of_house_and_order_is_changed_field_by_field() {
+fn building_and_order_are_changed_field_by_field() {
     let job = job();
     let after = done(
         &job,
@@ -199,7 +199,7 @@ fn modules_are_counted_from_one() {
 }
 
 #[test]
-fn what_does_not_fit_the_job_is_told_with_what_does() {
+fn errors_name_what_would_fit_the_job() {
     let job = done(
         &job(),
         r#"{"add-face": {"name": "Shed", "corners": [[0, 10], [5, 10], [5, 14]], "pitch": "4:12", "downslope": 180, "height": "2 m"}}"#,
@@ -249,7 +249,7 @@ fn what_does_not_fit_the_job_is_told_with_what_does() {
 }
 
 #[test]
-fn what_is_no_script_is_told_with_the_step_and_the_field() {
+fn script_errors_name_step_and_field() {
     unreadable("", &["line 1"]);
     unreadable(
         "[{\"set-name\": \"x\"}, {\"jump\": 1}]",
@@ -278,7 +278,7 @@ fn what_is_no_script_is_told_with_the_step_and_the_field() {
 
 /// Every step name is known to its enum, and none of the enum's is missing.
 #[test]
-fn the_words_of_steps_are_those_of_their_enums() {
+fn step_names_match_their_enums() {
     let words = |schema: Schema| -> Vec<String> {
         let all = schema.get("oneOf").and_then(Value::as_array).unwrap();
         let mut words: Vec<String> = all
@@ -299,7 +299,7 @@ fn the_words_of_steps_are_those_of_their_enums() {
 }
 
 #[test]
-fn the_schema_takes_what_is_read_and_refuses_what_is_not() {
+fn the_schema_agrees_with_the_reader() {
     let schema = edits_schema().to_value();
     let validator = jsonschema::validator_for(&schema).unwrap();
     let check = |text: &str, good: bool| {
@@ -331,7 +331,7 @@ fn the_schema_takes_what_is_read_and_refuses_what_is_not() {
 }
 
 #[test]
-fn differences_say_what_and_from_what_to_what() {
+fn differences_have_object_old_and_new_value() {
     let before = job();
     let after = done(
         &before,
@@ -362,7 +362,7 @@ fn differences_say_what_and_from_what_to_what() {
 }
 
 #[test]
-fn a_face_of_a_part_is_put_with_what_a_person_decides() {
+fn a_put_face_of_a_part_changes_only_user_settings() {
     let job = job();
     let face = job.faces.iter().find(|face| face.from.is_some()).unwrap();
     let named = Edit::PutFace(crate::Face { name: "Street side".to_owned(), ..face.clone() });

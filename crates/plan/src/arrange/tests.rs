@@ -84,7 +84,7 @@ fn a_face_without_a_shared_ridge_has_no_other_slope() {
 }
 
 #[test]
-fn a_copy_is_as_far_from_left_and_eave() {
+fn a_copy_keeps_its_distance_from_left_end_and_eave() {
     let job = alder_court();
     let copied = after(&job, copy_to_face(&job, A, NORTH));
     let (layout, copy) = (Layout::of(&copied), copied.blocks.last().unwrap());
@@ -95,7 +95,7 @@ fn a_copy_is_as_far_from_left_and_eave() {
 }
 
 #[test]
-fn a_cut_moves_no_module_and_joining_heals_it() {
+fn splitting_moves_no_module_and_joining_reverts_it() {
     for job in [alder_court(), uneven()] {
         let whole = in_plan(&job, &[A], |p| p);
         let cuts = [Cut::AboveRows(1), Cut::AboveRows(2), Cut::RightOfColumns(1), Cut::RightOfColumns(3)];
@@ -125,7 +125,7 @@ fn a_cut_moves_no_module_and_joining_heals_it() {
 }
 
 #[test]
-fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
+fn blocks_that_do_not_touch_or_overlap_are_not_joined() {
     let job = alder_court();
     let apart = after(&job, split(&job, A, Cut::RightOfColumns(2)));
     let part = BlockId(job.next_id);
@@ -146,7 +146,7 @@ fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
 }
 
 #[test]
-fn ends_come_in_line() {
+fn ends_are_aligned() {
     let mut job = alder_court();
     let block = job.blocks[0].clone();
     job.blocks.push(Block { id: BlockId(20), at: dvec2(0.3, 4.0), columns: 2, rows: 1, ..block });
@@ -182,7 +182,7 @@ fn vent(x: f64, y: f64) -> chalkcourse_job::Penetration {
 
 /// No position of a raster that is clearly nearer is clear: the shortest move, by brute force.
 #[test]
-fn room_is_made_by_the_least_move() {
+fn room_is_made_by_the_shortest_move() {
     for (x, y, has_room) in
         [(3.5, 2.0, true), (10.8, 1.2, true), (9.0, 0.7, true), (7.0, 3.5, false), (5.0, 2.0, true)]
     {
@@ -212,7 +212,7 @@ fn room_is_made_by_the_least_move() {
 }
 
 #[test]
-fn what_is_clear_or_has_no_room_stays() {
+fn a_block_that_is_clear_or_has_no_room_stays() {
     let job = alder_court();
     assert_eq!(make_room(&job, A), None);
     assert_eq!(make_room(&job, BlockId(99)), None);
@@ -228,7 +228,7 @@ fn what_is_clear_or_has_no_room_stays() {
 }
 
 #[test]
-fn of_two_blocks_the_one_that_is_asked_moves() {
+fn of_two_blocks_the_requested_one_moves() {
     let mut job = alder_court();
     let at = job.blocks[0].at + dvec2(6.8, 0.0);
     let block = job.blocks[0].clone();
@@ -243,7 +243,7 @@ fn of_two_blocks_the_one_that_is_asked_moves() {
 }
 
 #[test]
-fn the_blocks_between_come_to_equal_gaps() {
+fn distributing_makes_equal_gaps() {
     let mut job = alder_court();
     let block = Block { columns: 1, rows: 1, ..job.blocks[0].clone() };
     // 1.722 m each from 1, 3 and 9 m: 10.722 − 1 − 3 × 1.722 = 4.556 m for two gaps.
@@ -266,7 +266,7 @@ fn the_blocks_between_come_to_equal_gaps() {
 }
 
 #[test]
-fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
+fn a_slide_is_proved_shortest_if_all_obstacles_have_shapes() {
     let mut job = alder_court();
     job.penetrations.push(vent(5.0, 2.5));
     assert!(troubles(&job) > 0);
@@ -278,7 +278,7 @@ fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
 
 /// A rake requires 12 in; the block is 8 in away and that is waived. No shape says how much closer it may go.
 #[test]
-fn with_a_waived_limit_places_are_tried_one_after_the_other() {
+fn with_a_waived_limit_positions_are_searched_step_by_step() {
     let mut job = alder_court();
     job.blocks[0].at.x = Length::from_inches(8.0).metres();
     let of = |job: &Resolved| chalkcourse_rules::check(job, &Layout::of(job));
@@ -296,7 +296,7 @@ fn with_a_waived_limit_places_are_tried_one_after_the_other() {
 }
 
 #[test]
-fn names_go_on_after_z() {
+fn block_names_continue_after_z() {
     let mut job = alder_court();
     let block = job.blocks[0].clone();
     job.blocks = ('A'..='Z').map(|c| Block { name: c.to_string(), ..block.clone() }).collect();

@@ -50,7 +50,7 @@ fn metric_shingles_of_five_and_five_eighths_by_hand() {
 }
 
 #[test]
-fn a_proposed_exposure_comes_out_when_it_is_laid() {
+fn a_proposed_exposure_fits_when_applied() {
     // From the line at 5 in it is 33.25 in to a rail at 38.25 in, and 195 in to the top. 228.25 in in 48 courses are
     // 4.755 in each: 7 make 33.286 in, 41 make 194.964 in, both 0.036 in off. The head flashing ends at 90.896 in,
     // 18.06 courses above the first line: 22 whole ones from the 19th on.
@@ -69,7 +69,7 @@ fn a_proposed_exposure_comes_out_when_it_is_laid() {
 }
 
 #[test]
-fn a_block_comes_to_the_place_that_was_proposed() {
+fn a_block_moves_to_the_proposed_position() {
     let five = Length::from_inches(5.0);
     let job = job(37.0, Courses { exposure: five, first: five });
     let told = coursing(&job, FaceId(1), None).unwrap();

@@ -136,7 +136,7 @@ mod tests {
     const TILE: Tile = Tile { size: dvec2(1.722, 1.134), gap: DVec2::splat(0.003) };
 
     #[test]
-    fn a_rail_by_the_stick_is_counted_by_the_metre() {
+    fn a_rail_sold_by_the_stick_is_costed_by_the_metre() {
         let mut job = job();
         let mut kit = (*job.kit).clone();
         kit.parts.retain(|part| part.number == "FH-110");
@@ -159,7 +159,7 @@ mod tests {
     }
 
     #[test]
-    fn with_dearer_flashing_the_outline_costs_as_much_more() {
+    fn the_outline_cost_follows_the_flashing_price() {
         let plain = outline(&job(), &TILE, 0.127).unwrap();
         assert!(plain.costs.foot > 0.0 && plain.costs.head > 0.0 && plain.costs.side > 0.0);
         let mut job = job();

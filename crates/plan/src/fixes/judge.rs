@@ -135,7 +135,7 @@ mod tests {
     }
 
     #[test]
-    fn new_ones_and_worse_ones_are_broken_and_lesser_ones_do_not_count() {
+    fn only_new_and_worse_findings_of_that_severity_count() {
         let key = FindingKey::new("a", Subject::Whole);
         let before = standing(&[("a", 0.5), ("b", 0.5)], &[]);
         let broken = |after: &Standing| before.broken(&key, after).len();

@@ -132,7 +132,7 @@ fn a_rail_is_moved_up_from_the_eave() {
 
 /// The shortest move past all limits at once: an obstacle to the right of the block rules out that direction.
 #[test]
-fn the_least_move_is_past_all_limits_together() {
+fn the_shortest_move_clears_all_limits_at_once() {
     let mut job = gable();
     // 3 in over the rake; a locked block is 8 in to the right of the block.
     job.blocks[0].at.x = -3.0 * INCH;
@@ -146,7 +146,7 @@ fn the_least_move_is_past_all_limits_together() {
 }
 
 #[test]
-fn a_locked_block_is_left_as_it_is() {
+fn a_locked_block_is_not_changed() {
     let mut job = gable();
     job.blocks[0].at.x = 4.5 * INCH;
     job.blocks[0].locked = true;
@@ -203,7 +203,7 @@ fn a_row_that_hooks_too_little_is_slid_until_it_does() {
 
 /// The lower row lacks a module: it is switched on, or the unsupported one is switched off.
 #[test]
-fn what_hangs_free_gets_a_module_below_or_goes() {
+fn an_unsupported_module_gets_support_or_is_switched_off() {
     let mut job = gable();
     job.blocks[0].off.insert(Cell { row: 0, column: 1 });
     let all = offered(&job, "hook");
@@ -214,7 +214,7 @@ fn what_hangs_free_gets_a_module_below_or_goes() {
 
 /// Switched off with what hooked into it: over a vent in the lower row the module above goes too.
 #[test]
-fn modules_go_with_what_hung_in_them() {
+fn modules_are_switched_off_with_those_they_supported() {
     let mut job = gable();
     // The block is as wide as its face allows, so that it can't move sideways.
     job.faces[0] = face(1, &[(2.6, 0.0), (8.6, 0.0), (8.6, 3.1), (2.6, 3.1)], 180.0);
@@ -233,7 +233,7 @@ fn modules_go_with_what_hung_in_them() {
 }
 
 #[test]
-fn a_reveal_goes_into_the_range_of_the_kit() {
+fn a_reveal_is_moved_into_the_range_of_the_kit() {
     for (inches, to) in [(0.5, 0.25), (0.0, 1.0 / 16.0)] {
         let mut job = gable();
         job.blocks[0].reveal = Length::from_inches(inches);
@@ -243,7 +243,7 @@ fn a_reveal_goes_into_the_range_of_the_kit() {
 
 /// A vent below the block's corner is moved if the block is locked; a chimney can't be moved.
 #[test]
-fn what_can_be_moved_goes_out_of_the_way_of_a_locked_block() {
+fn movable_penetrations_are_moved_off_a_locked_block() {
     let mut job = gable();
     let at = job.faces[0].plane().to_plan(job.blocks[0].at);
     job.penetrations = vec![vent(at.x, at.y, PenetrationKind::Vent)];
@@ -259,7 +259,7 @@ fn what_can_be_moved_goes_out_of_the_way_of_a_locked_block() {
 /// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 m of slope, so that a vent of 0.4 m extends 0.2 − 0.1118 =
 /// 0.0882 m = 3.47 in over it: 3 1/2 in down, to the next sixteenth. A chimney can't be moved.
 #[test]
-fn a_vent_over_the_ridge_goes_down_by_as_much() {
+fn a_vent_over_the_ridge_is_moved_down_by_the_excess() {
     let mut job = gable();
     job.penetrations = vec![vent(1.0, 5.9, PenetrationKind::Vent)];
     let (change, next) = best(&job, "one-plane");
@@ -272,7 +272,7 @@ fn a_vent_over_the_ridge_goes_down_by_as_much() {
 
 /// Block 4 has nowhere to go on a face that both fill: the last resort is to remove one.
 #[test]
-fn at_the_last_a_block_is_taken_away() {
+fn removing_a_block_is_the_last_resort() {
     let mut job = gable();
     let corners = [(0.0, 0.0), (3.0, 0.0), (3.0, 2.2), (0.0, 2.2)];
     job.faces = vec![face(1, &corners, 180.0)];
@@ -285,7 +285,7 @@ fn at_the_last_a_block_is_taken_away() {
 }
 
 #[test]
-fn what_is_wrong_with_the_house_is_mended() {
+fn defects_of_the_house_are_repaired() {
     let mut job = gable();
     job.faces[1].height = Length::from_metres(3.08);
     let (change, _) = best(&job, "height-gap");

@@ -182,7 +182,7 @@ mod tests {
     }
 
     #[test]
-    fn directions_are_those_of_what_is_seen() {
+    fn directions_match_the_view() {
         check(180.0, (2.0, 1.0), Seen::Plan, "2\" to the right and 1\" up the slope");
         check(0.0, (2.0, 1.0), Seen::Plan, "2\" to the left and 1\" down the plan (up the slope)");
         check(90.0, (0.0, 1.0), Seen::Plan, "1\" to the left (up the slope)");
@@ -194,7 +194,7 @@ mod tests {
     }
 
     #[test]
-    fn steps_are_told_in_their_order() {
+    fn steps_are_listed_in_order() {
         let step = |change| Step { change, edit: Edit::SetName(String::new()) };
         let steps = vec![
             step(Change::Slide { block: BlockId(2), row: 1, above: false, by: Length::from_inches(-3.0) }),

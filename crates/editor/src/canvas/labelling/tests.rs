@@ -140,7 +140,7 @@ fn with_block(job: Resolved) -> Resolved {
 }
 
 #[test]
-fn no_label_lies_on_anything_on_samples_and_200_houses_at_five_zooms() {
+fn no_label_overlaps_anything_on_samples_and_200_houses_at_five_zooms() {
     let ctx = context(true);
     for (name, document) in roofs(1..=200) {
         for zoom in [0.4, 0.7, 1.0, 1.8, 4.0] {
@@ -172,7 +172,7 @@ fn lines_with_words(document: &Document, shown: &[Shown]) -> (usize, usize) {
 /// than 70, and so does every finding with a position. For a street of 100 houses there is no room for lengths on a
 /// screen, but its findings are shown.
 #[test]
-fn what_fits_is_told() {
+fn labels_that_fit_are_shown() {
     let ctx = context(false);
     let (mut all, mut told) = (0, 0);
     let (mut poor, mut unseen) = (Vec::new(), Vec::new());

@@ -307,7 +307,7 @@ mod tests {
     }
 
     #[test]
-    fn what_makes_no_face_is_told() {
+    fn an_outline_without_a_face_is_reported() {
         assert!(draft(&[(0.0, 0.0), (1.0, 0.0)]).outline().is_err());
         assert!(draft(&[(0.0, 0.0), (1.0, 0.0), (2.0, 0.0)]).outline().is_err());
     }

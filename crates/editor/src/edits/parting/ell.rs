@@ -187,7 +187,7 @@ mod tests {
     }
 
     #[test]
-    fn what_meets_no_slope_stays_as_drawn() {
+    fn an_ell_that_meets_no_slope_stays_as_drawn() {
         let how = usual_roof();
         let job = sample::empty();
         let house = part_over(&job, &rectangle((0.0, 48.0), (0.0, 30.0), 0.0), &how);

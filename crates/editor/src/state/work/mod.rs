@@ -128,7 +128,7 @@ mod tests {
     }
 
     #[test]
-    fn the_best_so_far_comes_while_it_works_and_stop_ends_it() {
+    fn work_reports_progress_and_can_be_stopped() {
         let work = Work::begin(&egui::Context::default(), |stop, tell| {
             tell(1);
             while !stop() {
@@ -143,7 +143,7 @@ mod tests {
     }
 
     #[test]
-    fn a_thread_that_breaks_is_told() {
+    fn a_failed_thread_is_reported() {
         let work: Work<u8> = Work::begin(&egui::Context::default(), |_, _| panic!("on purpose"));
         assert_eq!(wait(&work, |news| *news != News::None), News::Broke);
     }

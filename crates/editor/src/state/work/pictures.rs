@@ -219,7 +219,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn one_aspect_in_two_sizes_is_one_shape() {
+    fn sizes_with_equal_aspect_have_the_same_shape() {
         assert!(same_shape([400, 300], [800, 600]) && same_shape([401, 300], [800, 600]));
         assert!(!same_shape([400, 300], [300, 400]));
     }

@@ -124,7 +124,7 @@ mod tests {
     }
 
     #[test]
-    fn old_keys_name_what_they_named() {
+    fn old_keys_keep_their_meaning() {
         let job = job();
         for (old, new) in [
             ("setback/block-3/face-1/ring-0-side-2/rake", "setback/block-3/face-1/side-2/rake"),
@@ -149,7 +149,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_gone_is_not_guessed() {
+    fn references_to_missing_sides_are_dropped() {
         let job = job();
         for old in [
             "setback/block-3/face-1/ring-0-side-3/rake",

@@ -22,7 +22,7 @@ fn at(u: f64, v: f64) -> Resolved {
 
 /// A path of 36 in in plan past a window, half on each side of its centre: the block is 15 in away.
 #[test]
-fn off_the_way_below_an_escape_window() {
+fn moves_off_the_path_below_an_escape_window() {
     let mut job = gable();
     job.penetrations = vec![vent(SIDE + 15.0 * INCH, 4.5, PenetrationKind::EscapeWindow)];
     let (along, up) = (Length::from_inches(24.0), Length::from_inches(30.0));
@@ -32,13 +32,13 @@ fn off_the_way_below_an_escape_window() {
 
 /// 16 in in plan to the ridge, 18 are required: 2 in in plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths.
 #[test]
-fn down_from_a_ridge_by_the_measure_in_plan() {
+fn moves_down_from_a_ridge_measured_in_plan() {
     moves(&at(3.0, (6.0 - 16.0 * INCH) * slope() - 2.271), "fire-ridge", 0.0, -2.25);
 }
 
 /// A vent requires 9 in: the block is 3 in beside it; 18 in above it and 12 in below it if the book requires that.
 #[test]
-fn past_a_vent_on_each_side_of_it() {
+fn moves_past_a_vent_on_each_side() {
     let mut job = gable();
     job.penetrations = vec![vent(SIDE + 3.0 * INCH + 0.2, 2.0, PenetrationKind::Vent)];
     moves(&job, "clearance", -6.0, 0.0);
@@ -55,7 +55,7 @@ fn past_a_vent_on_each_side_of_it() {
 
 /// A wall line requires 9 in, and so does the edge of a hole, which starts 5 in to the right of the block.
 #[test]
-fn away_from_a_hole() {
+fn moves_away_from_a_hole() {
     let mut job = gable();
     let x = SIDE + 5.0 * INCH;
     let hole = [(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)].map(DVec2::from);
@@ -67,7 +67,7 @@ fn away_from_a_hole() {
 /// 1.1180 m per metre; perpendicular to it 6.321 in are missing, 8.481 along the eave, 8 1/2 in in sixteenths, and
 /// 9.482 up the slope.
 #[test]
-fn off_a_hip_by_the_shorter_way() {
+fn moves_off_a_hip_in_the_shorter_direction() {
     let mut job = at(2.0, 1.0);
     job.faces = vec![
         face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
@@ -81,7 +81,7 @@ fn off_a_hip_by_the_shorter_way() {
 /// Of two blocks the later one is moved, 1 in or 2 in to the right; if it is locked, the other one is moved 0.172 m to
 /// the left, 6.772 in, 6 13/16 in in sixteenths.
 #[test]
-fn from_another_block() {
+fn moves_away_from_another_block() {
     let beside = |u: f64| {
         let mut job = gable();
         kit(&mut job).clearances.between_blocks = Length::ZERO;
@@ -104,7 +104,7 @@ fn from_another_block() {
 /// The block is 5.172 m wide on 12 m, and 2.271 m high on 6.708 m: 1 in over the rake; or 0.172 m over it and 0.563 m
 /// over the ridge, 6 13/16 in and 22 3/16 in in sixteenths.
 #[test]
-fn onto_the_face() {
+fn moves_onto_the_face() {
     let border_alone = |u: f64, v: f64| {
         let mut job = at(u, v);
         without(&mut job, &["setback", "ridge-course", "fire-ridge"]);
@@ -116,7 +116,7 @@ fn onto_the_face() {
 
 /// Six columns of 1.725 m fit on 12 m; three of nine extend over the rake.
 #[test]
-fn what_does_not_fit_is_switched_off() {
+fn modules_that_do_not_fit_are_switched_off() {
     let mut job = at(0.0, 0.0);
     job.blocks[0].columns = 9;
     without(&mut job, &["setback"]);
@@ -127,7 +127,7 @@ fn what_does_not_fit_is_switched_off() {
 
 /// The first module of the upper row is off and the others are offset by half a metre.
 #[test]
-fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
+fn a_row_shifted_from_a_later_cell_is_slid_into_joint() {
     let mut job = gable();
     kit(&mut job).laying.joints = vec![RowJoints::Aligned];
     job.blocks[0].shifts = vec![RowShift { row: 1, from: 1, by: Length::from_metres(0.5) }];
@@ -138,7 +138,7 @@ fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
 
 /// Corners less than a millimetre apart are the same corner; farther apart they are two.
 #[test]
-fn repeated_corners_go() {
+fn repeated_corners_are_removed() {
     let mut job = gable();
     job.faces[1].outline.outer.insert(1, dvec2(0.0008, 6.0));
     job.faces[1].outline.outer.insert(2, dvec2(0.0012, 6.0));
@@ -148,7 +148,7 @@ fn repeated_corners_go() {
 }
 
 #[test]
-fn what_was_said_of_sides_that_are_gone_is_taken_back() {
+fn settings_of_deleted_sides_are_removed() {
     let mut job = gable();
     let said = |side| Overrule { side: SideId(side), kind: EdgeKind::WallLine };
     job.faces[0].overruled = vec![said(2), said(99)];
@@ -165,7 +165,7 @@ proptest! {
 
     /// No shorter straight move leaves no stop: along each axis a position in between is tried.
     #[test]
-    fn the_least_move_is_least(
+    fn no_shorter_straight_move_clears(
         (u, v) in (3.0..7.0f64, 1.0..3.5f64),
         clearance in 1.0..20.0f64,
         share in 0.0..1.0f64,
