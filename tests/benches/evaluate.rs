@@ -1,5 +1,6 @@
-//! How long a plan takes while a block moves: on every sample roof, with what the editor does on each mouse move (edit,
-//! then evaluate with the roof remembered), and while a corner of a house is dragged. Criterion prints medians; the 99th percentile is printed beside them.
+//! Time to evaluate a plan during a drag: on each sample roof while a block moves, doing what the editor does on each
+//! mouse move (apply the edit, then evaluate with the roof cached), and while a corner of a house is dragged. Criterion
+//! prints medians; the 99th percentile is printed beside them.
 
 #![allow(
     clippy::expect_used,
@@ -17,7 +18,7 @@ use criterion::{Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-/// The job with its first block a step further along a way to and fro.
+/// The job with its first block moved a step along a back-and-forth path.
 fn moved(job: &Resolved, step: u32) -> Resolved {
     let mut block = job.blocks[0].clone();
     block.at.x += f64::from(step % 50) * 0.01;
@@ -57,7 +58,8 @@ fn a_block_moves(criterion: &mut Criterion) {
     group.finish();
 }
 
-/// A corner of a 40-corner house with three dormers is dragged: raised again, seen again, and the whole plan.
+/// Drags a corner of a 40-corner house with three dormers: the roof is raised again, hidden parts are removed again,
+/// and the whole plan is evaluated.
 fn a_corner_is_dragged(criterion: &mut Criterion) {
     let job = samples::forty_corners();
     let corners = job.parts[0].outline.outer.len();

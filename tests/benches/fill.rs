@@ -1,4 +1,4 @@
-//! Filling a house: how soon a first layout is told, and how long the whole search takes.
+//! Filling a house: the time to a first layout, and of the whole search.
 
 #![allow(
     clippy::expect_used,

@@ -1,4 +1,4 @@
-//! How long the labels of a drawing of 200 faces take, in each frame: at the zoom that fits and nearer.
+//! Time per frame to place the labels of a drawing of 200 faces, at the zoom that fits the window and closer in.
 
 #![allow(
     clippy::expect_used,
@@ -17,7 +17,7 @@ use std::hint::black_box;
 const BELOW: &[(i8, i8)] = &[(0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
 const SCREEN: DVec2 = DVec2 { x: 848.0, y: 590.0 };
 
-/// The words of the roof's lines, faces and penetrations as the window wants them, letters 6 by 14 points.
+/// The labels of the roof's edges, faces and penetrations as the window requests them, with letters of 6 by 14 points.
 fn scene(zoom: f64) -> Scene {
     let job = samples::mill_row();
     let layout = Layout::of(&job);

@@ -1,5 +1,5 @@
-//! How long a picture of the house takes, Mill Row (200 faces, 5,000 modules) at 1920 × 1080: while it is turned (half as
-//! many pixels each way), when it is still, and with the sun moved, so that its shadows are made anew.
+//! Time to render the house, Mill Row (200 faces, 5,000 modules) at 1920 × 1080: while it is rotated (half the pixels
+//! each way), when it is still, and after the sun moved, so that its shadows are computed again.
 
 #![allow(
     clippy::expect_used,

@@ -1,5 +1,5 @@
-//! How long all rules take on 200 faces with 5,000 modules, whole and after one block moved or one module was switched
-//! off: as drawn, and with every block in the wrong place.
+//! Time to run all rules on 200 faces with 5,000 modules: in full, and after one block moved or one module was switched
+//! off; on the job as drawn, and with every block in violation.
 
 #![allow(
     clippy::expect_used,
@@ -17,7 +17,7 @@ use criterion::{Criterion, criterion_group, criterion_main};
 use std::hint::black_box;
 use std::time::Duration;
 
-/// Every block pushed into the rake, over the ridge, onto the pipe, and as wide as the face.
+/// Every block moved onto the rake, over the ridge and onto the pipe.
 fn all_wrong() -> Resolved {
     let mut job = samples::mill_row();
     for block in &mut job.blocks {

@@ -1,13 +1,16 @@
-//! Claims of fills against layouts by hand, on many houses: what beats what, and the gaps.
+//! Checks what fills claim against independent layouts on many houses: which claims are beaten, and how wide the gaps
+//! are.
 //!
 //! ```sh
 //! cargo run --release -p chalkcourse-tests --example claims -- --usual 1-200 --odd 1-100 --awkward 1-100 --real --rounds 40
 //! ```
 //!
-//! `--keep FOLDER` keeps layouts by hand that have more than was laid. `--write FOLDER` writes the houses as small jobs instead, for `tests/peers/claims_against_highs.py`. `--more` also asks for numbers of modules, for worth, and for the cut lists of the order.
+//! `--keep FOLDER` keeps independent layouts that beat the fill. `--write FOLDER` writes the houses as small jobs
+//! instead, for `tests/peers/claims_against_highs.py`. `--more` also checks fills to a number, fills by worth, and the
+//! cut lists of the order.
 //!
-//! Prints a line for each face whose claim is beaten or wide, for each filled job that `check` stops, and the gaps on usual houses.
-//! With `--rounds 0` nothing is laid by hand.
+//! Prints a line for each face whose claim is beaten or whose gap is wide, for each filled job with a stop from
+//! `check`, and the gaps on usual houses. With `--rounds 0` no independent layouts are made.
 
 #![allow(clippy::print_stdout, clippy::expect_used, reason = "a program for a terminal")]
 
@@ -37,7 +40,7 @@ struct Table {
     gaps: BTreeMap<usize, usize>,
     wide_gaps: usize,
     seconds: (f64, f64),
-    /// By what was asked: how often, and how often beaten.
+    /// By kind of question: how often asked, and how often beaten.
     more: BTreeMap<&'static str, (usize, usize)>,
 }
 
@@ -110,7 +113,7 @@ fn judge(name: &str, job: &Resolved, options: &Options, table: &mut Table) {
     let before = verdict::open(job).stops;
     for face in verdict::steep_enough(job) {
         let Some(on) = job.face(face) else { continue };
-        // Nothing stands on a face of less than a square yard.
+        // Skip faces smaller than a square yard: no module fits.
         if on.outline.area() < 1.0 {
             continue;
         }
@@ -183,7 +186,7 @@ fn judge_face(name: &str, job: &Resolved, face: &Face, options: &Options, table:
     }
 }
 
-/// Numbers of modules that can be laid by hand, and worth that they have.
+/// Checks fills to a number that the independent layout reached, and the worth bound against the worth of that layout.
 fn judge_numbers(name: &str, job: &Resolved, face: &Face, by_hand: usize, table: &mut Table) {
     if by_hand == 0 {
         return;
@@ -200,7 +203,7 @@ fn judge_numbers(name: &str, job: &Resolved, face: &Face, by_hand: usize, table:
             println!("NUMBER {name}, {}: {number} can be laid, said {said:?}", face.name);
         }
     }
-    // So much that no flashing weighs anything against a module.
+    // Worth so much that flashing costs are negligible beside a module.
     let module = 1e7;
     if let Some(most) = verdict::most_worth(job, face.id, module) {
         let wrong = most < module * (by_hand as f64 - 0.5);

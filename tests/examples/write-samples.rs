@@ -1,6 +1,6 @@
-//! Writes `sample-roofs/` and `assets/schemas/` anew: after a change of the built-in kit, rule book or price list, or
-//! of a file format. With the word `findings` also what the rules find on each sample, `tests/data/findings/`: look at every
-//! difference before you commit it.
+//! Regenerates `sample-roofs/` and `assets/schemas/`: run it after changing the built-in kit, rule book or price list,
+//! or a file format. With the argument `findings` it also regenerates the expected findings of each sample in
+//! `tests/data/findings/`: review every difference before you commit it.
 
 use chalkcourse_job::save;
 use chalkcourse_tests::{samples, top};

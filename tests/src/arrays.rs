@@ -1,28 +1,28 @@
-//! Arrays of modules by numbers alone, as `tests/peers/strings_against_highs.py` makes them.
+//! Module arrays given by numbers only, in the form that `tests/peers/strings_against_highs.py` writes.
 
 use chalkcourse_wiring::paths::{Link, Problem};
 use serde::Deserialize;
 
-/// Places of modules in tenths of a millimetre, how far leads reach, the one length of extension leads, the box, and how many modules
-/// a circuit may hold.
+/// Module positions in tenths of a millimetre, the reach of leads, the length of extension leads, the box, and the
+/// allowed number of modules per circuit.
 #[derive(Debug, Deserialize)]
 pub struct Array {
-    /// Where each module's leads begin.
+    /// Where the leads of each module start.
     pub places: Vec<(i64, i64)>,
-    /// How far two modules may be apart without an extension lead.
+    /// Largest distance between two modules that needs no extension lead.
     pub reach: u32,
-    /// How long each extension lead is.
+    /// Length of one extension lead.
     pub extension: u32,
-    /// The box.
+    /// Position of the box.
     pub home: (i64, i64),
-    /// Not fewer modules.
+    /// Fewest modules per circuit.
     pub least: usize,
-    /// Not more.
+    /// Most modules per circuit.
     pub most: usize,
 }
 
 impl Array {
-    /// To be divided into circuits that both ends are led home from.
+    /// The problem of dividing the array into circuits, with home runs from both ends of each.
     pub fn problem(&self) -> Problem {
         let way = |a: (i64, i64), b: (i64, i64)| (a.0.abs_diff(b.0) + a.1.abs_diff(b.1)) as u32;
         let link = |a: (i64, i64), b: (i64, i64)| {

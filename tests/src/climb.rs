@@ -1,14 +1,15 @@
-//! As many modules as can be found on a face with nothing open against them by `check`: the judge of what fills claim.
+//! An independent search for the most modules that `check` passes on a face: the reference that fill claims are tested
+//! against.
 //!
-//! It knows the rules from the words of the rule book and the kit (`limits`), not from what fills faces, and has the last word from
-//! `check` alone: what it hands out was checked. It may lay several blocks, rows that hook by as much as the book asks, base rails
-//! anywhere that the kit allows, and leave any way for the fire service. What it finds is a floor under the truth, never a
-//! ceiling; it is the same for the same dice.
+//! It implements the rules from the wording of the rule book and the kit (`limits`), sharing no code with the fill, and
+//! its results are accepted only if `check` passes them. It may lay several blocks, rows that hook by no more than the
+//! book requires, base rails anywhere the kit allows, and leave any pathway for the fire service. Its result is a lower
+//! bound on the true maximum, never an upper one; it is the same for the same seed.
 //!
 //! - `shape`, `limits`, `room`: where a module may stand
-//! - `rows`, `pieces`: one block; several
-//! - `bands`: modules that need not hook, since blocks may touch
-//! - `corridor`: ways that are left for the fire service
+//! - `rows`, `pieces`: one block; several blocks
+//! - `bands`: modules that need not hook, where blocks may touch
+//! - `corridor`: pathways left free for the fire service
 
 mod bands;
 mod blocks;
@@ -32,60 +33,62 @@ use rows::{Effort, Laying, Piece};
 use shape::Thing;
 use std::sync::Arc;
 
-/// What may be open against a layout that counts.
+/// What may remain open against a layout that counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Strict {
-    /// No stop, and no two blocks nearer than the kit asks.
+    /// No stops, and no two blocks closer than the kit's clearance.
     Kit,
-    /// No stop: two blocks nearer than the kit asks are a caution, and pass.
+    /// No stops: two blocks closer than the kit's clearance are a caution and allowed.
     Stops,
 }
 
-/// How hard to look.
+/// Limits on the search effort.
 #[derive(Clone, Copy, Debug)]
 pub struct Budget {
-    /// Times that a part of a layout is laid anew.
+    /// How often part of a layout is removed and laid again.
     pub rounds: usize,
-    /// Ways for the fire service that are tried.
+    /// Number of fire service pathways to try.
     pub corridors: usize,
-    /// Stops as soon as more than so many are found.
+    /// Stop as soon as more than this many modules are found.
     pub enough: usize,
 }
 
 impl Budget {
-    /// A second or less on a usual face.
+    /// A second or less on a typical face.
     pub const QUICK: Self = Self { rounds: 6, corridors: 3, enough: usize::MAX };
 
-    /// The same, until more than so many are found.
+    /// The same effort, but stopping once more than `enough` modules are found.
     pub fn beyond(self, enough: usize) -> Self {
         Self { enough, ..self }
     }
 }
 
-/// A layout by hand: checked.
+/// A layout found by the independent search, passed by `check`.
 #[derive(Clone, Debug)]
 pub struct Hand {
-    /// Modules on the face, those of locked blocks not counted.
+    /// Modules on the face, without those of locked blocks.
     pub modules: usize,
-    /// The job with them in place.
+    /// The job with the layout in place.
     pub job: Resolved,
 }
 
-/// The most modules found on one face, other faces as they are. Blocks of the face that are not locked make way.
+/// The best layout found on one face, with the other faces left as they are. Unlocked blocks of the face are removed
+/// first.
 pub fn climb(job: &Resolved, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> Hand {
     let Some(climber) = Climber::of(job, face, strict, budget) else {
         return Hand { modules: 0, job: job.clone() };
     };
     let mut best = Hand { modules: 0, job: blocks::with_pieces(job, face, &[]) };
     if strict == Strict::Stops {
-        // What keeps the kit's distances passes as well.
+        // What keeps the kit's clearances also passes here.
         best = climb(job, face, Strict::Kit, budget, seed);
     }
     climber.climb(&mut best, &mut Dice::new(seed));
     best
 }
 
-/// The most found on some faces, one after the other, each beside those before it: modules of each, and the job.
+/// The best layouts found on several faces, filled one after the other, each given those before it: modules per face,
+/// and the job.
 pub fn climb_all(
     job: &Resolved,
     faces: &[FaceId],
@@ -112,14 +115,14 @@ struct Climber<'a> {
     layout: Layout,
     strict: Strict,
     budget: Budget,
-    /// What was open before anything was laid here.
+    /// Open findings before anything was laid here.
     before: Open,
 }
 
 impl<'a> Climber<'a> {
     fn of(job: &'a Resolved, face: FaceId, strict: Strict, budget: Budget) -> Option<Self> {
         let roof = Arc::new(assemble(job));
-        // What stays: locked blocks of the face, and the other faces.
+        // What is kept: locked blocks of the face, and the other faces.
         let mut stays = job.clone();
         stays.blocks.retain(|block| block.face != face || block.locked);
         let layout = Layout::on_roof(&stays, Arc::clone(&roof));
@@ -137,7 +140,7 @@ impl<'a> Climber<'a> {
         let rooms: Vec<Given> = match fire(self.job) {
             None => vec![given(0.0)],
             Some(fire) => {
-                // The narrower room holds for a small array; a large one needs the wider.
+                // The narrower ridge setback holds for a small array; a large one needs the wider.
                 let (narrow, wide) =
                     (fire.ridge.up_to_share.value.metres(), fire.ridge.beyond.value.metres());
                 vec![given(narrow), given(narrow.max(wide))]
@@ -148,7 +151,7 @@ impl<'a> Climber<'a> {
         }
     }
 
-    /// Whether modules lie on a face beyond a hip or a valley.
+    /// Whether there are modules on a face across a hip or a valley.
     fn beyond(&self) -> bool {
         let beside = self.layout.roof.faces[self.index].edges.iter().filter_map(|edge| edge.neighbour);
         beside.into_iter().any(|n| self.layout.blocks.iter().any(|block| block.face == n.face))
@@ -176,14 +179,14 @@ impl<'a> Climber<'a> {
                 self.take(&pieces, best);
             }
         }
-        // Too much of the roof is covered for the room beside the ridge: the top goes until it is not.
+        // The array covers too much of the roof for this ridge setback: trim it from the top until it does not.
         self.trim(free, best);
         if let Some(way) = ways.first() {
             self.trim(self.lay(&field.without(way), rounds, dice), best);
         }
     }
 
-    /// Takes a layout that is better and passes; whether it passes.
+    /// Takes a layout if it passes and is better; returns whether it passes.
     fn take(&self, pieces: &[Piece], best: &mut Hand) -> bool {
         let job = blocks::with_pieces(self.job, self.face, pieces);
         let passes = self.passes(&job);
@@ -193,7 +196,7 @@ impl<'a> Climber<'a> {
         passes
     }
 
-    /// Takes modules away from the top and the ends of rows while that is still better than the best.
+    /// Removes modules from the top and the ends of rows until the layout passes or is no better than the best.
     fn trim(&self, mut pieces: Vec<Piece>, best: &mut Hand) {
         while total(&pieces) > best.modules + 1 {
             let last = pieces.iter_mut().filter(|piece| !piece.rows.is_empty());
@@ -279,7 +282,7 @@ impl<'a> Climber<'a> {
                 (courses.first, courses.exposure, from - MET * 0.99, to + MET * 0.99)
             });
         let hooked = if off("hook") { 0.0 } else { job.rule_book.hooked_share.value };
-        // As near as the kit lets modules come, and as it usually lays them.
+        // As close as the kit allows modules, and at its usual reveal.
         let least = (kit.reveal.least.metres() - MET * 0.99).max(0.0);
         [least, least, kit.reveal.usual.metres(), kit.reveal.most.metres()]
             .map(|reveal| Laying { reveal, hooked, joints: joints.clone(), courses })
@@ -287,8 +290,8 @@ impl<'a> Climber<'a> {
     }
 }
 
-/// Where along the eave one module alone, on its own base rail, may begin at a height of a face's frame: the stretches between
-/// whose ends `check` has no stop that is about the module itself. Metres; pathways are not looked at.
+/// Intervals along the eave where a single module, on its own base rail, may start at height `v` of a face's frame:
+/// within them `check` has no stop about the module itself. Metres; pathways are ignored.
 pub fn starts(job: &Resolved, face: FaceId, orientation: Orientation, v: f64) -> Vec<(f64, f64)> {
     let Some(climber) = Climber::of(job, face, Strict::Kit, Budget::QUICK) else { return Vec::new() };
     let ridge = fire(job).map_or(0.0, |fire| fire.ridge.up_to_share.value.metres());

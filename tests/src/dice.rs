@@ -1,14 +1,14 @@
-//! Numbers that look random and are the same on every machine: SplitMix64 (Steele, Lea and Flood, 2014).
+//! Pseudo-random numbers that are the same on every machine: SplitMix64 (Steele, Lea and Flood, 2014).
 
-/// A stream of numbers that follows from its seed.
+/// A seeded stream of numbers.
 #[derive(Clone, Debug)]
 pub struct Dice(u64);
 
 impl Dice {
-    /// A stream of its own for each seed.
+    /// A separate stream for each seed.
     pub fn new(seed: u64) -> Self {
         let mut dice = Self(seed);
-        // Seeds that follow one another should not begin alike.
+        // Decorrelates the streams of consecutive seeds.
         dice.0 = dice.roll() ^ 0x5851_f42d_4c95_7f2d;
         dice
     }
@@ -26,30 +26,30 @@ impl Dice {
         (self.roll() >> 11) as f64 / (1u64 << 53) as f64
     }
 
-    /// From one number to less than another.
+    /// From `from` to less than `to`.
     pub fn within(&mut self, from: f64, to: f64) -> f64 {
         from + (to - from) * self.unit()
     }
 
-    /// From 0 to less than `many`; 0 where there is none.
+    /// From 0 to less than `many`; 0 if `many` is 0.
     pub fn below(&mut self, many: usize) -> usize {
         ((self.unit() * many as f64) as usize).min(many.saturating_sub(1))
     }
 
-    /// Whole steps from one number to another, both included.
+    /// A multiple of `step` above `from`, up to and including `to`.
     pub fn stepped(&mut self, from: f64, to: f64, step: f64) -> f64 {
         from + step * self.below(((to - from) / step).round() as usize + 1) as f64
     }
 
-    /// True so often in one.
+    /// True with this probability.
     pub fn chance(&mut self, share: f64) -> bool {
         self.unit() < share
     }
 
-    /// One of some things.
+    /// A random element.
     ///
     /// # Panics
-    /// Of none there is none to take.
+    /// If the slice is empty.
     pub fn one<'a, T>(&mut self, of: &'a [T]) -> &'a T {
         &of[self.below(of.len())]
     }

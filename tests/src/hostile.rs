@@ -1,5 +1,6 @@
-//! What every file from a stranger goes through: the importers, and what is done at once with what they give. None of these may
-//! panic, hang, or take memory beyond all measure, whatever the bytes are. The fuzz targets (`tests/fuzz/`) and a plain test call them.
+//! Everything that files from strangers pass through: the importers, and what is done at once with their results. None
+//! of it may panic, hang or use unbounded memory, whatever the bytes are. Called by the fuzz targets (`tests/fuzz/`)
+//! and by a plain test.
 
 use chalkcourse_exchange::{
     House, HouseShape, houses_from_cityjson, outlines_from_geojson, picture_from_bytes,
@@ -13,10 +14,10 @@ use chalkcourse_job::{
 use chalkcourse_plan::{Ends, RaiseAs, evaluate};
 use std::path::Path;
 
-/// Takes the bytes of a file.
+/// An importer of the bytes of a file.
 pub type Importer = fn(&[u8]);
 
-/// All importers by the name of their fuzz target.
+/// All importers, by the name of their fuzz target.
 pub const ALL: [(&str, Importer); 10] = [
     ("job", job),
     ("edits", edits),
@@ -34,7 +35,7 @@ fn text(bytes: &[u8]) -> Option<&str> {
     std::str::from_utf8(bytes).ok()
 }
 
-/// A job file: what can be read is written and read again as the same, and a small one is evaluated.
+/// A job file: a job that can be read survives a round trip, and a small one is evaluated.
 pub fn job(bytes: &[u8]) {
     let path = Path::new("hostile.chalk.json");
     let Some(Ok(job)) = text(bytes).map(|text| job_from_text(text, path)) else { return };
@@ -49,7 +50,7 @@ pub fn job(bytes: &[u8]) {
     }
 }
 
-/// A file of edits: each that can be done makes a job that is written and opened again as it was.
+/// A file of edits: each edit that applies makes a job that survives a round trip.
 pub fn edits(bytes: &[u8]) {
     let path = Path::new("edits.json");
     let Some(Ok(script)) = text(bytes).map(|text| script_from_text(text, path)) else { return };
@@ -62,7 +63,7 @@ pub fn edits(bytes: &[u8]) {
     }
 }
 
-/// A text on the clipboard: pieces that can be read are written and read again as the same.
+/// Clipboard text: pieces that can be read survive a round trip.
 pub fn pieces(bytes: &[u8]) {
     let Some(Ok(pieces)) = text(bytes).map(pieces_from_text) else { return };
     let again = pieces_to_text(&pieces).ok().and_then(|text| pieces_from_text(&text).ok());
@@ -79,7 +80,7 @@ pub fn rule_book(bytes: &[u8]) {
     let _ = text(bytes).map(|text| rule_book_from_text(text, Path::new("book.json")));
 }
 
-/// A price list file: JSON, and the same bytes as a table.
+/// A price list file: as JSON, and the same bytes as a table.
 pub fn prices(bytes: &[u8]) {
     let kit = builtin_kit();
     for name in ["prices.json", "prices.csv", "prices.xlsx"] {
@@ -87,7 +88,7 @@ pub fn prices(bytes: &[u8]) {
     }
 }
 
-/// Footprints: small ones get a roof.
+/// Footprints: small ones are raised to a roof.
 pub fn geojson(bytes: &[u8]) {
     let Some(Ok(outlines)) = text(bytes).map(outlines_from_geojson) else { return };
     for outline in outlines.into_iter().take(4) {
@@ -131,7 +132,7 @@ pub fn stock(bytes: &[u8]) {
     let _ = text(bytes).map(stock_from_csv);
 }
 
-/// A picture to draw over. What its header claims is held against the limits before anything is decoded.
+/// A picture to trace. The size in its header is checked against the limits before anything is decoded.
 pub fn picture(bytes: &[u8]) {
     let _ = picture_from_bytes(bytes);
 }

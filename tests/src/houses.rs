@@ -1,7 +1,7 @@
-//! Houses by number, for judging what is claimed of fills: usual ones as a street has them, roofs of odd sizes, awkward faces, and
-//! real roofs. All invented but the last; a number gives the same house on every machine.
+//! Test houses by number, for judging what fills claim: usual ones as on any street, roofs of odd sizes, awkward faces,
+//! and real roofs. All invented except the real ones; a number gives the same house on every machine.
 //!
-//! What is usual (sizes, pitches, overhangs, what comes through a roof and where) is common practice, no source.
+//! What is usual (sizes, pitches, overhangs, penetrations and where they are) is common practice, no source.
 
 mod awkward;
 mod through;
@@ -21,13 +21,13 @@ use std::ops::RangeInclusive;
 use std::path::Path;
 use std::sync::Arc;
 
-/// The numbers of the usual houses that the gaps of fills are counted on.
+/// The usual houses that fill gaps are counted on.
 pub const USUAL: RangeInclusive<u64> = 1..=200;
 
-/// What a house is.
+/// The type of roof.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Kind {
-    /// Two slopes under one ridge.
+    /// Two slopes with a ridge.
     Gable,
     /// Slopes on all sides.
     Hip,
@@ -37,42 +37,42 @@ pub enum Kind {
     Dormer,
 }
 
-/// One house.
+/// A test house.
 #[derive(Clone, Debug)]
 pub struct House {
     /// Its number.
     pub seed: u64,
-    /// What it is.
+    /// Its type of roof.
     pub kind: Kind,
     /// The job: a roof without an array.
     pub job: Resolved,
 }
 
-/// How large and how steep houses are made.
+/// Granularity of sizes and pitches.
 #[derive(Clone, Copy)]
 struct Sizes {
-    /// Plan lengths come in whole steps of this, metres.
+    /// Plan lengths are multiples of this, metres.
     step: f64,
-    /// Rise in 12 comes in whole steps of this.
+    /// Rise in 12 is a multiple of this.
     rise: f64,
 }
 
 const FOOT: f64 = 0.3048;
 const INCH: f64 = 0.0254;
 
-/// A usual house: 24 × 30 to 40 × 60 ft in half feet, 4:12 to 9:12, the office book with and without room for the fire service, two
-/// to six things through the roof.
+/// A usual house: 24 × 30 to 40 × 60 ft in half feet, 4:12 to 9:12, the office book with or without fire access, two to
+/// six penetrations.
 pub fn usual(seed: u64) -> House {
     raised(seed, Dice::new(seed), Sizes { step: FOOT / 2.0, rise: 1.0 })
 }
 
-/// The same kinds of houses with sizes and pitches to the millimetre: no hips but at odd places.
+/// The same types of houses with sizes and pitches to the millimetre, so that hips and corners are at odd positions.
 pub fn odd(seed: u64) -> House {
     raised(seed, Dice::new(seed ^ 0x0dd0_0000), Sizes { step: 0.001, rise: 0.01 })
 }
 
 fn raised(seed: u64, mut dice: Dice, sizes: Sizes) -> House {
-    // Now and then a wing and a dormer get in each other's way: then the next throw decides.
+    // Sometimes a wing and a dormer collide: then draw again.
     loop {
         let kind = *dice.one(&[Kind::Gable, Kind::Hip, Kind::Ell, Kind::Dormer]);
         if let Some(job) = house(&mut dice, kind, sizes, seed) {
@@ -81,7 +81,7 @@ fn raised(seed: u64, mut dice: Dice, sizes: Sizes) -> House {
     }
 }
 
-/// The job that a house starts from.
+/// The empty job that a house starts from.
 fn empty(name: String, with_fire: bool) -> Resolved {
     let book = builtin_rule_book();
     let book =
@@ -124,17 +124,17 @@ fn house(dice: &mut Dice, kind: Kind, sizes: Sizes, seed: u64) -> Option<Resolve
     Some(job)
 }
 
-/// What the sides of a house have in common.
+/// Properties common to the sides of a house.
 struct Roof {
     pitch: Pitch,
     eave: Length,
-    /// Beyond walls with an eave, and beyond gables, metres.
+    /// Overhang beyond walls with an eave, and `rake` beyond gables, metres.
     overhang: f64,
     rake: f64,
 }
 
 impl Roof {
-    /// The job with a part more; sides count from the first corner, gables are named.
+    /// The job with a part added; sides count from the first corner, `gables` lists the sides that are gables.
     fn put(
         &self,
         job: &Resolved,
@@ -157,7 +157,7 @@ impl Roof {
     }
 }
 
-/// A house with a wing to the south: one outline, or a part that runs into the main house.
+/// A house with a wing to the south: as one outline, or as a part that runs into the main house.
 fn ell(
     dice: &mut Dice,
     job: &Resolved,
@@ -167,7 +167,7 @@ fn ell(
 ) -> Option<Resolved> {
     let wide = feet(dice, 14.0, 24.0).min(depth);
     let out = feet(dice, 6.0, 18.0);
-    // At the left end, at the right end, or somewhere between.
+    // At the left end, at the right end, or in between.
     let from = match dice.below(3) {
         0 => 0.0,
         1 => long - wide,
@@ -177,7 +177,7 @@ fn ell(
     if dice.chance(0.5) {
         let main = [(0.0, 0.0), (long, 0.0), (long, depth), (0.0, depth)];
         let job = roof.put(job, "Main", PartKind::Main, &main, if hips { &[] } else { &[1, 3] })?;
-        // As far in as the wing's ridge can reach.
+        // As far in as the ridge of the wing can reach.
         let back = wide / 2.0;
         let wing = [(from, -out), (from + wide, -out), (from + wide, back), (from, back)];
         return roof.put(&job, "Wing", PartKind::Ell, &wing, if hips { &[2] } else { &[0, 2] });
@@ -201,7 +201,7 @@ fn ell(
     roof.put(job, "Main", PartKind::Main, &corners, if hips { &[] } else { &gables })
 }
 
-/// One or two dormers on the slope that falls south: gabled, or with a shed roof.
+/// One or two dormers on the south slope, gabled or with a shed roof.
 fn dormers(
     dice: &mut Dice,
     mut job: Resolved,
@@ -231,8 +231,8 @@ fn dormers(
     Some(job)
 }
 
-/// The roofs of real buildings in a city model, each as a job with the office book; none where the file can't be read.
-/// Footprints without a roof are left out.
+/// The roofs of real buildings in a city model, each as a job with the office book; empty if the file can't be read.
+/// Footprints without a roof are skipped.
 pub fn real(file: &Path, with_fire: bool) -> Vec<(String, Resolved)> {
     let Ok(listing) = list(file) else { return Vec::new() };
     let how = RaiseAs { pitch: Pitch::FLAT, eave: Length::ZERO, overhang: Length::ZERO, ends: Ends::Hip };

@@ -1,4 +1,4 @@
-//! Layouts by hand that beat a claim once, kept as small jobs in `tests/data/claims`.
+//! Independent layouts that once beat a claim, kept as small jobs in `tests/data/claims`.
 
 use crate::top;
 use chalkcourse_job::{FaceId, Kit, PriceList, Resolved, RuleBook, load};
@@ -6,28 +6,28 @@ use serde::Deserialize;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-/// One of them: a job with the layout in place, and what was claimed of the face.
+/// One such case: a job with the layout in place, and what was claimed for the face.
 #[derive(Clone, Debug)]
 pub struct Kept {
-    /// What is told of it.
+    /// Its entry in the list.
     pub told: Told,
     /// The job.
     pub job: Resolved,
 }
 
-/// A line of the list.
+/// An entry of `list.json`.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Told {
-    /// The file beside the list.
+    /// The job file beside the list.
     pub file: String,
-    /// The face that the layout is on.
+    /// The face with the layout.
     pub face: u32,
-    /// Modules on it.
+    /// Modules on that face.
     pub modules: usize,
-    /// What no layout was to exceed.
+    /// The claimed maximum.
     pub claimed: usize,
-    /// What the claim left out.
+    /// What the claim overlooked.
     pub why: String,
 }
 
@@ -36,10 +36,10 @@ pub fn folder() -> PathBuf {
     top().join("tests/data/claims")
 }
 
-/// All of them.
+/// All cases.
 ///
 /// # Errors
-/// The list or a job can't be read.
+/// If the list or a job can't be read.
 pub fn all() -> Result<Vec<Kept>, String> {
     let path = folder().join("list.json");
     let text = std::fs::read_to_string(&path).map_err(|error| format!("{}: {error}", path.display()))?;
@@ -60,12 +60,13 @@ impl Kept {
     }
 }
 
-/// A job without what no rule on where modules lie reads: parts but the module and the underlayment of the listing, prices, cautions.
+/// A job without the data that no rule about module positions reads: parts other than the module and the listed
+/// underlayment, prices, cautions.
 pub fn small(job: &Resolved) -> Resolved {
     let mut kit = Kit::clone(&job.kit);
     let underlayment = kit.fire.as_ref().map(|fire| fire.underlayment.clone());
     kit.parts.retain(|part| part.number == kit.module.part || Some(&part.number) == underlayment.as_ref());
-    // What holds feet down is no limit on where modules lie, and its parts are gone.
+    // Fasteners put no limit on where modules lie, and their parts are gone.
     kit.hold_down = None;
     for part in &mut kit.parts {
         part.needs.clear();

@@ -1,8 +1,9 @@
-//! The whole, against published standards and independent libraries: see `tests/tests`.
+//! Tests of the whole program against published standards and independent libraries: see `tests/tests`.
 //!
-//! [`houses`] makes roofs by number, [`climb`] lays as many modules on them as can be found, and [`verdict`] asks the program what it
-//! says and claims: claims are judged by what was found. [`hostile`] is what files from strangers go through. [`samples`] draws the jobs of `sample-roofs/`, so that they can be
-//! written anew when the kit changes: `cargo run --package chalkcourse-tests --example write-samples`.
+//! [`houses`] makes roofs by number, [`climb`] lays as many modules on them as it can find, and [`verdict`] asks the
+//! program what it claims, to be judged by what was found. [`hostile`] is what files from strangers pass through.
+//! [`samples`] draws the jobs of `sample-roofs/`, so that they can be regenerated when the kit changes: `cargo run
+//! --package chalkcourse-tests --example write-samples`.
 
 pub mod arrays;
 pub mod climb;
@@ -20,8 +21,8 @@ use chalkcourse_plan::Offers;
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 
-/// A block of one module with its lower left corner at a place in the frame of a face, not yet put on it: its number is the next free
-/// one.
+/// A block of one module with its lower left corner at a point of a face's frame, not yet added to the job: its id is
+/// the next free one.
 pub fn one_module(job: &Resolved, face: FaceId, orientation: Orientation, at: DVec2) -> Block {
     Block {
         id: BlockId(job.next_id),
@@ -38,10 +39,10 @@ pub fn one_module(job: &Resolved, face: FaceId, orientation: Orientation, at: DV
     }
 }
 
-/// What the rules find on a job and what they checked, as a findings file.
+/// The rules' findings on a job and what they checked, as a findings file.
 ///
 /// # Errors
-/// It can't be written as JSON.
+/// If it can't be serialized as JSON.
 pub fn findings_of(job: &chalkcourse_job::Resolved) -> Result<String, serde_json::Error> {
     let plan = chalkcourse_plan::evaluate(job);
     let mut text = serde_json::to_string_pretty(&chalkcourse_plan::findings_report(
@@ -53,7 +54,7 @@ pub fn findings_of(job: &chalkcourse_job::Resolved) -> Result<String, serde_json
     Ok(text)
 }
 
-/// The top of the checkout.
+/// The root of the checkout.
 pub fn top() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..")
 }

@@ -1,4 +1,4 @@
-//! The sample jobs, all invented, drawn by their numbers.
+//! The sample jobs, all invented, drawn from their dimensions.
 
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
@@ -63,7 +63,8 @@ impl Draw {
             place: Some(GeoPoint { latitude: 39.1, longitude: -84.5 }),
             ..Site::default()
         };
-        // Tamsin Bluff: lowest expected, exceeded in 2 % of summer hours, and cells flat on a deck at that.
+        // Tamsin Bluff: the lowest expected temperature, the one exceeded in 2 % of summer hours, and that of cells
+        // flat on a deck then.
         job.wiring = Arc::new(WiringChoices {
             lowest_celsius: Some(-22.0),
             highest_celsius: Some(34.0),
@@ -87,7 +88,7 @@ impl Draw {
         self.0.next_id - 1
     }
 
-    /// A face by its corners in plan, metres; `height` at its lowest corner.
+    /// Adds a face by its corners in plan, metres; `height` is at its lowest corner.
     fn face(
         &mut self,
         name: &str,
@@ -110,7 +111,7 @@ impl Draw {
         id
     }
 
-    /// A part with one pitch on all sides but its gables.
+    /// Adds a part with the same pitch on all sides but its gables.
     fn part(
         &mut self,
         name: &str,
@@ -223,8 +224,8 @@ pub fn quarry_lane() -> Resolved {
     draw.0
 }
 
-/// A 40-corner house with three dormers, for the time that a dragged corner takes: a long building with wings of uneven
-/// width on both sides, every side at 6:12, and a block on its longest slope.
+/// A 40-corner house with three dormers, to time dragging a corner: a long building with wings of uneven width on both
+/// sides, every side at 6:12, and a block on its longest slope.
 pub fn forty_corners() -> Resolved {
     let mut draw = Draw::new("Forty corners", "");
     let (mut south, mut north) = (Vec::new(), Vec::new());
@@ -234,7 +235,7 @@ pub fn forty_corners() -> Resolved {
         south.extend([(x, 0.0), (x + 3.0, 0.0), (x + 3.0, -depth), (x + 7.0 + more / 2.0, -depth)]);
         north.extend([(x, 10.0), (x + 2.0, 10.0), (x + 2.0, 10.0 + depth), (x + 6.0, 10.0 + depth)]);
     }
-    // Each wing comes back to the long wall where the next stretch begins.
+    // Each wing returns to the long wall where the next one starts.
     let close = |line: Vec<(f64, f64)>, wall: f64| -> Vec<(f64, f64)> {
         let mut all = Vec::new();
         for (i, &(x, y)) in line.iter().enumerate() {
@@ -262,16 +263,16 @@ pub fn forty_corners() -> Resolved {
     draw.0
 }
 
-/// A terrace of a hundred houses in four streets, each with two faces and a block of 5 × 5 on both: the stress
-/// case, 200 faces and 5 000 modules.
+/// A terrace of a hundred houses in four streets, each with two faces and a block of 5 × 5 on both: the stress case,
+/// 200 faces and 5,000 modules.
 pub fn mill_row() -> Resolved {
     let mut draw = Draw::new("Mill Row", "Terrace: tell the neighbours on both sides before tear-off.");
     let (wide, half) = (10.0, 7.5);
     for street in 0..4u32 {
         for house in 0..25u32 {
             let (x, y) = (wide * f64::from(house), 40.0 * f64::from(street));
-            // The blocks keep to the left, so that a pathway is left on the right.
-            // Every second house stands half a metre higher, with a party wall between.
+            // The blocks are on the left, so that a pathway is left on the right. Every second house is half a metre
+            // higher, with a party wall between.
             let eave = 5.0 + 0.5 * f64::from(house % 2);
             let name = format!("{}-{}", street + 1, house + 1);
             let (right, ridge, back) = (x + wide, y + half, y + 2.0 * half);
@@ -297,8 +298,9 @@ pub fn mill_row() -> Resolved {
     draw.0
 }
 
-/// A hip house of 48 × 30 ft at 6:12 with an ell of 16 × 12 ft that meets it in two valleys, overhangs of 16 in, two pipes, a
-/// chimney, a skylight, and 18 modules as 6 + 5 + 4 + 3 on its south side: the second job that `data/hand` takes off by hand.
+/// A hip house of 48 × 30 ft at 6:12 with an ell of 16 × 12 ft that meets it in two valleys, overhangs of 16 in, two
+/// pipes, a chimney, a skylight, and 18 modules as 6 + 5 + 4 + 3 on its south side: the second job taken off by hand in
+/// `data/hand`.
 pub fn heron_bend() -> Resolved {
     let mut draw = Draw::new("Heron Bend", "Park on the street: the drive is new concrete.");
     let walls = [
@@ -329,7 +331,7 @@ pub fn heron_bend() -> Resolved {
             _ => {}
         }
     }
-    // From the left end of the eave, and up from it.
+    // Measured from the left end of the eave.
     let south = draw.named("South");
     let origin = Layout::of(&draw.0).face(south).map_or(DVec2::ZERO, |(_, face)| face.bounds.min);
     draw.block("A", south, origin + dvec2(inches(100.0).metres(), inches(24.0).metres()), 4, 6);
@@ -344,7 +346,7 @@ pub fn heron_bend() -> Resolved {
     draw.0
 }
 
-/// A barn at 2:12 with a block on it: the kit refuses the pitch.
+/// A barn at 2:12 with a block on it: below the least pitch of the kit.
 pub fn low_barn() -> Resolved {
     let mut draw = Draw::new("Low Barn", "Shown to say no: the pitch is below what the kit allows.");
     let (long, half) = (40.0 * FOOT, 18.0 * FOOT);

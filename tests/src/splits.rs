@@ -1,22 +1,22 @@
-//! Runs cut from sticks by hand: any split that a kit's splice rule allows, looked for by throws of the dice. What it finds is
-//! checked, so it is a ceiling over the least that can be bought.
+//! Cutting runs from sticks by random search: any split that a kit's splice rule allows. Its results are checked, so
+//! each is an upper bound on the least that can be bought.
 
 use crate::dice::Dice;
 use chalkcourse_job::Sticks;
 
-/// What was bought, and what each run is made of.
+/// What was bought, and the pieces of each run.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Split {
-    /// Length of all sticks, metres.
+    /// Total length of all sticks, metres.
     pub bought: f64,
-    /// For each stick its length, and its pieces with the run that each goes to, metres.
+    /// For each stick its length, and its pieces with the run that each belongs to, metres.
     pub sticks: Vec<(f64, Vec<(usize, f64)>)>,
 }
 
-/// Rounding of lengths that were added up, metres.
+/// Tolerance for rounding of summed lengths, metres.
 const DUST: f64 = 1e-7;
 
-/// The least length bought that was found, for runs in metres; `None` where a run can't be made at all.
+/// The least length bought that was found, for runs in metres; `None` if a run can't be made at all.
 pub fn split(runs: &[f64], sticks: &Sticks, throws: usize, dice: &mut Dice) -> Option<Split> {
     let stocks: Vec<f64> = std::iter::once(sticks.length)
         .chain(sticks.also.iter().map(|other| other.length))
@@ -32,15 +32,15 @@ pub fn split(runs: &[f64], sticks: &Sticks, throws: usize, dice: &mut Dice) -> O
     best
 }
 
-/// Sticks that are being cut.
+/// Sticks being cut.
 struct Bench<'a> {
     rule: &'a Sticks,
     split: Split,
-    /// What is left of each stick.
+    /// Remaining length of each stick.
     left: Vec<f64>,
 }
 
-/// A run that is being made.
+/// A run being made.
 struct Made {
     run: usize,
     /// Still to be covered, metres.
@@ -49,13 +49,14 @@ struct Made {
 }
 
 impl Bench<'_> {
-    /// A piece that covers all of the rest needs so much.
+    /// The length of a piece that would cover the rest.
     fn need(&self, made: &Made) -> f64 {
         let (lap, least) = (self.rule.lap.metres(), self.rule.least_piece.metres());
         if made.pieces > 0 { (made.rest + lap).max(least) } else { made.rest }
     }
 
-    /// The longest piece from a stick that leaves no crumb to be covered after it; none where that is a crumb itself.
+    /// The longest piece of a stick that leaves a rest no shorter than the least piece; `None` if the piece itself
+    /// would be too short.
     fn part(&self, made: &Made, at: usize) -> Option<f64> {
         let (lap, least) = (self.rule.lap.metres(), self.rule.least_piece.metres());
         let lapped = if made.pieces > 0 { lap } else { 0.0 };
@@ -78,7 +79,7 @@ impl Bench<'_> {
     }
 }
 
-/// Runs in some order, laid from stick to stick: what is left of one begins the next run.
+/// Lays the runs in a random order from stick to stick: offcuts start the next run.
 fn throw(runs: &[f64], sticks: &Sticks, stocks: &[f64], dice: &mut Dice) -> Option<Split> {
     let mut order: Vec<usize> = (0..runs.len()).filter(|&run| runs[run] > 0.0).collect();
     for at in (1..order.len()).rev() {
@@ -90,7 +91,8 @@ fn throw(runs: &[f64], sticks: &Sticks, stocks: &[f64], dice: &mut Dice) -> Opti
         let mut made = Made { run, rest: runs[run], pieces: 0 };
         while made.rest > DUST {
             let need = bench.need(&made);
-            // All of it from the shortest offcut that holds it, now and then a part of it from one, or from a new stick.
+            // Take all of it from the shortest offcut that is long enough; else a part from an offcut, or from a new
+            // stick.
             let holds = (0..bench.left.len()).filter(|&at| bench.left[at] + DUST >= need);
             if let Some(at) = holds.min_by(|&a, &b| bench.left[a].total_cmp(&bench.left[b])) {
                 bench.cut(&mut made, at, need);
@@ -115,12 +117,12 @@ fn throw(runs: &[f64], sticks: &Sticks, stocks: &[f64], dice: &mut Dice) -> Opti
     Some(bench.split)
 }
 
-/// Whether a split covers all runs as the splice rule asks.
+/// Whether a split covers all runs and obeys the splice rule.
 pub fn holds(split: &Split, runs: &[f64], sticks: &Sticks) -> bool {
     let (lap, kerf, least) = (sticks.lap.metres(), sticks.kerf.metres(), sticks.least_piece.metres());
     let fits = |(stock, pieces): &(f64, Vec<(usize, f64)>)| {
         let cut: f64 = pieces.iter().map(|(_, length)| length + kerf).sum();
-        // The last cut of a stick may fall away.
+        // The last cut of a stick may need no kerf.
         cut <= stock + kerf + DUST
     };
     let covered = |run: usize| {
@@ -160,13 +162,13 @@ mod tests {
         let runs = [180.0 * 0.0254; 2];
         let found = split(&runs, &sticks(120.0, 0.0, 12.0), 50, &mut Dice::new(1)).unwrap();
         assert!((found.bought / 0.0254 - 360.0).abs() < 1e-6, "{found:?}");
-        // With laps of 2 in two more inches are needed for each run than three sticks have.
+        // With laps of 2 in, each run needs two more inches than three sticks have.
         let found = split(&runs, &sticks(120.0, 2.0, 12.0), 50, &mut Dice::new(1)).unwrap();
         assert!((found.bought / 0.0254 - 480.0).abs() < 1e-6, "{found:?}");
     }
 
     #[test]
-    fn crumbs_and_gaps_are_seen() {
+    fn short_pieces_and_gaps_are_rejected() {
         let (runs, sticks) = ([130.0 * 0.0254], sticks(120.0, 0.0, 12.0));
         let inch = 0.0254;
         let of = |a: f64, b: f64| Split {

@@ -1,5 +1,5 @@
-//! What the program says about a job, as the judge of claims reads it. All that the judge asks of the program under test goes
-//! through here: the rules' findings, the modules of a face, what a fill claims.
+//! The judge's view of what the program says about a job. Everything that the judge asks of the program under test goes
+//! through here: findings of the rules, modules of a face, claims of a fill.
 
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Amount, FaceId, Resolved, Sticks, apply};
@@ -9,21 +9,21 @@ use chalkcourse_rules::Severity;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// What `check` has against a job, by key.
+/// Open findings of `check`, by key.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Open {
-    /// Stops that nobody waived.
+    /// Stops that are not waived.
     pub stops: BTreeSet<String>,
-    /// Pairs of blocks that the kit wants farther apart: a caution.
+    /// Pairs of blocks closer than the kit's clearance: a caution.
     pub near_blocks: BTreeSet<String>,
 }
 
-/// What `check` has against a job.
+/// Open findings of a job.
 pub fn open(job: &Resolved) -> Open {
     open_on(job, &Arc::new(assemble(job)))
 }
 
-/// The same on a roof that was put together before.
+/// The same on a roof that is already assembled.
 pub fn open_on(job: &Resolved, roof: &Arc<Roof>) -> Open {
     let layout = Layout::on_roof(job, Arc::clone(roof));
     let mut open = Open::default();
@@ -41,41 +41,41 @@ pub fn open_on(job: &Resolved, roof: &Arc<Roof>) -> Open {
     open
 }
 
-/// The job without any block: what is against that is against the roof, not against an array.
+/// The job without blocks: findings on it are about the roof, not about an array.
 pub fn bare(job: &Resolved) -> Resolved {
     job.with(|job| job.blocks.clear())
 }
 
-/// Modules on a face.
+/// Number of modules on a face.
 pub fn modules_on(job: &Resolved, face: FaceId) -> usize {
     job.blocks.iter().filter(|block| block.face == face).map(|block| block.cells().count()).sum()
 }
 
-/// What a fill found on one face, and what it says that no layout exceeds.
+/// What a fill found on one face, and the maximum that it claims.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Claim {
     /// The face.
     pub face: FaceId,
     /// Modules laid.
     pub laid: usize,
-    /// "At most" so many.
+    /// The claimed maximum.
     pub most: usize,
-    /// In words.
+    /// The claim in words.
     pub words: String,
 }
 
 /// The usual fill of some faces: the claim of each, and the job with all of them in place.
 ///
 /// # Errors
-/// A face that can't be filled.
+/// If a face can't be filled.
 pub fn claims(job: &Resolved, faces: &[FaceId]) -> Result<(Vec<Claim>, Resolved), FillError> {
     claims_of(job, faces, Mode::SlidingRows)
 }
 
-/// The same for one way of filling.
+/// The same for a given mode.
 ///
 /// # Errors
-/// A face that can't be filled.
+/// If a face can't be filled.
 pub fn claims_of(job: &Resolved, faces: &[FaceId], mode: Mode) -> Result<(Vec<Claim>, Resolved), FillError> {
     let fills = fill(job, faces, mode, &|| false)?;
     let after =
@@ -87,18 +87,18 @@ pub fn claims_of(job: &Resolved, faces: &[FaceId], mode: Mode) -> Result<(Vec<Cl
     Ok((claims, after))
 }
 
-/// What is said of a number of modules on some faces.
+/// The answer to a fill to a number of modules.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Number {
-    /// They are laid.
+    /// This many were laid.
     Laid(usize),
-    /// The faces hold so many at most.
+    /// The faces hold at most this many.
     TooMany(usize),
-    /// Something else.
+    /// Another error.
     Refused(String),
 }
 
-/// What is said when just so many modules are asked for, as compact as can be.
+/// Asks for exactly this number of modules, as compact as possible.
 pub fn number(job: &Resolved, faces: &[FaceId], modules: usize) -> Number {
     let mode = Mode::ToNumber(Target { size: Size::Modules(modules), way: Way::Compact });
     match claims_of(job, faces, mode) {
@@ -108,28 +108,29 @@ pub fn number(job: &Resolved, faces: &[FaceId], modules: usize) -> Number {
     }
 }
 
-/// The most worth that a fill by worth claims for a face, with modules of a worth; `None` where it claims none.
+/// The greatest worth that a fill by worth claims possible on a face, with the given worth of a module; `None` if it
+/// claims none.
 pub fn most_worth(job: &Resolved, face: FaceId, module: f64) -> Option<f64> {
     let mode = Mode::ByWorth(Worth { module, by_area: false });
     let fills = fill(job, &[face], mode, &|| false).ok()?;
     fills.first()?.measure.as_ref()?.any
 }
 
-/// A cut list of the order that is told to buy the least: the part, the runs that it is for, the rule of its sticks, and what it
-/// buys. Metres.
+/// A cut list of the order that claims to buy the least: the part, the runs, the rule of its sticks, and what it buys.
+/// Metres.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LeastCuts {
     /// The part.
     pub part: String,
     /// Lengths of the runs.
     pub runs: Vec<f64>,
-    /// How they may be made.
+    /// The sticks and their splice rule.
     pub sticks: Sticks,
     /// What is bought.
     pub bought: f64,
 }
 
-/// All cut lists of a job's order that say that nothing less can be bought.
+/// All cut lists of a job's order that claim that nothing less can be bought.
 pub fn least_cuts(job: &Resolved) -> Vec<LeastCuts> {
     let plan = chalkcourse_plan::evaluate(job);
     let terms = plan.takeoff.lines.iter().flat_map(|line| line.terms.iter().map(move |term| (line, term)));
@@ -147,7 +148,7 @@ pub fn least_cuts(job: &Resolved) -> Vec<LeastCuts> {
         .collect()
 }
 
-/// Faces that the kit may stand on.
+/// Faces that are steep enough for the kit.
 pub fn steep_enough(job: &Resolved) -> Vec<FaceId> {
     job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect()
 }

@@ -49,7 +49,7 @@ fn every_roof_surface_of_the_sample_is_a_face_or_reported_and_matches_the_refere
     assert!(faces > 40 && left >= 3, "{faces} faces, {left} left out");
 }
 
-/// The job agrees with the file: areas survive the path through faces, frames and the roof report.
+/// The job agrees with the file: areas are preserved through faces, frames and the roof report.
 #[test]
 fn a_building_becomes_a_job_with_the_same_areas() {
     let path = top().join("tests/data/3dbag-sample.city.jsonl");

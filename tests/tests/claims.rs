@@ -1,14 +1,16 @@
-//! What fills claim, judged by layouts by hand that `check` passes (`chalkcourse_tests::climb`), on houses by number.
+//! Fill claims, tested with independent layouts that `check` passes (`chalkcourse_tests::climb`), on numbered test
+//! houses.
 //!
-//! Here, in about a minute of a debug build: every kept layout that beat a claim once; the limits of the hand against `check` on 48
-//! houses; and on a share of the houses by number and of the real roofs (`SOME`) that no layout by hand in a quick search has more
-//! than is claimed, that filled roofs have no stop, that most faces are filled to the bound and no gap is wide, that numbers and
-//! worth agree with the hand, that waivers change nothing. The rarest of these has shown on one face in 35: a claim that is broken
-//! for a kind of roof shows here, one that is broken on a roof in hundreds may not.
+//! These tests, about a minute in a debug build, check: every kept layout that once beat a claim; the independent
+//! limits against `check` on 48 houses; and on a sample of the numbered houses and of the real roofs (`SOME`) that no
+//! layout of a quick independent search has more modules than claimed, that filled roofs have no stop, that most faces
+//! are filled to the bound and no gap is wide, that fills to a number and by worth agree with the independent layouts,
+//! and that waivers change nothing. The rarest of these failures has shown on one face in 35: a claim that is broken
+//! for a type of roof fails here, one that is broken on one roof in hundreds may not.
 //!
-//! The example `claims` asks the same of all 200 usual houses, of any number of odd and awkward ones and all real roofs, and climbs
-//! as long as it is told to; it also judges layouts whose blocks are nearer than the kit asks (`Strict::Stops`), and cut lists of
-//! orders. `DEVELOPERS.md` has its figures.
+//! The example `claims` checks all 200 usual houses, any number of odd and awkward ones and all real roofs, with any
+//! search effort; it also tests layouts whose blocks are closer than the kit's clearance (`Strict::Stops`), and cut
+//! lists of orders. `DEVELOPERS.md` has its figures.
 
 #![allow(
     clippy::expect_used,
@@ -29,7 +31,7 @@ use chalkcourse_tests::{kept, one_module, samples, top, verdict};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// The kept houses are of all kinds, with and without room for the fire service, and sound.
+/// The usual houses include all roof types, with and without fire access, and are sound.
 #[test]
 fn usual_houses_are_sound_and_of_all_kinds() {
     let mut kinds = std::collections::BTreeMap::new();
@@ -48,9 +50,9 @@ fn usual_houses_are_sound_and_of_all_kinds() {
     assert!((60..=140).contains(&with_fire), "{with_fire}");
 }
 
-/// What the climber hands out was checked, and is the same for the same dice.
+/// Results of the climber pass `check`, and are the same for the same seed.
 #[test]
-fn layouts_by_hand_pass_and_are_the_same_again() {
+fn independent_layouts_pass_and_are_reproducible() {
     for house in [usual(1), odd(2), awkward(3)] {
         for face in verdict::steep_enough(&house.job) {
             for strict in [Strict::Kit, Strict::Stops] {
@@ -65,10 +67,10 @@ fn layouts_by_hand_pass_and_are_the_same_again() {
     }
 }
 
-/// Where one module may stand is known to the hundredth of a millimetre: just inside the ends of each stretch `check` passes it,
-/// just outside it does not.
+/// The independent limits agree with `check` to a hundredth of a millimetre: just inside the ends of each interval
+/// `check` passes a module, just outside it does not.
 #[test]
-fn limits_by_hand_are_those_of_check() {
+fn independent_limits_agree_with_check() {
     let mut dice = Dice::new(11);
     let mut tried = 0;
     let houses = (1..=12).flat_map(|seed| [usual(seed), odd(seed), awkward(seed), awkward(seed + 50)]);
@@ -93,7 +95,7 @@ fn limits_by_hand_are_those_of_check() {
                         let block = one_module(&job, face, way, dvec2(u, v));
                         job.blocks.push(block);
                         let stops = verdict::open(&job).stops;
-                        // Ways for the fire service, and courses that the kit wants the rail on, are not about this place along the eave.
+                        // Pathways, and courses that the rail must be on, do not depend on the position along the eave.
                         let about = |key: &&String| {
                             !["fire-paths", "fire-plane-path", "fire-street", "laying"]
                                 .iter()
@@ -116,8 +118,8 @@ fn limits_by_hand_are_those_of_check() {
     assert!(tried > 500, "{tried}");
 }
 
-/// Layouts by hand that beat a claim once: each still passes `check` and holds what is told of it, and the climber beats that claim
-/// in its quickest search.
+/// Independent layouts that once beat a claim: each still passes `check` and has the recorded number of modules, and
+/// the climber beats that claim in its quickest search.
 #[test]
 fn kept_layouts_pass_check() {
     let all = kept::all().unwrap();
@@ -132,9 +134,9 @@ fn kept_layouts_pass_check() {
     }
 }
 
-/// No claim says less than what a hand holds that was kept.
+/// No claim is lower than the count of a kept layout.
 #[test]
-fn kept_layouts_are_within_what_is_claimed() {
+fn kept_layouts_are_within_the_claims() {
     let mut beaten = Vec::new();
     for kept in kept::all().unwrap() {
         let claim = verdict::claims(&kept.job, &[kept.face()]).unwrap().0.remove(0);
@@ -149,7 +151,7 @@ fn kept_layouts_are_within_what_is_claimed() {
     assert!(beaten.is_empty(), "{}", beaten.join("\n"));
 }
 
-/// What is wrong with the claims of a house: layouts by hand that hold more, and stops on what was filled.
+/// Errors in the claims of a house: independent layouts with more modules, and stops on the filled job.
 fn wrong(name: &str, job: &Resolved, budget: Budget) -> Vec<String> {
     let mut wrong = Vec::new();
     let faces = verdict::steep_enough(job);
@@ -158,7 +160,7 @@ fn wrong(name: &str, job: &Resolved, budget: Budget) -> Vec<String> {
         let Ok((claims, after)) = verdict::claims(job, &[face]) else { continue };
         let Some(claim) = claims.first() else { continue };
         assert_eq!(verdict::modules_on(&after, face), claim.laid, "{name}");
-        // A claim names the kit's distance between blocks: nearer ones are a caution, and another matter.
+        // A claim assumes the kit's distance between blocks: closer blocks are only a caution, and not covered.
         let hand = climb(job, face, Strict::Kit, budget.beyond(claim.most), 1);
         if hand.modules > claim.most {
             wrong.push(format!("{name}, face {face}: {} by hand, {}", hand.modules, claim.words));
@@ -168,7 +170,7 @@ fn wrong(name: &str, job: &Resolved, budget: Budget) -> Vec<String> {
     wrong
 }
 
-/// Stops on a job with all its faces filled: taking modules out clears each.
+/// New stops on a job with all its faces filled; taking modules out clears each.
 fn stopped(name: &str, job: &Resolved) -> Vec<String> {
     let before = verdict::open(job).stops;
     let Ok((_, after)) = verdict::claims(job, &verdict::steep_enough(job)) else { return Vec::new() };
@@ -176,7 +178,7 @@ fn stopped(name: &str, job: &Resolved) -> Vec<String> {
     stops.difference(&before).map(|stop| format!("{name}, filled: {stop}")).collect()
 }
 
-/// Real roofs of the sample, without and with room for the fire service.
+/// Real roofs of the sample, without and with fire access.
 fn real_roofs() -> Vec<(String, Resolved)> {
     let file = top().join("tests/data/3dbag-sample.city.jsonl");
     let mut roofs = houses::real(&file, false);
@@ -185,12 +187,12 @@ fn real_roofs() -> Vec<(String, Resolved)> {
     roofs
 }
 
-/// The numbers of the houses that are filled here; those of a kind follow each other in no order.
+/// The houses filled in these tests; consecutive seeds are unrelated.
 const SOME: [u64; 6] = [2, 5, 8, 11, 16, 23];
 
-/// A share of all roofs.
+/// On a sample of all roofs.
 #[test]
-fn no_layout_by_hand_has_more_than_is_claimed() {
+fn no_independent_layout_beats_a_claim() {
     let mut found = Vec::new();
     for seed in SOME {
         for (name, house) in [("usual", usual(seed)), ("odd", odd(seed)), ("awkward", awkward(seed))] {
@@ -200,21 +202,21 @@ fn no_layout_by_hand_has_more_than_is_claimed() {
     assert!(found.is_empty(), "{} wrong:\n{}", found.len(), found.join("\n"));
 }
 
-/// The same on a share of the real roofs.
+/// The same on a sample of the real roofs.
 #[test]
-fn no_layout_by_hand_on_real_roofs_has_more_than_is_claimed() {
+fn no_independent_layout_beats_a_claim_on_real_roofs() {
     let roofs = real_roofs();
     let some = roofs.iter().step_by(7);
     let found: Vec<String> = some.flat_map(|(name, job)| wrong(name, job, Budget::QUICK)).collect();
     assert!(found.is_empty(), "{} wrong:\n{}", found.len(), found.join("\n"));
 }
 
-/// A waiver of a pathway or of the room beside a ridge changes no claim.
+/// A waiver of a pathway or of the ridge setback changes no claim.
 #[test]
-fn claims_do_not_lean_on_waivers() {
+fn claims_do_not_depend_on_waivers() {
     for house in USUAL.map(usual).filter(|house| house.job.rule_book.fire_access.is_some()).take(4) {
         let faces = verdict::steep_enough(&house.job);
-        // As if none had been found and that was accepted: no less can be.
+        // Waivers that accept no pathway at all: none could accept less.
         let width = house.job.rule_book.fire_access.as_ref().unwrap().path_width.value;
         let ways = |count| Quantity::Pathways { count, width };
         let mut keys = vec![
@@ -234,16 +236,16 @@ fn claims_do_not_lean_on_waivers() {
     }
 }
 
-/// Usual houses with a face where a fill once held two modules or more less than the bound: they run around a wing, a dormer or a
-/// skylight.
+/// Usual houses with a face where a fill was once two or more modules short of the bound: faces around a wing, a dormer
+/// or a skylight.
 const HARD: [u64; 15] = [18, 21, 24, 30, 31, 48, 50, 76, 80, 97, 155, 180, 187, 196, 199];
 
-/// Faces of those where more is laid since rows are spread as suits the row above, and how many a climb by hand laid there: by the
-/// name of the face.
+/// Faces of those where the fill has improved since rows are aligned with the row above, by name, and how many modules
+/// an independent search found there.
 const BY_HAND: [(u64, &str, usize); 5] =
     [(48, "South", 29), (80, "South", 31), (97, "South 2", 15), (155, "North", 26), (196, "South", 22)];
 
-/// Where the gap is still wider than that, and how wide.
+/// Faces where the gap is still wider, and by how much.
 const STILL_WIDE: [(u64, &str, usize); 6] = [
     (18, "South", 2),
     (21, "South", 2),
@@ -253,10 +255,10 @@ const STILL_WIDE: [(u64, &str, usize); 6] = [
     (187, "West", 2),
 ];
 
-/// On usual houses at least four fifths of the faces are filled to the bound, and no gap is wider than one module, or than 1 in 20, but
-/// for the six named above.
+/// On usual houses at least four fifths of the faces are filled to the bound, and no gap is wider than one module, or
+/// than 1 in 20, except the six listed above.
 #[test]
-fn usual_faces_are_filled_to_the_bound_or_nearly() {
+fn usual_faces_are_filled_close_to_the_bound() {
     let (mut faces, mut closed, mut wide) = (0, 0, Vec::new());
     let all: BTreeSet<u64> = USUAL.skip(2).step_by(8).chain(HARD).collect();
     for &seed in &all {
@@ -280,9 +282,9 @@ fn usual_faces_are_filled_to_the_bound_or_nearly() {
     assert!(wide.is_empty(), "{} of {faces} faces:\n{}", wide.len(), wide.join("\n"));
 }
 
-/// A number that was laid by hand is not refused with fewer as the most.
+/// A fill to a number that an independent layout reaches is not refused with a lower maximum.
 #[test]
-fn numbers_that_can_be_laid_are_not_refused() {
+fn reachable_numbers_are_not_refused() {
     let mut wrong = Vec::new();
     for seed in SOME {
         let house = usual(seed);
@@ -297,9 +299,9 @@ fn numbers_that_can_be_laid_are_not_refused() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
-/// With modules that outweigh all flashing, the most worth is at least that of the modules laid by hand.
+/// With modules that outweigh all flashing, the claimed maximum worth is at least that of the independent layout.
 #[test]
-fn no_layout_by_hand_is_worth_more_than_is_claimed() {
+fn no_independent_layout_beats_a_worth_claim() {
     let module = 1e7;
     let mut wrong = Vec::new();
     for seed in SOME {
@@ -316,11 +318,11 @@ fn no_layout_by_hand_is_worth_more_than_is_claimed() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
-/// Two modules by hand on a face like two steps of a stair, a foot apart up the slope: the upper one lies over two fifths of the lower
-/// one, which is too little to hook into, so that it is a block of its own. What is said of the most must know the distance of two
-/// blocks to the millimetre: with more, one module would be the most.
+/// Two modules laid by hand on a face shaped like two steps of a stair, a foot apart up the slope: the upper one
+/// overlaps two fifths of the lower one, too little to hook into, so that it is a block of its own. The bound must use
+/// the exact distance between two blocks: with any more, it would be one module.
 #[test]
-fn room_between_two_blocks_is_counted_as_it_is() {
+fn the_bound_uses_the_exact_distance_between_blocks() {
     let job = samples::alder_court();
     let (wide, high) = (job.kit.module.length.metres(), job.kit.module.width.metres());
     let (foot, hair) = (Length::from_feet(1.0).metres(), 5e-4);
@@ -363,7 +365,7 @@ fn room_between_two_blocks_is_counted_as_it_is() {
     assert_eq!((claim.laid, claim.most), (2, 2), "{}", claim.words);
 }
 
-/// A block whose rows are pulled together until their modules lie on one another.
+/// A block whose rows are pulled together until their modules overlap.
 fn pulled_together(job: &Resolved, face: FaceId) -> Resolved {
     let mut job = job.clone();
     let shifts = (0..2).map(|row| RowShift { row, from: 1, by: Length::from_metres(-1.0) }).collect();
@@ -372,17 +374,17 @@ fn pulled_together(job: &Resolved, face: FaceId) -> Resolved {
     job
 }
 
-/// Modules of one block do not lie on one another either.
+/// Modules of the same block must not overlap either.
 #[test]
-fn modules_of_one_block_do_not_lie_on_one_another() {
+fn modules_of_one_block_must_not_overlap() {
     let job = samples::alder_court();
     let open = verdict::open(&pulled_together(&job.with(|job| job.penetrations.clear()), job.faces[0].id));
     assert!(!open.stops.is_empty());
 }
 
-/// A kit that lays rows in line is not got around by a shift that begins at the second place of a row.
+/// A kit that requires aligned rows also rejects a shift that starts at the second place of a row.
 #[test]
-fn joints_are_told_wherever_a_shift_begins() {
+fn joints_are_checked_wherever_a_shift_starts() {
     let mut job = samples::alder_court();
     let face = job.faces[0].id;
     job = pulled_together(&job.with(|job| job.penetrations.clear()), face);

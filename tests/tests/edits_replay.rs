@@ -305,7 +305,7 @@ proptest! {
 }
 
 #[test]
-fn the_dice_reach_every_edit() {
+fn the_random_input_reaches_every_edit() {
     let job = house();
     let kinds: std::collections::BTreeSet<String> = (0..26u8)
         .filter_map(|what| edit(&job, (what, 0, 0.3, 0.4, 2)))

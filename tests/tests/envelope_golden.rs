@@ -1,4 +1,5 @@
-//! The visible faces of a house of several parts, against areas of an independent library kept as data: see `how` in the file.
+//! The visible faces of a house of several parts, against areas of an independent library stored as data: see `how` in
+//! the file.
 
 #![allow(
     clippy::expect_used,

@@ -1,5 +1,5 @@
-//! Filled faces: what the fitting lays, the rules must pass; a claim of "at most" must hold between modes; and provable cases
-//! come out exactly.
+//! Filled faces: what a fill lays passes the rules; a claim of "at most" holds across modes; and provable cases come
+//! out exactly.
 
 #![allow(
     clippy::expect_used,
@@ -31,13 +31,13 @@ fn filled(job: &Resolved, face: FaceId, mode: Mode) -> (Fill, Resolved) {
     (fill, job)
 }
 
-/// Stops and cautions about blocks, in words.
+/// Keys of all stops.
 fn troubles(job: &Resolved) -> Vec<String> {
     let plan = evaluate(job);
     plan.findings.iter().filter(|f| f.severity == Severity::Stop).map(|f| f.key.to_string()).collect()
 }
 
-/// One face of `wide` × `high` metres on the slope, with a book that asks for nothing.
+/// One face of `wide` × `high` metres on the slope, with a book that has no limits.
 fn bare(wide: f64, high: f64) -> Resolved {
     let mut book = RuleBook { setbacks: Default::default(), ..(*builtin_rule_book()).clone() };
     book.courses_to_ridge.value = 0;
@@ -70,7 +70,7 @@ fn a_face_n_modules_wide_holds_n_and_a_hair_less_holds_one_fewer() {
             let (fill, job) = filled(&bare(wide + 1e-6, 1.2), FaceId(1), mode);
             assert_eq!((fill.modules, fill.bound), (n as usize, n as usize), "{mode:?}: {}", fill.claim);
             assert_eq!(troubles(&job), Vec::<String>::new());
-            // `check` passes a tenth of a millimetre, and narrower reveals: what the usual bound ranges over.
+            // `check` tolerates a tenth of a millimetre, and narrower reveals; the bound of this mode covers those too.
             if mode == Mode::SlidingRows {
                 continue;
             }
@@ -99,7 +99,7 @@ fn samples_are_filled_within_the_rules() {
                     .findings
                     .iter()
                     .filter(|f| f.severity == Severity::Stop && f.place.face == Some(face.id))
-                    // a porch that dies into a wall has no ridge for a pathway to lead to
+                    // A porch that dies into a wall has no ridge for a pathway to lead to.
                     .filter(|f| !(face.name == "Porch" && f.rule == "fire-plane-path"))
                     .filter(|f| f.place.block.is_none_or(|id| fill.blocks.iter().any(|b| b.id == id)))
                     .map(|f| f.key.to_string())
@@ -130,7 +130,7 @@ prop_compose! {
         wide in 4.5..11.0f64, high in 2.0..7.0f64, left in 0.0..2.0f64, right in 0.0..2.0f64,
         boots in prop::collection::vec((0.1..0.9f64, 0.1..0.9f64, 0..5usize), 0..4),
     ) -> Resolved {
-        // without fire access: where a pathway is kept differs from mode to mode, and with it the claim
+        // Without fire access: the reserved pathway differs between modes, and the claim with it.
         let book = RuleBook { fire_access: None, ..(*builtin_rule_book()).clone() };
         let mut job = Resolved::new("random".into(), builtin_kit(), Arc::new(book), builtin_prices());
         let corners = vec![dvec2(0.0, 0.0), dvec2(wide, 0.0), dvec2(wide - right, high), dvec2(left, high)];
@@ -151,7 +151,7 @@ prop_compose! {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(60))]
 
-    /// What no layout exceeds, no way of laying does; one grid holds one whole block.
+    /// No mode exceeds the general bound; one grid holds one whole block.
     #[test]
     fn modes_are_ordered_and_the_rules_pass_what_is_laid(job in face()) {
         let laid = |mode| -> Result<Fill, TestCaseError> {
@@ -174,7 +174,7 @@ proptest! {
     }
 }
 
-/// A filled face whose blocks are locked keeps them, and what still fits keeps its distance from them.
+/// Filling a face with locked blocks keeps them, and new blocks keep their distance from them.
 #[test]
 fn locked_blocks_stay() {
     let job = samples::alder_court();
@@ -192,7 +192,7 @@ const TO: fn(usize, Way) -> Mode =
     |modules, way| Mode::ToNumber(Target { size: Size::Modules(modules), way });
 
 #[test]
-fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists() {
+fn a_fill_to_a_number_is_exact_and_its_split_is_cheapest() {
     let job = samples::alder_court();
     let faces: Vec<FaceId> = job.faces.iter().map(|face| face.id).collect();
     for way in [Way::Compact, Way::Cheapest] {
@@ -201,7 +201,7 @@ fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists()
         assert!(total == 30 && fills.iter().all(|fill| fill.proved), "{}", fills[0].claim);
         let sum =
             |fills: &[Fill]| fills.iter().filter_map(|f| f.measure.as_ref()).map(|m| m.value).sum::<f64>();
-        // Face by face, each number by itself: the least of all sums.
+        // Face by face, each number by itself: the minimum over all splits.
         let alone = |face: FaceId, modules: usize| match modules {
             0 => Some(0.0),
             _ => fill(&job, &[face], TO(modules, way), &|| false).ok().map(|fills| sum(&fills)),
@@ -220,10 +220,11 @@ fn a_number_of_modules_is_met_exactly_and_no_cheaper_share_of_two_faces_exists()
     assert!(error.contains("500 modules were asked for"), "{error}");
 }
 
-/// How many were found is told, on one face and on several, with room beside the ridge that grows with the array and beside
-/// locked blocks: that many are laid, and one more is refused with the same number. What none can exceed is no less.
+/// When a number can't be reached, the error tells how many were found, on one face and on several, with a ridge
+/// setback that grows with the array and beside locked blocks: that many can be laid, and one more is refused with the
+/// same number. The bound is no less.
 #[test]
-fn one_more_than_fits_is_told_how_many_do() {
+fn asking_for_too_many_reports_how_many_fit() {
     let most = |job: &Resolved, faces: &[FaceId], modules: usize| match fill(
         job,
         faces,
@@ -270,7 +271,7 @@ fn one_more_than_fits_is_told_how_many_do() {
 }
 
 #[test]
-fn worth_grows_with_value_and_a_worthless_module_is_not_laid() {
+fn worth_grows_with_module_value_and_worthless_modules_are_left_out() {
     let job = samples::alder_court();
     let laid = |module| {
         let fill = filled(&job, job.faces[0].id, Mode::ByWorth(Worth { module, by_area: false })).0;
@@ -284,10 +285,10 @@ fn worth_grows_with_value_and_a_worthless_module_is_not_laid() {
     assert!(few <= many && some < most && many == grid, "{few} {some} {many} {most} {grid}");
 }
 
-/// With a kit that lets rails fall only so far above a course line, all ways of laying keep to it; and with a kit without free
+/// With a kit that allows rails only within a range above a course line, all modes comply; and with a kit without free
 /// joints no row is shifted.
 #[test]
-fn the_kit_says_how_rows_and_rails_lie() {
+fn the_kit_restricts_rows_and_rails() {
     let mut job = samples::alder_court();
     let mut kit = (*job.kit).clone();
     kit.laying.base_rail.anywhere = false;
@@ -308,10 +309,10 @@ fn the_kit_says_how_rows_and_rails_lie() {
     assert!(error.contains("half-lapped"), "{error}");
 }
 
-/// Going on ends proved or with what the first pass had, each answer told is better than the one before, and a stop in the first
-/// pass still leaves modules that the rules pass.
+/// Improving ends with a proof or with the result of the first pass, each reported answer is better than the one
+/// before, and stopping in the first pass still leaves modules that the rules pass.
 #[test]
-fn improving_never_loses_and_a_stop_keeps_the_best() {
+fn improving_never_gets_worse_and_stopping_keeps_the_best() {
     let job = samples::quarry_lane();
     let faces: Vec<FaceId> =
         job.faces.iter().filter(|face| face.pitch >= job.kit.least_pitch).map(|face| face.id).collect();
@@ -326,7 +327,7 @@ fn improving_never_loses_and_a_stop_keeps_the_best() {
         fill_improving(&job, &faces, Mode::SlidingRows, &late, &mut |fills| told.push(sums(fills))).unwrap();
     assert!(!told.is_empty() && told.windows(2).all(|two| two[0].0 <= two[1].0), "{told:?}");
     assert_eq!(told.last(), Some(&sums(&last)));
-    // A first answer for all faces comes at once: who stops it there has that much.
+    // A first answer for all faces comes at once: stopping there yields at least that much.
     let first = std::cell::RefCell::new(Vec::new());
     let once = || !first.borrow().is_empty();
     let kept = fill_improving(&job, &faces, Mode::SlidingRows, &once, &mut |fills| {
@@ -346,8 +347,9 @@ fn improving_never_loses_and_a_stop_keeps_the_best() {
     }
 }
 
-/// All faces of a house at once, improved as long as there is something to improve: what covers more than a third of the roof keeps
-/// 36 in beside the ridge, or covers no more (IRC R324.6.2, 2018). Improving one face used to look past what all of them cover.
+/// All faces of a house at once, improved until nothing is left to improve: an array that covers more than a third of
+/// the roof has a ridge setback of 36 in, or covers no more (IRC R324.6.2, 2018). Improving a single face used to
+/// ignore the total coverage.
 #[test]
 fn whole_houses_improved_to_the_end_have_no_stop() {
     for name in ["quarry-lane.chalk.json", "alder-court.chalk.json"] {
@@ -362,9 +364,9 @@ fn whole_houses_improved_to_the_end_have_no_stop() {
     }
 }
 
-/// Everything in the way has its price, and every price its places.
+/// Every obstacle has its cost, and every cost its places.
 #[test]
-fn what_holds_back_names_things_and_places() {
+fn limits_of_a_fill_have_names_and_places() {
     let job = samples::alder_court();
     for mode in [Mode::SlidingRows, Mode::WholeBlocks(1), TO(12, Way::Compact)] {
         let (fill, after) = filled(&job, job.faces[0].id, mode);

@@ -1,5 +1,4 @@
-//! What stands on a roof once it is filled: no stop that a person could clear by moving or taking out modules, whatever was waived
-//! before.
+//! A filled roof has no stop that a person could clear by moving or removing modules, whatever was waived before.
 
 #![allow(
     clippy::expect_used,
@@ -24,14 +23,14 @@ fn filled(job: &Resolved) -> Resolved {
     verdict::claims(job, &verdict::steep_enough(job)).unwrap().1
 }
 
-/// What stops a filled job and did not stop it before.
+/// Stops of the filled job that the job did not have before.
 fn new_stops(before: &Resolved, after: &Resolved) -> BTreeSet<String> {
     let was = verdict::open(before).stops;
     verdict::open(after).stops.into_iter().filter(|stop| !was.contains(stop)).collect()
 }
 
-/// Jobs in which one block stands elsewhere, by a raster of half a metre, or has lost a module, a row or a column, or is gone; and with
-/// one module left of all. None is without modules.
+/// Variants of a job in which one block is moved, on a raster of half a metre, or has lost a module, a row or a column,
+/// or is removed; and variants with a single module left. None is without modules.
 fn moved_or_taken_out(job: &Resolved) -> Vec<Resolved> {
     let with = |old: &Block, new: Block| {
         job.with(|job| {
@@ -66,7 +65,7 @@ fn moved_or_taken_out(job: &Resolved) -> Vec<Resolved> {
     found
 }
 
-/// Stops of a filled job that some move, or modules taken out short of all, would clear without another one.
+/// Stops of a filled job that moving a block or removing some modules would clear without causing another.
 fn clearable(before: &Resolved, after: &Resolved) -> BTreeSet<String> {
     let stops = new_stops(before, after);
     if stops.is_empty() {
@@ -79,7 +78,7 @@ fn clearable(before: &Resolved, after: &Resolved) -> BTreeSet<String> {
     moved_or_taken_out(after).iter().flat_map(cleared).collect()
 }
 
-/// What is filled passes `check` on usual houses, all faces at once.
+/// Usual houses with all faces filled at once pass `check`.
 #[test]
 fn filled_houses_have_no_stop() {
     for seed in USUAL.step_by(9) {
@@ -88,8 +87,9 @@ fn filled_houses_have_no_stop() {
     }
 }
 
-/// A stop that is left on a filled real roof is one that any module there has, and the claim says so: no move and no module taken out
-/// clears it, and what fixes there are leave no module. One of them is a small roof without room for a second pathway.
+/// A stop left on a filled real roof is one that any module there causes, and the claim says so: no move and no removal
+/// of modules clears it, and the available fixes leave no module. One of them is a small roof without room for a second
+/// pathway.
 #[test]
 fn no_stop_on_a_filled_real_roof_is_cleared_by_moving_or_taking_out_modules() {
     let file = top().join("tests/data/3dbag-sample.city.jsonl");
@@ -109,9 +109,9 @@ fn no_stop_on_a_filled_real_roof_is_cleared_by_moving_or_taking_out_modules() {
     assert!((1..=2).contains(&stopped), "{stopped}");
 }
 
-/// The search above sees a stop that can be cleared: a filled block pushed over the border of its face.
+/// The search above detects a stop that can be cleared: a filled block pushed over the border of its face.
 #[test]
-fn the_search_clears_what_can_be_cleared() {
+fn the_search_detects_clearable_stops() {
     let house = usual(3).job;
     let mut after = filled(&house);
     after.blocks[0].at.y -= 1.0;
@@ -120,8 +120,8 @@ fn the_search_clears_what_can_be_cleared() {
     assert_eq!(clearable(&house, &after), stops);
 }
 
-/// Everything that stops an array laid as if hardly a rule were there is waived, by the numbers that blocks of a fill will have: the fill
-/// and what it claims are as without, and nothing that stands on the roof needs a waiver.
+/// Waive everything that stops an array laid almost without rules, with the block ids that a fill would use: the fill
+/// and its claims are the same as without waivers, and nothing on the roof needs a waiver.
 #[test]
 fn a_waiver_of_all_that_stops_an_array_changes_no_fill() {
     let mut waived_rules = BTreeSet::new();

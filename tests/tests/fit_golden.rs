@@ -1,5 +1,5 @@
-//! Fits against answers of reference libraries (GEOS, HiGHS, networkx), kept in `tests/data/fit-golden.json`
-//! with how they were made. `tests/peers/fit_against_references.py --golden` makes them again.
+//! Fits against answers of reference libraries (GEOS, HiGHS, networkx), stored in `tests/data/fit-golden.json` with how
+//! they were made. `tests/peers/fit_against_references.py --golden` regenerates them.
 
 #![allow(
     clippy::expect_used,

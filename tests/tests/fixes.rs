@@ -211,7 +211,7 @@ fn cleared_by_moves(job: &Resolved, before: &[Finding], block: &Block) -> BTreeS
 
 /// The search is this test's own: a raster of half a metre and two lines by a tenth, each position judged by the check alone.
 #[test]
-fn what_a_search_of_moves_clears_has_a_fix_that_keeps_all_modules() {
+fn stops_cleared_by_a_move_have_a_fix_that_keeps_all_modules() {
     let (mut clearable, mut kept, mut any) = (0, 0, 0);
     for job in some_jobs(60).into_iter().chain(some_houses(25)) {
         let plan = evaluate(&job);
@@ -241,7 +241,7 @@ fn what_a_search_of_moves_clears_has_a_fix_that_keeps_all_modules() {
 }
 
 #[test]
-fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
+fn no_fix_without_finding_and_stopping_ends_at_once() {
     let job = samples::quarry_lane();
     let plan = evaluate(&job);
     let nothing = FindingKey::new("setback", Subject::Whole);
@@ -250,7 +250,8 @@ fn a_fix_of_nothing_is_none_and_stopping_ends_at_once() {
     assert!(stopped.stopped && stopped.offered().is_empty());
 }
 
-/// A block over the left rake, and another one so near on its right that the first can't come in before that has made room.
+/// A block over the left rake, and another one so near on its right that the first can't move in before that one has
+/// made room.
 #[test]
 fn a_sequence_clears_without_loss_what_one_step_clears_at_a_loss() {
     let mut job = samples::alder_court();

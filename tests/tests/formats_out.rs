@@ -149,7 +149,7 @@ fn geojson_has_every_thing_at_its_true_size_on_the_globe() {
         assert_eq!(of("module").len(), modules);
         for (face, on_globe) in layout.roof.faces.iter().zip(of("face")) {
             let area = on_globe.geodesic_area_signed();
-            // degrees to nine decimals move a corner by up to 0.06 mm
+            // Degrees to nine decimals move a corner by up to 0.06 mm.
             let slack = 3e-5 * face.plan_area + 3e-4 * face.plan_area.sqrt();
             assert!((area - face.plan_area).abs() < slack, "{area} {}", face.plan_area);
         }

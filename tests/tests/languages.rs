@@ -32,7 +32,7 @@ fn harsh(mut job: Resolved) -> Resolved {
 
 /// Parts, packages, crews and cautions of the shipped data, except for measures that read alike.
 #[test]
-fn the_data_that_comes_with_the_program_is_in_spanish_too() {
+fn built_in_data_is_in_spanish_too() {
     let (kit, books) = (builtin_kit(), builtin_rule_books());
     let parts = kit.parts.iter().flat_map(|part| [part.name.clone(), part.package.name.clone()]);
     let crews = kit.crews.iter().map(|crew| crew.name.clone());

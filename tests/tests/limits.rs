@@ -409,7 +409,7 @@ proptest! {
 
     /// Both ends of the interval where something is too near are snap positions: there it just clears.
     #[test]
-    fn a_border_to_snap_to_is_where_a_module_just_clears(
+    fn a_module_just_clears_at_snap_borders(
         job in jobs(), changes in changes(), face in 0..2usize, (u, v) in (0.0..1.0f64, 0.0..1.0f64),
     ) {
         let mut job = job;

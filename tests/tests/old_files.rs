@@ -1,5 +1,5 @@
-//! Files of older versions mean today what they meant then. `tests/data/version-1` has the samples as that version wrote them,
-//! and one more with everything that referred to sides by ring and corner.
+//! Files of older versions keep their meaning. `tests/data/version-1` has the samples as that version wrote them, and
+//! one more with everything that referred to sides by ring and corner.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 use chalkcourse_geometry::{EdgeKind, Length, SideId, Sides};
@@ -13,8 +13,8 @@ fn old(name: &str) -> Resolved {
     load(&top().join("tests/data/version-1").join(name)).unwrap()
 }
 
-/// The job without the history of how the faces of its parts came to be: today's samples number their sides as they are drawn,
-/// step by step, and a file of version 1 gets ids in the order of the outlines.
+/// The job without the numbering history of its parts' faces: today's samples number sides in the order they were
+/// drawn, while a file of version 1 gets ids in the order of the outlines.
 fn without_numbers(mut job: Resolved) -> Resolved {
     for face in job.faces.iter_mut().filter(|face| face.from.is_some()) {
         (face.sides, face.borders) = (Sides::in_order(&face.outline), Vec::new());
@@ -29,7 +29,7 @@ fn the_samples_of_version_1_are_the_jobs_that_they_were() {
         let mut old = old(name);
         // Shipped data may have changed since; it is tested separately.
         (old.kit, old.rule_book, old.prices) = (job.kit.clone(), job.rule_book.clone(), job.prices.clone());
-        // Nothing was said of wires then.
+        // The format had no wiring then.
         assert!(old.circuits.is_empty() && *old.wiring == Default::default());
         old.wiring = job.wiring.clone();
         for face in old.faces.iter().filter(|face| face.from.is_some()) {
@@ -45,7 +45,8 @@ fn the_samples_of_version_1_are_the_jobs_that_they_were() {
 fn references_to_sides_by_position_name_the_same_sides() {
     let job = old("marked.chalk.json");
     let findings = check(&job, &Layout::of(&job));
-    // None of them records what was accepted: they are shown on their findings, and cover nothing until they are given again.
+    // None of them records what was accepted: they are shown on their findings, and cover nothing until they are
+    // granted again.
     assert!(findings.iter().all(|finding| finding.waived.is_none()));
     let lapsed: Vec<(&str, &str)> = findings
         .iter()

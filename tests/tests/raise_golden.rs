@@ -1,4 +1,4 @@
-//! Raised roofs against results of an independent library, kept as data: see `how` in the file.
+//! Raised roofs against results of an independent library, stored as data: see `how` in the file.
 
 #![allow(
     clippy::expect_used,

@@ -137,7 +137,7 @@ fn shut_jobs() -> impl Strategy<Value = Resolved> {
 /// A strip straight up beside the lower block must clear two modules of the upper one, of which the second is entirely past the
 /// ridge: a path that winds around it only needs the first.
 #[test]
-fn modules_a_strip_need_not_clear_stay() {
+fn a_winding_pathway_removes_fewer_modules_than_a_strip() {
     let mut job = empty_job();
     job.faces = vec![
         face(1, &[(0.0, 0.0), (3.7, 0.0), (3.7, 3.0), (0.0, 3.0)], 6.0, 180.0),

@@ -13,7 +13,7 @@ use chalkcourse_telling::order::By;
 use chalkcourse_tests::{houses, samples};
 use chalkcourse_words::{Language, silent, speaking};
 
-/// The samples, and typical houses, with blocks on them as in the samples.
+/// The samples, and usual houses, with blocks on them as in the samples.
 fn jobs() -> Vec<(String, Resolved)> {
     let samples = samples::all().into_iter().map(|(name, job)| (name.to_owned(), job));
     let houses = (0..20).map(|seed| (format!("house {seed}"), houses::usual(seed).job));
@@ -83,7 +83,7 @@ fn modes() -> [Mode; 6] {
 
 /// A claim survives a switch of the language: it is made without words, including what limits the fill.
 #[test]
-fn a_fill_is_claimed_without_words() {
+fn a_fill_claim_is_made_without_text() {
     let job = houses::usual(3).job;
     let face = job.faces.iter().max_by(|a, b| a.outline.area().total_cmp(&b.outline.area())).unwrap().id;
     let of = |mode: Mode| -> Vec<Fill> {
@@ -106,7 +106,7 @@ fn a_fill_is_claimed_without_words() {
 
 /// So does the name of a fix: it is in the list of steps for as long as the job is open.
 #[test]
-fn a_fix_is_named_without_words() {
+fn a_fix_is_named_without_text() {
     let mut named = 0;
     for (name, job) in jobs() {
         let plan = evaluate(&job);

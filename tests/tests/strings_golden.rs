@@ -1,5 +1,5 @@
-//! Automatic stringing against HiGHS: circuits, extension leads and length of random arrays, as found by an integer program over links
-//! with cuts. `tests/peers/strings_against_highs.py` wrote the answers.
+//! Automatic stringing against HiGHS: circuits, extension leads and length for random arrays, from an integer program
+//! over links with cuts. `tests/peers/strings_against_highs.py` wrote the answers.
 
 #![allow(clippy::unwrap_used, reason = "a test may stop at the first surprise")]
 
@@ -8,7 +8,7 @@ use chalkcourse_tests::top;
 use chalkcourse_wiring::paths::{Effort, divide};
 use serde::Deserialize;
 
-/// An array, and its best answer.
+/// An array and its optimum.
 #[derive(Debug, Deserialize)]
 struct Answered {
     #[serde(flatten)]
@@ -29,7 +29,7 @@ fn circuits_are_those_that_highs_finds() {
         let told = (answer.paths.len(), answer.leads, answer.length);
         assert_eq!(told, (best.circuits, best.leads, best.length), "{best:?}");
         assert!(answer.least_leads <= best.leads && answer.least_length <= best.length, "{best:?}");
-        // What a person waits for first is no better than the best, and its bounds hold.
+        // The first, quick answer is no better than the optimum, and its bounds hold.
         let first = divide(&problem, Effort::FIRST).unwrap();
         assert!((first.leads, first.length) >= (best.leads, best.length), "{best:?}");
         assert!(first.least_leads <= best.leads, "{best:?}");

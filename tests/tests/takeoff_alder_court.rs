@@ -126,7 +126,7 @@ fn counted_by_hand() {
     let kit = builtin_kit();
     assert_eq!(
         kit.parts.iter().filter(|part| of_array(&part.number)).count(),
-        // Nine more are for circuits, and count once these are drawn.
+        // Nine more are for circuits, and count only once these are drawn.
         by_hand.len() + measured.len() + 2 + 9
     );
 }

@@ -78,7 +78,7 @@ fn stops(job: &Resolved) -> bool {
 }
 
 #[test]
-fn a_waiver_stays_with_its_rake_when_corners_of_the_eave_go() {
+fn a_waiver_stays_with_its_rake_when_eave_corners_are_removed() {
     let job = waived(&job(3.0, 3.0));
     let mut face = job.faces[0].clone();
     for _ in 0..2 {
@@ -92,7 +92,7 @@ fn a_waiver_stays_with_its_rake_when_corners_of_the_eave_go() {
 }
 
 #[test]
-fn a_waiver_stays_with_its_rake_when_corners_come() {
+fn a_waiver_stays_with_its_rake_when_corners_are_added() {
     let mut job = waived(&job(3.0, 20.0));
     job.blocks.pop();
     let mut face = job.faces[0].clone();

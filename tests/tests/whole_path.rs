@@ -115,7 +115,7 @@ proptest! {
     #![proptest_config(ProptestConfig::with_cases(250))]
 
     #[test]
-    fn any_sequence_of_edits_is_survived_undone_and_kept(edits in prop::collection::vec(edit(), 1..14)) {
+    fn any_sequence_of_edits_can_be_undone_and_saved(edits in prop::collection::vec(edit(), 1..14)) {
         let start = samples::alder_court();
         let first = job_to_text(&start.with(|job| {
             job.faces.clear();

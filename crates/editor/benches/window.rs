@@ -1,6 +1,6 @@
-//! How long frames of the window take without a screen: the first one, those of a drag, and the one after the language changed. Each
-//! with the tree of a screen reader made anew, so a little longer than where nobody listens; tessellating and drawing are
-//! `.ci/frame-times`, in the real window; how much there is to draw is counted here.
+//! Time per frame of the headless window: the first frame, frames during a drag, and the frame after switching the
+//! language. Each includes rebuilding the accessibility tree, so it is a little slower than without a screen reader;
+//! tessellation and drawing are measured by `.ci/frame-times` in the real window; here the amount to draw is counted.
 
 #![allow(
     clippy::expect_used,
@@ -21,7 +21,7 @@ use std::time::{Duration, Instant};
 
 type Window = Harness<'static, Option<Editor>>;
 
-/// The window with a sample, and how long its first frame took.
+/// Opens the window with a sample; returns how long its first frame took.
 fn open(sample: &str) -> (Window, Duration) {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs").join(sample);
     let options = Options { typed_paths: true, open: Some(path), ..Options::default() };
@@ -52,7 +52,7 @@ fn told(what: &str, mut times: Vec<Duration>) {
     println!("  {what}: median {:.2} ms, 99th percentile {:.2}, of {}", at(50), at(99), times.len());
 }
 
-/// What a frame hands to the graphics card: triangles, and shapes before they were cut into triangles.
+/// The output of a frame for the graphics card: triangles, and shapes before tessellation.
 fn triangles(window: &Window) -> (usize, usize) {
     let output = window.output();
     let shapes = output.shapes.clone();
@@ -80,7 +80,7 @@ fn words_of_a_frame(window: &mut Window) {
     told("its messages", times);
 }
 
-/// There and back over the middle of the drawing, where the samples have a block or a face.
+/// Drags back and forth over the middle of the drawing, where the samples have a block or a face.
 fn drag(window: &mut Window) -> Vec<Duration> {
     let from = pos2(510.0, 472.0);
     window.hover_at(from);
@@ -102,7 +102,7 @@ fn drag(window: &mut Window) -> Vec<Duration> {
     times
 }
 
-/// From the press on a language until the frame is there, and the one after it.
+/// From choosing a language until that frame is done, and the frame after it.
 fn languages(window: &mut Window) -> Vec<Duration> {
     let mut times = Vec::new();
     for round in 0..10 {

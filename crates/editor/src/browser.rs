@@ -1,4 +1,4 @@
-//! Folders and files to choose from in the window, where the desktop has no dialog for it.
+//! An in-window file dialog, for desktops without one.
 
 mod listing;
 mod view;
@@ -11,40 +11,40 @@ use listing::{Entry, Filter, Listing};
 use std::path::{MAIN_SEPARATOR, Path, PathBuf};
 use std::rc::Rc;
 
-/// What is asked, and how far the person has come.
+/// An open file dialog.
 #[derive(Clone, Debug)]
 pub(crate) struct Browser {
     pub(crate) ask: Ask,
-    /// The path as typed or chosen.
+    /// The path, typed or chosen.
     typed: String,
     listing: Listing,
-    /// The entry that keys have come to, among those shown.
+    /// The entry selected by keyboard, among those shown.
     at: Option<usize>,
-    /// What a name must have in it to be shown.
+    /// Text that names must contain to be shown.
     filter: String,
-    /// Files are shown whatever they end in.
+    /// Whether files with any extension are shown.
     all_kinds: bool,
-    /// The name of a folder that is to be made.
+    /// The name of a folder to be created.
     new_folder: Option<String>,
-    /// What is wrong with what was typed.
+    /// The error for what was typed.
     wrong: String,
-    /// The person was told that the file is there, and may replace it.
+    /// Whether the user was warned that the file exists; confirming again replaces it.
     replace: bool,
-    /// Where one often goes, once it was looked up.
+    /// Frequently used folders, once looked up.
     places: Option<Rc<[Place]>>,
 }
 
-/// What comes of a look at what was typed.
+/// The result of confirming the typed path.
 #[derive(Clone, Debug, PartialEq, Eq)]
 enum Next {
-    /// It may be used.
+    /// The path can be used.
     Use(PathBuf),
-    /// A folder was gone into, or words say what is wrong.
+    /// A folder was entered, or an error is shown.
     Stay,
 }
 
 impl Browser {
-    /// Begins at a path: a folder, or a file whose name is proposed.
+    /// Starts at a path: a folder, or a file whose name is proposed.
     pub(crate) fn new(ask: Ask, start: &Path) -> Self {
         let mut browser = Self {
             ask,
@@ -62,7 +62,7 @@ impl Browser {
         browser
     }
 
-    /// The folder whose entries are listed.
+    /// The listed folder.
     fn folder(&self) -> &Path {
         &self.listing.folder
     }
@@ -85,13 +85,13 @@ impl Browser {
         self.new_folder = None;
     }
 
-    /// Narrows the list no more; the keys are at no entry, since the one they were at has another place now.
+    /// Clears the filter and the keyboard selection, whose index would now mean another entry.
     fn show_all(&mut self) {
         self.filter.clear();
         self.at = None;
     }
 
-    /// Goes to a folder. A name that is typed for a file to write goes along.
+    /// Goes to a folder, keeping the name typed for a file to write.
     fn go_to(&mut self, folder: &Path) {
         let name = Path::new(&self.typed).file_name().filter(|_| self.ask.writes() && !self.names_folder());
         let path = name.map_or_else(|| folder.join(""), |name| folder.join(name));
@@ -105,7 +105,7 @@ impl Browser {
         self.typed.ends_with(['/', MAIN_SEPARATOR]) || Path::new(self.typed.trim()).is_dir()
     }
 
-    /// Goes to the folder that this one lies in, and to this one in it.
+    /// Goes to the parent folder, and selects this one in it.
     fn up(&mut self) {
         let here = self.folder().to_owned();
         let Some(above) = here.parent() else { return };
@@ -113,7 +113,7 @@ impl Browser {
         self.at = self.shown().iter().position(|entry| entry.path == here);
     }
 
-    /// Keys have come to an entry: what is written there is chosen.
+    /// Selects an entry by keyboard, which puts its path into the field.
     fn come_to(&mut self, index: usize) {
         let chosen = self.shown().get(index).map(|entry| (entry.path.clone(), entry.is_folder));
         let Some((path, is_folder)) = chosen else { return };
@@ -125,7 +125,7 @@ impl Browser {
         }
     }
 
-    /// An entry was pressed twice, or Enter pressed on it: a folder is gone into, a file is taken.
+    /// Activates an entry by double click or Enter: enters a folder, takes a file.
     fn enter(&mut self, index: usize) -> Next {
         let chosen = self.shown().get(index).map(|entry| (entry.path.clone(), entry.is_folder));
         match chosen {
@@ -141,7 +141,7 @@ impl Browser {
         }
     }
 
-    /// The path was typed in: the list follows to its folder.
+    /// After the path was edited: the list follows to its folder.
     fn typed_in(&mut self) {
         self.wrong.clear();
         self.replace = false;
@@ -151,7 +151,7 @@ impl Browser {
         }
     }
 
-    /// Goes on with the last name of the path as far as that is certain. False where it is not.
+    /// Completes the last name of the path as far as it is unambiguous. Returns false if it is not.
     fn complete(&mut self) -> bool {
         let begin = match self.typed.rfind(['/', MAIN_SEPARATOR]) {
             Some(at) => self.typed.get(at + 1..).unwrap_or_default(),
@@ -165,7 +165,7 @@ impl Browser {
         true
     }
 
-    /// Looks at what was typed.
+    /// Confirms the typed path.
     fn done(&mut self) -> Next {
         let typed = PathBuf::from(self.typed.trim());
         let folder = folder_of(&typed);
@@ -187,7 +187,7 @@ impl Browser {
         Next::Stay
     }
 
-    /// Makes the folder whose name was typed, and goes into it.
+    /// Creates the folder with the typed name, and enters it.
     fn make_folder(&mut self) {
         let name = self.new_folder.clone().unwrap_or_default();
         let name = name.trim();
@@ -203,7 +203,7 @@ impl Browser {
     }
 }
 
-/// The folder that a path is in, or that it names.
+/// The folder of a path, or the folder that the path names.
 fn folder_of(path: &Path) -> PathBuf {
     let absolute = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
     if absolute.is_dir() {
@@ -212,15 +212,15 @@ fn folder_of(path: &Path) -> PathBuf {
     absolute.parent().map_or_else(|| absolute.clone(), Path::to_owned)
 }
 
-/// A folder that one often goes to.
+/// A frequently used folder.
 #[derive(Clone, Debug, PartialEq, Eq)]
 struct Place {
     folder: PathBuf,
-    /// The person's own.
+    /// Whether it is the home folder.
     is_home: bool,
 }
 
-/// Folders that one often goes to, each once: the person's own, then those of jobs that were open lately.
+/// Frequently used folders without duplicates: the home folder, then those of recent jobs.
 fn places(recent: &[PathBuf]) -> Rc<[Place]> {
     const MOST: usize = 7;
     let home = std::env::home_dir().filter(|home| home.is_dir());

@@ -7,41 +7,41 @@ use crate::{text, theme};
 use egui::{Context, Id, Key, Modal, RichText, Ui};
 use std::path::PathBuf;
 
-/// What is done after the question about unsaved changes.
+/// What to do after the question about unsaved changes.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Then {
     New,
-    /// The page that a window begins with.
+    /// The start page.
     Start,
-    /// A new job, and the steps through it.
+    /// A new job with the lesson.
     Lesson,
     AskOpen,
     Open(PathBuf),
     OpenSample,
     Recover(Left),
-    /// Put a job on the desk, and say so.
+    /// Open a job from memory, with a message.
     Take(Box<chalkcourse_job::Resolved>, String),
     Quit,
 }
 
-/// What is open over the window.
+/// The open dialog.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Dialog {
-    /// The job differs from the one on disk.
+    /// The job has unsaved changes.
     Unsaved(Then),
-    /// Copies that an earlier program left behind.
+    /// Recovery copies left by an earlier session.
     Recovered(Vec<Left>),
-    /// Something went wrong: in what, and the words.
+    /// An error: its title and text.
     Wrong { title: String, words: String },
-    /// What came of something that was done: of what, and the words.
+    /// The result of an action: its title and text.
     Told { title: String, words: String },
-    /// The cautions in full.
+    /// The full cautions.
     Cautions,
     /// All keys.
     Keys,
 }
 
-/// What the person answered.
+/// The user's answer.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Reply {
     Save(Then),
@@ -54,9 +54,9 @@ pub(crate) enum Reply {
 const WIDTH: f32 = 460.0;
 const WIDTH_OF_KEYS: f32 = 620.0;
 
-/// Shows a dialog. The reply, once there is one.
+/// Shows a dialog. Returns the reply, once there is one.
 pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<Reply> {
-    // One of its own for each kind: the toolkit keeps the size of the last one for the next frame.
+    // A separate id for each kind: the toolkit reuses the size of the last dialog with the same id.
     let id = match dialog {
         Dialog::Unsaved(_) => "unsaved",
         Dialog::Recovered(_) => "recovered",
@@ -94,13 +94,13 @@ pub(crate) fn dialog_over(ctx: &Context, dialog: &Dialog, name: &str) -> Option<
     esc.then_some(Reply::Close)
 }
 
-/// A dialog over a dimmed window, with room around its words.
+/// A dialog over a dimmed window, with a margin.
 pub(crate) fn modal(ctx: &Context, name: &str) -> Modal {
     let frame = egui::Frame::popup(&ctx.global_style()).inner_margin(egui::Margin::same(22));
     Modal::new(Id::unique(name)).frame(frame)
 }
 
-/// The title of a dialog, which is its name for screen readers too.
+/// The title of a dialog, also its accessible name.
 pub(crate) fn title_of(ui: &mut Ui, words: &str) {
     let modal = ui.stack().iter().find(|around| around.kind() == Some(egui::UiKind::Modal));
     if let Some(modal) = modal.map(|around| around.unique_id) {
@@ -110,7 +110,7 @@ pub(crate) fn title_of(ui: &mut Ui, words: &str) {
     ui.add_space(theme::GAP * 2.0);
 }
 
-/// Buttons from the right, the one that is meant most often first.
+/// Buttons from the right, the default one first.
 fn buttons(ui: &mut Ui, choices: &[(&str, Reply)]) -> Option<Reply> {
     let mut reply = None;
     ui.add_space(theme::GAP * 3.0);
@@ -132,7 +132,7 @@ fn buttons(ui: &mut Ui, choices: &[(&str, Reply)]) -> Option<Reply> {
     reply
 }
 
-/// The keyboard begins there, so that Enter does what is meant most often and Tab goes on among the buttons of the dialog.
+/// Gives it the initial focus, so that Enter triggers the default and Tab continues among the buttons of the dialog.
 fn begin_at(button: &egui::Response) {
     let ctx = &button.ctx;
     let focused = ctx.memory(egui::Memory::focused).and_then(|focused| ctx.read_response(focused));
@@ -206,7 +206,7 @@ fn keys(ui: &mut Ui) -> Option<Reply> {
     buttons(ui, &[(text::CLOSE.now(), Reply::Close)])
 }
 
-/// What a key does, and the key; either goes on in a second line where it is long.
+/// What a key does, and the key; either wraps if it is long.
 fn key_row(ui: &mut Ui, what: &str, key: &str) -> egui::Response {
     ui.horizontal_top(|ui| {
         let half = (ui.available_width() - 2.0 * ui.spacing().item_spacing.x) / 2.0;

@@ -31,22 +31,22 @@ use chalkcourse_words::{Language, speak};
 use egui::{Context, FocusDirection, Frame, Id, Margin, Panel, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
-/// How the editor starts.
+/// Startup options of the editor.
 #[derive(Clone, Debug, Default)]
 pub struct Options {
-    /// The job to open. Where none is named, the start page; the first window opens the sample.
+    /// The job to open. By default the start page; on the first start the sample.
     pub open: Option<PathBuf>,
-    /// Ask for paths inside the window, not by the desktop's dialogs.
+    /// Ask for paths inside the window instead of by the desktop's dialogs.
     pub typed_paths: bool,
-    /// Where recovery copies are kept; none keeps none.
+    /// Where to keep recovery copies, if anywhere.
     pub recovery: Option<PathBuf>,
-    /// The language of the desk: spoken until the person chooses another one.
+    /// The desktop's language: used until the user chooses another.
     pub language: Language,
-    /// Where to write how long frames take; none measures nothing.
+    /// Where to write frame times, if they are measured.
     pub frame_times: Option<PathBuf>,
 }
 
-/// The whole window.
+/// The main window.
 pub struct Editor {
     document: Document,
     state: State,
@@ -64,31 +64,32 @@ pub struct Editor {
     quitting: bool,
     title: String,
     space: Option<Space>,
-    /// What was lit when the drawing was painted.
+    /// What was highlighted when the drawing was painted.
     lit_when_painted: Option<String>,
     frame_times: Option<FrameTimes>,
-    /// A finger was seen on the screen.
+    /// Whether touch input was seen.
     fingers: bool,
-    /// A menu was open, or something beside the drawing had the keyboard, when this frame began.
+    /// Whether a menu was open, or something other than the drawing had the focus, when this frame started.
     esc_is_taken: bool,
-    /// What had the focus when the last frame ended: Esc is for that first, and the toolkit takes the focus from it before this one.
+    /// What had the focus when the last frame ended: Esc applies to that first, and the toolkit has already taken the
+    /// focus from it.
     focused: Option<Id>,
-    /// The person goes from thing to thing by keys.
+    /// Whether the user navigates by keyboard.
     by_keys: bool,
-    /// The way that the Tab key went last, and whether it goes on by itself in the next frame.
+    /// The direction of the last Tab key, and whether the focus moves again in the next frame.
     tab_way: Option<FocusDirection>,
     passing: Option<FocusDirection>,
-    /// What the start page keeps for itself.
+    /// The state of the start page.
     start_page: StartPage,
 }
 
 impl Editor {
-    /// A window on the job that the options name.
+    /// A window with the job given by the options.
     pub fn new(ctx: &Context, options: Options, storage: Option<&dyn eframe::Storage>) -> Self {
         theme::install(ctx);
         let remembered: Option<Settings> =
             storage.and_then(|storage| eframe::get_value(storage, Settings::KEY));
-        // The first window opens the sample; whoever was here before finds their jobs.
+        // The first start opens the sample; later ones show recent jobs.
         let begins = remembered.is_some() && options.open.is_none();
         let settings = remembered.unwrap_or_default();
         if let Some(dark) = settings.dark {
@@ -156,22 +157,22 @@ impl Editor {
         editor
     }
 
-    /// The job that is open.
+    /// The open job.
     pub fn document(&self) -> &Document {
         &self.document
     }
 
-    /// What the person holds.
+    /// The selection.
     pub fn selection(&self) -> Selection {
         self.state.selection
     }
 
-    /// Where a plan point is in the window, as drawn last.
+    /// Where a plan point was last drawn in the window.
     pub fn on_screen(&self, plan: chalkcourse_geometry::DVec2) -> Option<egui::Pos2> {
         self.space.as_ref().map(|space| space.screen_from_plan(plan))
     }
 
-    /// The row of a list whose place is lit: the key of a finding, or the number of a part.
+    /// The list row whose place is highlighted: the key of a finding, or the number of a part.
     pub fn lit(&self) -> Option<String> {
         match &self.state.pointed {
             Pointed::Nothing => None,
@@ -181,12 +182,12 @@ impl Editor {
         }
     }
 
-    /// [`Self::lit`] as the drawing was painted last.
+    /// [`Self::lit`] as of the last painting of the drawing.
     pub fn lit_when_painted(&self) -> Option<String> {
         self.lit_when_painted.clone()
     }
 
-    /// What the roof report lights on the drawing: the name of a face, or the word for a kind of edge.
+    /// What the roof report highlights on the drawing: the name of a face, or the word for a kind of edge.
     pub fn lit_on_roof(&self) -> Option<String> {
         let name = |id| self.document.job().face(id).map(|face| face.name.clone());
         match self.windows.roof.pointed? {
@@ -195,7 +196,7 @@ impl Editor {
         }
     }
 
-    /// From here on all words are in `language`. Plans, claims and steps have none; what was said of a trouble is forgotten.
+    /// Switches the language. Plans, claims and steps are independent of it; an error message is dropped.
     fn speak(&mut self, language: Language) {
         speak(language);
         self.language = language;
@@ -215,12 +216,12 @@ impl Editor {
         canvas::shows_circuits(&self.state)
     }
 
-    /// Why what is dragged stopped where it is, in words.
+    /// Why the dragged object stopped where it is, in words.
     pub fn guides(&self) -> Vec<&str> {
         self.canvas.why_there()
     }
 
-    /// Whether something is worked out in the background.
+    /// Whether background work is in progress.
     pub fn is_working(&self) -> bool {
         self.state.making_room.is_some()
             || self.state.stringing.running().is_some()
@@ -229,17 +230,17 @@ impl Editor {
             || self.state.fixing.is_working()
     }
 
-    /// The finding whose fix is drawn before it is done, by its key.
+    /// The finding whose fix is being previewed, by its key.
     pub fn previewed(&self) -> Option<&FindingKey> {
         self.canvas.previewed()
     }
 
-    /// The last thing that the status bar said.
+    /// The last message of the status bar.
     pub fn said(&self) -> &str {
         &self.state.said
     }
 
-    /// Draws the window and carries out what is asked for in it.
+    /// Draws the window and carries out the requested actions.
     pub fn show(&mut self, ui: &mut Ui) {
         self.frame(ui);
         let ctx = ui.ctx().clone();
@@ -295,7 +296,7 @@ impl Editor {
         self.name_window(&ctx);
     }
 
-    /// The window while the homeowner looks at it: none of the commands that work on the job is heard.
+    /// The window in the homeowner's view: no commands on the job are handled.
     fn for_the_owner(&mut self, ui: &mut Ui, asked: Actions) {
         let ctx = ui.ctx().clone();
         let leave = |action: &Action| matches!(action, Action::ShowHome);
@@ -306,12 +307,12 @@ impl Editor {
         self.keep_copy(&ctx);
     }
 
-    /// Whether a dialog is over the window: then keys and pointer are not for the drawing.
+    /// Whether a dialog is open: then keys and pointer don't apply to the drawing.
     fn is_asking(&self) -> bool {
         self.dialog.is_some() || self.files.typed.is_some()
     }
 
-    /// The menus and what stands beside them.
+    /// The menus and the controls beside them.
     fn top_bar(&self, ui: &mut Ui, actions: &mut Actions) {
         let frame = Frame::new().fill(theme::of(ui).panel).inner_margin(Margin::symmetric(10, 4));
         let high = if self.fingers { 52.0 } else { 46.0 };
@@ -321,7 +322,7 @@ impl Editor {
     }
 
     fn around(&mut self, ui: &mut Ui, actions: &mut Actions) {
-        // What a row of the order's window points at is known from the frame before.
+        // The row under the pointer in the order's pane is known from the previous frame.
         let line = self.windows.pointed_line(&self.state).cloned();
         self.state.pointed = line.map_or(Pointed::Nothing, Pointed::Line);
         let p = theme::of(ui);
@@ -356,7 +357,7 @@ impl Editor {
     fn draw_bar(&mut self, ui: &mut Ui) {
         let mut actions = Actions::new();
         let frame = Frame::new().fill(theme::of(ui).panel).inner_margin(Margin::symmetric(12, 2));
-        // Two rows for an outline, all the while it is drawn: the drawing below must not jump.
+        // Always two rows while an outline is drawn: the drawing below must not jump.
         let row = if self.fingers { 46.0 } else { 40.0 };
         let rows = f32::from(self.canvas.rows_of_bar(self.state.tool));
         Panel::top("draw bar").exact_size(row * rows).frame(frame).show(ui, |ui| {
@@ -383,7 +384,7 @@ impl Editor {
             let (state, own) = (&self.state, &mut self.canvas);
             canvas::interact(ui, &stage, &self.document, state, own, &mut actions);
         }
-        // What moved is painted in the same frame.
+        // Paint what was moved in the same frame.
         self.carry_out(&ctx, actions);
         canvas::paint(ui, &stage, &self.document, &self.state, &mut self.canvas);
         self.lit_when_painted = self.lit();
@@ -399,7 +400,7 @@ impl Editor {
         self.carry_out(&ctx, actions);
     }
 
-    /// Goes on in the lesson where its step was done.
+    /// Advances the lesson after its step was done.
     fn watch_lesson(&mut self, ctx: &Context) {
         let Some(before) = self.state.lesson else { return };
         let mut lesson = before;
@@ -410,7 +411,7 @@ impl Editor {
         }
     }
 
-    /// Windows that ask something while one works on.
+    /// Non-modal windows with questions.
     fn questions(&mut self, ctx: &Context) {
         let mut actions = Actions::new();
         windows::questions(ctx, &self.document, &self.state, &mut self.windows, &mut actions);
@@ -443,7 +444,7 @@ impl Editor {
     }
 }
 
-/// Whether a dropped file is a picture by its name.
+/// Whether a dropped file is a picture, by its extension.
 fn is_picture(path: &Path) -> bool {
     let known = Ask::Picture.extensions();
     path.extension().is_some_and(|given| known.iter().any(|known| given.eq_ignore_ascii_case(known)))

@@ -1,4 +1,4 @@
-//! Asking for a path: by the desktop's dialog on a thread of its own, or in the window where there is none.
+//! Asking for a path: by the desktop's dialog on a separate thread, or by the in-window dialog if there is none.
 
 use crate::browser::Browser;
 use crate::state::Ask;
@@ -8,21 +8,21 @@ use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::time::{Duration, Instant};
 
-/// What came of a dialog.
+/// The result of a dialog.
 pub(crate) enum Answer {
     Path(Ask, PathBuf),
     Cancelled,
 }
 
-/// A dialog of the desktop that gives up faster than a hand can is none: there is no service for it.
+/// If a desktop dialog is cancelled faster than a user could, there is no dialog service.
 const TOO_FAST: Duration = Duration::from_millis(400);
 
 /// The path dialogs.
 #[derive(Debug)]
 pub(crate) struct Files {
-    /// Ask in the window always.
+    /// Always use the in-window dialog.
     typed_only: bool,
-    /// The dialog in the window, while it is open.
+    /// The in-window dialog, while it is open.
     pub(crate) typed: Option<Browser>,
     waiting: Option<Waiting>,
 }
@@ -36,12 +36,12 @@ struct Waiting {
 }
 
 impl Files {
-    /// Path dialogs, of the desktop or always in the window.
+    /// Path dialogs of the desktop, or always in the window.
     pub(crate) fn new(typed_only: bool) -> Self {
         Self { typed_only, typed: None, waiting: None }
     }
 
-    /// Opens a dialog that starts at a path. One at a time.
+    /// Opens a dialog that starts at a path, unless one is open.
     pub(crate) fn ask(&mut self, ctx: &egui::Context, ask: Ask, start: PathBuf) {
         if self.is_open() {
             return;
@@ -55,7 +55,7 @@ impl Files {
         let language = spoken();
         let dialog = std::thread::Builder::new().name("file dialog".to_owned()).spawn(move || {
             speak(language);
-            // The window may be gone by now: then nobody wants the answer.
+            // The window may be gone by now, and with it the receiver.
             let _ = send.send(system_dialog(ask, &from));
             ctx.request_repaint();
         });
@@ -70,7 +70,7 @@ impl Files {
         self.typed.is_some() || self.waiting.is_some()
     }
 
-    /// What came of the desktop's dialog, once it has.
+    /// The result of the desktop's dialog, once it is closed.
     pub(crate) fn poll(&mut self) -> Option<Answer> {
         let waiting = self.waiting.as_ref()?;
         let answer = match waiting.answer.try_recv() {

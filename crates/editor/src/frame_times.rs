@@ -1,18 +1,18 @@
-//! How long frames take, written to a file while the window runs: for measuring, never for judging.
+//! Frame times, written to a file while the window runs: for measurements only.
 
 use std::fs::File;
 use std::io::{BufWriter, Write};
 use std::path::Path;
 use std::time::Instant;
 
-/// Writes a line for each frame: when it began (seconds since the start), how long the window's own work took (input,
-/// the plan, what is painted; milliseconds), how long the whole frame took the processor with what the toolkit does
-/// (tessellating and handing it to the graphics driver; milliseconds), and whether something was being dragged.
+/// Writes a line per frame: when it started (seconds since the start), how long the window's own work took (input, the
+/// plan, painting; milliseconds), the processor time of the whole frame including the toolkit (tessellation and
+/// submission to the graphics driver; milliseconds), and whether something was being dragged.
 #[derive(Debug)]
 pub(crate) struct FrameTimes {
     out: BufWriter<File>,
     start: Instant,
-    /// The frame before, whose whole time is known when the next one begins.
+    /// The previous frame, whose total time is known when the next one starts.
     last: Option<Last>,
 }
 
@@ -24,27 +24,27 @@ struct Last {
 }
 
 impl FrameTimes {
-    /// Begins a file.
+    /// Creates the file.
     ///
     /// # Errors
-    /// The file can't be written.
+    /// If the file can't be written.
     pub(crate) fn create(path: &Path) -> std::io::Result<Self> {
         let mut out = BufWriter::new(File::create(path)?);
         writeln!(out, "began_s,own_ms,frame_ms,dragging")?;
         Ok(Self { out, start: Instant::now(), last: None })
     }
 
-    /// When a frame begins; `whole` is what the one before took in all, in seconds, where the toolkit knows it.
+    /// At the start of a frame; `whole` is the total time of the previous one, in seconds, if the toolkit knows it.
     pub(crate) fn begin(&mut self, whole: Option<f32>) -> Instant {
         if let Some(Last { began, own, dragging }) = self.last.take() {
             let whole = whole.map_or(own, |seconds| f64::from(seconds) * 1000.0);
-            // A disk that is full ends the measuring, not the work.
+            // A full disk ends the measurements, but not the program.
             let _ = writeln!(self.out, "{began:.4},{own:.3},{whole:.3},{}", u8::from(dragging));
         }
         Instant::now()
     }
 
-    /// When the window's own work of a frame is done.
+    /// At the end of the window's own work in a frame.
     pub(crate) fn end(&mut self, began: Instant, dragging: bool) {
         let own = began.elapsed().as_secs_f64() * 1000.0;
         let began = began.duration_since(self.start).as_secs_f64();
@@ -57,7 +57,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn each_frame_has_a_line_with_the_time_that_the_next_one_tells() {
+    fn each_frame_has_a_line_with_its_total_time() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("frames.csv");
         let mut times = FrameTimes::create(&path).unwrap();

@@ -1,16 +1,17 @@
-//! The window of Chalkcourse: draw faces, drag blocks, see findings and quantities while the mouse moves.
+//! The window of Chalkcourse: draw faces, drag blocks, see findings and quantities as the mouse moves.
 //!
-//! In layers; each imports those above it and none below (`.ci/import-circles` holds it):
+//! In layers; each imports those above it and none below (checked by `.ci/import-circles`):
 //!
-//! - `state`: the document, what is held, what is looked at, work in the background, settings. It knows no view
-//! - `text`: the words; `theme`: colours, type and spacing; `recovery`, `files`: losing nothing, asking for paths
-//! - `action`: all that a part of the window may ask for: the one way in which anything changes
-//! - `edits`: what a person asks of a block, a face, a part, as actions
-//! - `commands`: one table of all commands; menus, keys, palette, sheet of keys, help and lesson are made from it
-//! - `widgets`: fields, signs and sketches that all views use
+//! - `state`: the document, the selection, the view, background work, settings. It knows no view
+//! - `text`: the words; `theme`: colours, type and spacing; `recovery`, `files`: recovery copies, asking for paths
+//! - `action`: all requests by parts of the window: the only way in which anything changes
+//! - `edits`: commands on blocks, faces and parts, as actions
+//! - `commands`: the table of all commands; menus, keys, palette, list of keys, help and lesson are generated from it
+//! - `widgets`: fields, signs and sketches for all views
 //! - `canvas` (the drawing and its tools), `panels` (around it), `windows` (beside it), `solid_view`, `show_home`,
-//!   `start_page`, `dialogs`: the views. Each reads the state, has its own caches, and pushes actions; none imports another but for the picture of the house
-//! - `editor`: the window as a whole; carries actions out
+//!   `start_page`, `dialogs`: the views. Each reads the state, has its own caches, and emits actions; none imports
+//!   another, except for the picture of the house
+//! - `editor`: the window as a whole; carries out actions
 
 mod action;
 mod browser;

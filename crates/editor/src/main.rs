@@ -63,7 +63,7 @@ fn run(options: Options) -> ExitCode {
             .with_icon(icon())
             .with_inner_size([1280.0, 800.0])
             .with_min_inner_size([900.0, 560.0]),
-        // Nothing in the window is a gradient that would need it, and without a graphics card each pixel counts.
+        // There are no gradients that would need it, and without a graphics card each pixel is costly.
         dithering: false,
         ..Default::default()
     };
@@ -78,7 +78,7 @@ fn run(options: Options) -> ExitCode {
     }
 }
 
-/// The sign of the program in the desktop's bar; without one the desktop shows its own.
+/// The program's icon for the desktop.
 fn icon() -> egui::IconData {
     let png = include_bytes!("../../../assets/desktop/chalkcourse-256.png");
     eframe::icon_data::from_png_bytes(png).unwrap_or_default()

@@ -1,7 +1,7 @@
-//! The recovery copy: written while a person works, taken away when the program ends well, offered after a crash.
+//! The recovery copy: written during work, removed on a normal exit, offered after a crash.
 //!
-//! Each running program holds a lock on its own file in the folder; a copy whose lock is free belongs to one that
-//! ended without saying so.
+//! Each running instance holds a lock on its own file in the folder; a copy whose lock is free belongs to an instance
+//! that crashed.
 
 use chalkcourse_job::{FileError, Resolved, job_to_text, load, write_atomically};
 use std::fs::{self, File};
@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::{Duration, Instant, SystemTime};
 
-/// Where recovery copies are kept: under the user's data folder.
+/// The folder for recovery copies: in the user's data folder.
 pub fn recovery_folder() -> Option<PathBuf> {
     eframe::storage_dir("chalkcourse").map(|folder| folder.join("recovery"))
 }
@@ -18,40 +18,39 @@ const JOB: &str = "chalk.json";
 const LOCK: &str = "lock";
 const FROM: &str = "from";
 
-/// A copy that an earlier program left behind.
+/// A copy left by an earlier instance.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Left {
     /// The copy.
     pub copy: PathBuf,
-    /// What the job in it is called, where it can be read.
+    /// The name of its job, if it can be read.
     pub name: Option<String>,
-    /// The file that the job came from.
+    /// The file that the job was opened from.
     pub from: Option<PathBuf>,
     /// When it was written.
     pub written: Option<SystemTime>,
 }
 
-/// The recovery copy of this program.
+/// The recovery copy of this instance.
 #[derive(Debug)]
 pub struct Recovery {
     stem: PathBuf,
     /// Held while the program runs.
     lock: File,
-    /// The job that the copy holds, or that needs none.
+    /// The job that the copy contains, or that needs no copy.
     safe: Option<Arc<Resolved>>,
     last: Option<Instant>,
     writer: Option<std::thread::JoinHandle<Result<(), FileError>>>,
 }
 
 impl Recovery {
-    /// At most one copy in this time.
+    /// Least time between two copies.
     pub const INTERVAL: Duration = Duration::from_secs(10);
 
-    /// Takes a place in a folder, which is made where it is missing. Locks that nobody holds and that guard nothing are
-    /// cleared away.
+    /// Claims a file name in a folder, which is created if necessary. Stale locks without a copy are removed.
     ///
     /// # Errors
-    /// What the system said; the program works without a recovery copy then.
+    /// The system's error; the program then works without a recovery copy.
     pub fn start(folder: &Path) -> std::io::Result<Self> {
         fs::create_dir_all(folder)?;
         clear_locks(folder);
@@ -62,7 +61,7 @@ impl Recovery {
         Ok(Self { stem, lock, safe: None, last: None, writer: None })
     }
 
-    /// Copies of programs that are gone, the newest first.
+    /// Copies of instances that are gone, newest first.
     pub fn left_behind(folder: &Path) -> Vec<Left> {
         let Ok(entries) = fs::read_dir(folder) else { return Vec::new() };
         let mut left: Vec<Left> = entries
@@ -84,14 +83,14 @@ impl Recovery {
         left
     }
 
-    /// Takes a copy that was left behind away, with what belongs to it.
+    /// Removes a copy left behind, with its lock.
     pub fn forget(left: &Left) {
         if let Some(stem) = left.copy.to_str().and_then(|path| path.strip_suffix(&format!(".{JOB}"))) {
             remove(Path::new(stem));
         }
     }
 
-    /// Reads a copy that was left behind.
+    /// Reads a copy left behind.
     ///
     /// # Errors
     /// [`FileError`] as for any job file.
@@ -99,8 +98,8 @@ impl Recovery {
         load(&left.copy)
     }
 
-    /// Writes a copy when the job is not safe and the last copy is old enough. Gives the time after which to ask
-    /// again; none when all is safe.
+    /// Writes a copy if the job is not safe and the last copy is old enough. Returns the time until the next call is
+    /// due; `None` if all is safe.
     pub fn tick(&mut self, job: &Arc<Resolved>, from: Option<&Path>, now: Instant) -> Option<Duration> {
         if self.safe.as_ref().is_some_and(|safe| Arc::ptr_eq(safe, job)) {
             return None;
@@ -116,7 +115,7 @@ impl Recovery {
         None
     }
 
-    /// Says that a job needs no copy: it is on disk, or as it came.
+    /// Records that a job needs no copy: it is saved, or as opened.
     pub fn mark_safe(&mut self, job: &Arc<Resolved>) {
         self.finish_writing();
         let _ = fs::remove_file(with(&self.stem, JOB));
@@ -125,7 +124,7 @@ impl Recovery {
         self.last = None;
     }
 
-    /// Ends well: nothing is left behind.
+    /// A normal exit: nothing is left behind.
     pub fn end(mut self) {
         self.finish_writing();
         remove(&self.stem);
@@ -135,7 +134,7 @@ impl Recovery {
     /// Waits until the copy is on disk.
     pub fn finish_writing(&mut self) {
         if let Some(writer) = self.writer.take() {
-            // A copy that can't be written must not stop the work; the next change tries again.
+            // Failing to write a copy must not interrupt work; the next change tries again.
             if !matches!(writer.join(), Ok(Ok(()))) {
                 self.safe = None;
             }
@@ -172,7 +171,7 @@ fn remove(stem: &Path) {
     }
 }
 
-/// Removes locks of programs that ended without a copy. One that is young may be about to be taken.
+/// Removes locks of instances that ended without a copy. A recent one may be about to be taken.
 fn clear_locks(folder: &Path) {
     const YOUNG: Duration = Duration::from_secs(60);
     let Ok(entries) = fs::read_dir(folder) else { return };
@@ -191,7 +190,7 @@ fn clear_locks(folder: &Path) {
     }
 }
 
-/// Whether a program that runs holds this lock.
+/// Whether a running instance holds this lock.
 fn is_locked(path: &Path) -> bool {
     File::open(path).is_ok_and(|file| match file.try_lock() {
         Ok(()) => false,
@@ -218,7 +217,7 @@ mod tests {
         assert_eq!(recovery.tick(&second, None, start + Recovery::INTERVAL), None);
         recovery.finish_writing();
         assert!(Recovery::left_behind(folder.path()).is_empty(), "a copy in use was offered");
-        // A crash: the lock goes with the program, the files stay.
+        // A crash: the lock is released with the process, the files stay.
         drop(recovery);
         let left = Recovery::left_behind(folder.path());
         assert_eq!(left.len(), 1);
@@ -229,7 +228,7 @@ mod tests {
     }
 
     #[test]
-    fn ending_well_leaves_nothing() {
+    fn a_normal_exit_leaves_nothing_behind() {
         let folder = tempfile::tempdir().unwrap();
         let mut recovery = Recovery::start(folder.path()).unwrap();
         let job = Arc::new(sample::alder_court().unwrap());

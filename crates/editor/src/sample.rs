@@ -1,11 +1,11 @@
-//! The jobs to start from: an empty one, and the sample that opens when no file is named.
+//! Initial jobs: an empty one, and the sample that opens by default.
 
 use chalkcourse_job::{FileError, Resolved, builtin_kit, builtin_prices, builtin_rule_book, job_from_text};
 use std::path::Path;
 
 const ALDER_COURT: &str = include_str!("../../../sample-roofs/alder-court.chalk.json");
 
-/// A job without a roof, with the data files that come with the program.
+/// A job without a roof, with the built-in data files.
 pub(crate) fn empty() -> Resolved {
     Resolved::new(crate::text::NEW_JOB.now().to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices())
 }
@@ -13,7 +13,7 @@ pub(crate) fn empty() -> Resolved {
 /// The sample: a 60 × 30 ft gable with one block on it.
 ///
 /// # Errors
-/// [`FileError`] where the text that came with the program can't be read, which a test rules out.
+/// [`FileError`] if the built-in text can't be read, which a test rules out.
 pub(crate) fn alder_court() -> Result<Resolved, FileError> {
     job_from_text(ALDER_COURT, Path::new("alder-court.chalk.json"))
 }

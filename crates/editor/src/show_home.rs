@@ -1,4 +1,4 @@
-//! The view for the owner of the house: full screen, in large type, without anything that is only for the office.
+//! The homeowner's view: full screen, in large type, without anything that is only for the office.
 
 use crate::action::Actions;
 use crate::commands::Command;
@@ -12,11 +12,11 @@ use egui::{
     Role, ScrollArea, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo,
 };
 
-/// The whole window.
+/// Shows the view in the whole window.
 pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, actions: &mut Actions) {
     let p = theme::of(ui);
     let room = ui.available_size();
-    // Type grows with the room, so that it reads from across a table on any screen.
+    // Type scales with the window, so that it is legible from across a table.
     let large = (room.y / 720.0).min(room.x / 1200.0).clamp(0.8, 1.6);
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Escape)) {
         actions.push(Command::ShowHome.action());
@@ -37,7 +37,7 @@ pub(crate) fn home_view(ui: &mut Ui, document: &Document, view: &mut SolidView, 
                 }
             }
             let leave = Button::new(RichText::new(text::LEAVE.now()).size(theme::size::BODY * large));
-            // At the right where there is room, else in the next line.
+            // On the right if there is room, otherwise on the next line.
             let at_right = ui.available_size_before_wrap().x - 110.0 * large;
             if at_right > 0.0 {
                 ui.add_space(at_right);
@@ -92,7 +92,7 @@ fn facts(ui: &mut Ui, document: &Document, large: f32) {
     });
 }
 
-/// What stops the job and what was waived, before all else: it is not shown as if it were done.
+/// Stops and waivers come first, so that an unfinished job is not presented as done.
 fn not_done(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
     let stand = chalkcourse_plan::standing(document.job(), document.plan());
     for (heading, sentences) in [(text::HOME_NOT_DONE, stand.stops), (text::HOME_WAIVED, stand.waived)] {
@@ -107,11 +107,11 @@ fn not_done(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
     }
 }
 
-/// The price. The bare cost is never shown by accident: it is told what it is, and shown when somebody says so.
+/// The price. The bare cost is never shown by accident: it is labelled as such, and shown only on confirmation.
 fn price(ui: &mut Ui, document: &Document, large: f32, p: &Palette) {
     let bare = is_bare_cost(document.job());
     let price = text::home_price(document);
-    // Another amount is asked about again.
+    // Ask again for another amount.
     let told = Id::unique(("bare cost", &price));
     let shown = ui.data(|data| data.get_temp::<bool>(told).unwrap_or(false));
     if bare && price.is_some() {
@@ -135,7 +135,7 @@ fn heading(ui: &mut Ui, words: &str, large: f32, p: &Palette) {
     ui.label(RichText::new(words).size(theme::size::HEADING * large).color(p.accent).strong());
 }
 
-/// The roof from above, north up: faces and modules, no names and no measures.
+/// The roof from above, north up: faces and modules, without names or dimensions.
 fn plan(painter: &Painter, rect: Rect, document: &Document, p: &Palette) {
     let layout = &document.plan().layout;
     let faces = layout.roof.faces.iter().filter(|face| face.sound);
@@ -143,7 +143,7 @@ fn plan(painter: &Painter, rect: Rect, document: &Document, p: &Palette) {
         return;
     };
     let need = bounds.size().max(DVec2::splat(1.0));
-    // At the right stands which way north is.
+    // The north arrow is on the right.
     let room = rect.with_max_x(rect.right() - 16.0);
     let scale = (f64::from(room.width() - 20.0) / need.x).min(f64::from(room.height() - 12.0) / need.y);
     let centre = bounds.centre();

@@ -1,4 +1,4 @@
-//! The page that a window begins with: go on with the last job, open one that was open lately, or begin another one.
+//! The start page: continue the last job, open a recent one, or start a new one.
 
 use crate::action::{Action, Actions};
 use crate::commands::Command;
@@ -15,13 +15,13 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
 
-/// A picture of a house, in points; the one of the last job is twice as wide.
+/// Size of a house picture, in points; that of the last job is twice as wide.
 const SMALL: Vec2 = Vec2::new(184.0, 116.0);
 const LARGE: Vec2 = Vec2::new(376.0, 236.0);
-/// The width of the column of what to begin with.
+/// Width of the column with new jobs.
 const BEGIN: f32 = 260.0;
 
-/// What was found out about the jobs that were open lately.
+/// What is known about recent jobs.
 #[derive(Default)]
 pub(crate) struct StartPage {
     looks: Option<Receiver<(PathBuf, Look)>>,
@@ -36,9 +36,9 @@ impl std::fmt::Debug for StartPage {
     }
 }
 
-/// What a look into a file gave.
+/// The result of looking into a file.
 enum Look {
-    /// The name of the job, and its house where it has one.
+    /// The name of the job, and its house if it has one.
     Job(String, Option<Picture>),
     Gone,
 }
@@ -49,7 +49,7 @@ enum Known {
 }
 
 impl StartPage {
-    /// Has the files looked into on a thread of its own, once, and again in another theme.
+    /// Looks into the files on a separate thread, once, and again for another theme.
     fn look(&mut self, ctx: &Context, recent: &[PathBuf], dark: bool) {
         if self.dark != Some(dark) {
             self.dark = Some(dark);
@@ -69,7 +69,7 @@ impl StartPage {
                     ctx.request_repaint();
                 }
             });
-            // Without a thread the page shows names of files alone.
+            // Without a thread the page only shows file names.
             self.looks = spawned.is_ok().then_some(looks);
         }
         let Some(looks) = &self.looks else { return };
@@ -108,7 +108,7 @@ pub(crate) fn page(ui: &mut Ui, own: &mut StartPage, settings: &Settings, action
                 let side_by_side = wide >= LARGE.x + BEGIN + theme::GAP * 8.0;
                 let around = match side_by_side {
                     true => Layout::left_to_right(Align::Min),
-                    // With large type in a narrow window, one under the other.
+                    // With large text in a narrow window, below each other.
                     false => Layout::top_down(Align::Min),
                 };
                 ui.with_layout(around, |ui| {
@@ -146,7 +146,7 @@ fn heading(ui: &mut Ui, words: &str) {
     ui.add_space(theme::GAP);
 }
 
-/// What to begin with, the usual one first.
+/// Ways to start, the usual one first.
 fn begin(ui: &mut Ui, actions: &mut Actions) {
     let p = theme::of(ui);
     ui.allocate_ui_with_layout(Vec2::new(BEGIN, 0.0), Layout::top_down_justified(Align::Min), |ui| {
@@ -177,7 +177,7 @@ fn begin(ui: &mut Ui, actions: &mut Actions) {
     });
 }
 
-/// A job with its picture; a press opens it.
+/// A job with its picture; a click opens it.
 fn job(ui: &mut Ui, own: &StartPage, path: &Path, size: Vec2, actions: &mut Actions) {
     let p = theme::of(ui);
     let file = text::own_name(path);
@@ -221,7 +221,7 @@ fn job(ui: &mut Ui, own: &StartPage, path: &Path, size: Vec2, actions: &mut Acti
     }
 }
 
-/// One line, cut with dots where there is no room.
+/// One line, truncated with an ellipsis if necessary.
 fn words(
     painter: &egui::Painter,
     at: Pos2,

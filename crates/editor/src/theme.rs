@@ -1,9 +1,9 @@
-//! Colours, type and spacing: the whole look in one place.
+//! Colours, fonts and spacing: the whole look in one place.
 //!
-//! The palette is chalk on slate and ink on paper. Kinds are told apart by line style and a written word first;
-//! hues lie on the blue–orange axis, which the common kinds of colour blindness keep apart. The tests below hold
-//! every pair of text and ground to a contrast of at least 4.5 : 1 (WCAG 2.2, success criterion 1.4.3), and lines
-//! that carry meaning to 3 : 1 (1.4.11).
+//! The palette is chalk on slate and ink on paper. Kinds are primarily told apart by line style and a written word;
+//! hues are on the blue–orange axis, which is distinguishable with the common kinds of colour blindness. The tests
+//! below check that every pair of text and background has a contrast of at least 4.5 : 1 (WCAG 2.2, success criterion
+//! 1.4.3), and lines that carry meaning 3 : 1 (1.4.11).
 
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_rules::Severity;
@@ -12,16 +12,16 @@ use egui::{
     Vec2, Visuals,
 };
 
-/// Gap between things that belong together, in points; other gaps are multiples of it.
+/// Gap between related items, in points; other gaps are multiples of it.
 pub(crate) const GAP: f32 = 4.0;
-/// Least height of anything that is pressed.
+/// Least height of clickable items.
 pub(crate) const PRESS: f32 = 28.0;
-/// Radius of a handle on the drawing, and how near counts as on it.
+/// Radius of a handle on the drawing.
 pub(crate) const HANDLE: f32 = 5.0;
-/// How near, in points, the pointer must be to a handle, corner or side to take it.
+/// Distance, in points, within which the pointer grabs a handle, corner or side.
 pub(crate) const GRAB: f32 = 9.0;
 
-/// Sizes of type, in points.
+/// Font sizes, in points.
 pub(crate) mod size {
     pub(crate) const SMALL: f32 = 12.0;
     pub(crate) const BODY: f32 = 14.0;
@@ -32,9 +32,9 @@ pub(crate) mod size {
 /// Every colour of the window and the drawing.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Palette {
-    /// Behind the drawing.
+    /// Background of the drawing.
     pub(crate) ground: Color32,
-    /// Behind panels.
+    /// Background of panels.
     pub(crate) panel: Color32,
     /// Fields and cards on a panel.
     pub(crate) field: Color32,
@@ -42,27 +42,27 @@ pub(crate) struct Palette {
     pub(crate) button: Color32,
     /// Buttons under the pointer.
     pub(crate) button_hover: Color32,
-    /// Lines between things.
+    /// Separators.
     pub(crate) rule: Color32,
-    /// Around what can be typed into or pressed.
+    /// Borders of fields and buttons.
     pub(crate) border: Color32,
     /// Text.
     pub(crate) text: Color32,
-    /// Text that matters less.
+    /// Secondary text.
     pub(crate) quiet: Color32,
-    /// What is held or active.
+    /// Selected or active items.
     pub(crate) accent: Color32,
-    /// Behind what is chosen; text on it is `text`.
+    /// Background of selected items; text on it is `text`.
     pub(crate) accent_ground: Color32,
-    /// May not be built so.
+    /// Violations that stop the job.
     pub(crate) stop: Color32,
-    /// Look again.
+    /// Cautions.
     pub(crate) caution: Color32,
-    /// Good to know, and what is well.
+    /// Notes, and what is in order.
     pub(crate) note: Color32,
     /// The deck.
     pub(crate) face: Color32,
-    /// The deck of the face that is held.
+    /// The deck of the selected face.
     pub(crate) face_held: Color32,
     /// Roof lines.
     pub(crate) line: Color32,
@@ -74,11 +74,11 @@ pub(crate) struct Palette {
     pub(crate) module: Color32,
     /// Frames and cell lines of modules.
     pub(crate) module_line: Color32,
-    /// Hatching of modules that may not be built so, and of those to look at again.
+    /// Hatching of modules with a stop.
     pub(crate) module_stop: Color32,
-    /// See `module_stop`.
+    /// Hatching of modules with a caution.
     pub(crate) module_caution: Color32,
-    /// Things that come through the roof.
+    /// Penetrations.
     pub(crate) penetration: Color32,
     /// Snap guides.
     pub(crate) guide: Color32,
@@ -86,7 +86,7 @@ pub(crate) struct Palette {
     pub(crate) wire: Color32,
     /// Bare copper.
     pub(crate) copper: Color32,
-    /// What a row of a list points at.
+    /// What the list row under the pointer refers to.
     pub(crate) light: Color32,
 }
 
@@ -161,23 +161,23 @@ pub(crate) fn palette(dark: bool) -> &'static Palette {
     if dark { &DARK } else { &LIGHT }
 }
 
-/// The colours of the theme that a part of the window is drawn in.
+/// The colours of the theme of a `Ui`.
 pub(crate) fn of(ui: &egui::Ui) -> &'static Palette {
     palette(ui.visuals().dark_mode)
 }
 
-/// What the window is cleared to, and so the ground of the drawing: to paint it over anything else would take a fifth of the time
-/// that a frame is drawn in without a graphics card.
+/// The clear colour of the window, which is the background of the drawing: painting that over another colour would take
+/// a fifth of the frame time without a graphics card.
 pub fn ground(visuals: &egui::Visuals) -> Color32 {
     palette(visuals.dark_mode).ground
 }
 
-/// The same colour, see-through: 0 is clear, 255 is solid.
+/// The same colour with an opacity: 0 is transparent, 255 is opaque.
 pub(crate) fn faint(color: Color32, alpha: u8) -> Color32 {
     Color32::from_rgba_unmultiplied(color.r(), color.g(), color.b(), alpha)
 }
 
-/// The colour of a severity. Its word and its sign stand beside it always.
+/// The colour of a severity. Its word and sign are always shown with it.
 pub(crate) fn severity(palette: &Palette, severity: Severity) -> Color32 {
     match severity {
         Severity::Stop => palette.stop,
@@ -186,35 +186,35 @@ pub(crate) fn severity(palette: &Palette, severity: Severity) -> Color32 {
     }
 }
 
-/// Width of the ring around what has the keyboard, in points (WCAG 2.2, 2.4.13: at least 2; from memory).
+/// Width of the focus ring, in points (WCAG 2.2, 2.4.13: at least 2; from memory).
 pub(crate) const FOCUS: f32 = 2.0;
 
-/// That ring.
+/// The focus ring.
 pub(crate) fn focus(p: &Palette) -> Stroke {
     Stroke::new(FOCUS, p.accent)
 }
 
-/// How a kind of edge is drawn: width, then dashes and gaps in points; no dashes for a solid line.
+/// The line style of a kind of edge: width, then dashes and gaps in points; no dashes for a solid line.
 pub(crate) fn edge_style(kind: EdgeKind) -> (f32, &'static [f32], &'static [f32]) {
     chalkcourse_sheets::edge_line(kind)
 }
 
-/// The face that titles and numbers are set in.
+/// The font for titles and numbers.
 pub(crate) fn font(size: f32) -> FontId {
     FontId::proportional(size)
 }
 
-/// Gives a window its fonts, colours and spacing.
+/// Sets the fonts, colours and spacing of a window.
 pub(crate) fn install(ctx: &egui::Context) {
     ctx.set_fonts(fonts());
-    // The sizes of type are commands, so that menus and keys have them.
+    // Text sizes are commands, so that they have menu items and keys.
     ctx.options_mut(|options| options.zoom_with_keyboard = false);
     ctx.set_style_of(Theme::Dark, style(true));
     ctx.set_style_of(Theme::Light, style(false));
 }
 
-/// Larger things to press, once a finger was seen on the screen: a height of 40 points with room around, where WCAG 2.2
-/// (2.5.8) asks for 24.
+/// Larger click targets once touch input was seen: a height of 40 points plus spacing, where WCAG 2.2 (2.5.8) requires
+/// 24.
 pub(crate) fn for_fingers(ctx: &egui::Context) {
     for theme in [Theme::Dark, Theme::Light] {
         ctx.style_mut_of(theme, |style| {
@@ -225,7 +225,7 @@ pub(crate) fn for_fingers(ctx: &egui::Context) {
     }
 }
 
-/// The built-in faces, with Hack behind the text face: it has the arrows and signs that the latter lacks.
+/// The built-in fonts, with Hack as fallback for the arrows and signs that the text font lacks.
 fn fonts() -> FontDefinitions {
     let mut fonts = FontDefinitions::default();
     let behind: Vec<String> = fonts.families.get(&FontFamily::Monospace).cloned().unwrap_or_default();
@@ -248,7 +248,7 @@ fn style(dark: bool) -> Style {
         (TextStyle::Heading, font(size::HEADING)),
     ]
     .into();
-    // A calm window: nothing slides or fades, and so nothing is drawn when nothing happens.
+    // No animations, so that nothing is drawn while nothing happens.
     let mut style = Style { text_styles, visuals: visuals(dark, p), animation_time: 0.0, ..Style::default() };
     style.spacing.item_spacing = Vec2::new(GAP * 1.5, GAP * 1.5);
     style.spacing.button_padding = Vec2::new(GAP * 2.0, GAP);
@@ -276,7 +276,7 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
     v.error_fg_color = p.stop;
     v.weak_text_color = Some(p.quiet);
     v.selection.bg_fill = p.accent_ground;
-    // The ring of a field that is typed in, and the words of what is chosen.
+    // The border of a focused text field, and the text of selected items.
     v.selection.stroke = Stroke::new(FOCUS, p.text);
     v.striped = false;
     v.window_corner_radius = CornerRadius::same(8);
@@ -298,7 +298,7 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
         widget.corner_radius = radius;
         widget.expansion = 0.0;
     }
-    // What has the focus, and what is pressed.
+    // Focused and pressed widgets.
     v.widgets.active.bg_stroke = focus(p);
     v
 }
@@ -307,8 +307,8 @@ fn visuals(dark: bool, p: &Palette) -> Visuals {
 mod tests {
     use super::*;
 
-    /// Relative luminance and contrast ratio as WCAG 2.2 defines them (definitions "relative luminance" and
-    /// "contrast ratio"; from memory).
+    /// Relative luminance and contrast ratio as defined by WCAG 2.2 (definitions "relative luminance" and "contrast
+    /// ratio"; from memory).
     fn contrast(a: Color32, b: Color32) -> f64 {
         let luminance = |c: Color32| {
             let linear = |v: u8| {
@@ -357,7 +357,7 @@ mod tests {
     }
 
     #[test]
-    fn lines_stand_out_from_the_deck() {
+    fn lines_have_contrast_with_the_deck() {
         for p in [&DARK, &LIGHT] {
             for ground in [p.ground, p.face, p.face_held] {
                 for line in [p.line, p.zone, p.light, p.guide] {
@@ -374,10 +374,10 @@ mod tests {
         }
     }
 
-    /// WCAG 2.2, 1.4.11: what shows that something can be typed into or pressed stands out at 3 to 1 from what is beside it, and so
-    /// does the ring of the focus (2.4.13), which is as wide as that asks.
+    /// WCAG 2.2, 1.4.11: boundaries of fields and buttons have a contrast of 3 to 1 to what is beside them, and so does
+    /// the focus ring (2.4.13), which has the required width.
     #[test]
-    fn what_can_be_pressed_is_seen_and_so_is_the_focus() {
+    fn buttons_and_the_focus_ring_have_contrast() {
         for (dark, p) in [(true, &DARK), (false, &LIGHT)] {
             let v = visuals(dark, p);
             for (name, ground) in
@@ -399,14 +399,14 @@ mod tests {
             for ring in [v.widgets.active.bg_stroke, v.selection.stroke, focus(p)] {
                 assert!(ring.width >= 2.0);
             }
-            // The ring is seen beside what lies within it.
+            // The ring is visible against the widget inside it.
             assert!(contrast(v.widgets.active.bg_stroke.color, v.widgets.active.bg_fill) >= 3.0);
         }
     }
 
-    /// WCAG 2.2, 2.5.8 asks for targets of 24 by 24 points.
+    /// WCAG 2.2, 2.5.8 requires targets of 24 by 24 points.
     #[test]
-    fn what_is_pressed_is_large_enough() {
+    fn click_targets_are_large_enough() {
         for dark in [true, false] {
             let spacing = style(dark).spacing;
             assert!(spacing.interact_size.min_elem() >= 24.0);
@@ -414,7 +414,7 @@ mod tests {
     }
 
     #[test]
-    fn no_two_kinds_of_edge_look_the_same() {
+    fn no_two_edge_kinds_look_the_same() {
         let styles: Vec<_> = EdgeKind::ALL.iter().map(|k| edge_style(*k)).collect();
         for (i, a) in styles.iter().enumerate() {
             assert!(styles[..i].iter().all(|b| a != b));

@@ -1,10 +1,10 @@
-//! Parts of a rule book that may be missing: put in from the books that come with the program, and taken out.
+//! Optional parts of a rule book: adding them from the built-in books, and removing them.
 
 use crate::{RuleBook, builtin_rule_books};
 use chalkcourse_words::{Say, later as words};
 use serde_json::Value;
 
-/// A part of a rule book that may be missing.
+/// An optional part of a rule book.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct OptionalPart {
     /// Its path in the file, such as `fire_access.hip_or_valley`.
@@ -18,7 +18,7 @@ const fn part(field: &'static str, name: Say) -> OptionalPart {
 }
 
 impl OptionalPart {
-    /// All of them; a part comes before what lies in it.
+    /// All optional parts; a part precedes those nested in it.
     pub const ALL: [Self; 12] = [
         part("fire_access", words::common::FIRE_ACCESS),
         part("fire_access.hip_or_valley", words::rulebook::ROOM_BESIDE_HIPS_AND_VALLEYS),
@@ -48,7 +48,7 @@ impl OptionalPart {
 }
 
 impl RuleBook {
-    /// The parts that the book does not have, of those that could be put in as it is now.
+    /// The optional parts that the book lacks and that could be added to it now.
     pub fn missing_parts(&self) -> Vec<OptionalPart> {
         let book = serde_json::to_value(self).unwrap_or(Value::Null);
         let there = |part: OptionalPart| part.of(&book).is_some();
@@ -60,16 +60,16 @@ impl RuleBook {
             .collect()
     }
 
-    /// The parts that the book has and could do without.
+    /// The optional parts that the book has.
     pub fn optional_parts(&self) -> Vec<OptionalPart> {
         let book = serde_json::to_value(self).unwrap_or(Value::Null);
         OptionalPart::ALL.into_iter().filter(|part| part.of(&book).is_some()).collect()
     }
 
-    /// The book with a part as the first of the books has it that come with the program and have it.
+    /// The book with a part added, as in the first built-in book that has it.
     ///
     /// # Errors
-    /// No book has it, or this one has nothing to put it in.
+    /// If no built-in book has it, or its enclosing part is missing.
     pub fn with_part(&self, part: OptionalPart) -> Result<Self, String> {
         let from = builtin_rule_books()
             .iter()
@@ -84,7 +84,7 @@ impl RuleBook {
     /// The book without a part.
     ///
     /// # Errors
-    /// The book has no such part.
+    /// If the book does not have the part.
     pub fn without_part(&self, part: OptionalPart) -> Result<Self, String> {
         self.changed_at(part, |fields, name| {
             fields.remove(name);
@@ -117,7 +117,7 @@ mod tests {
     use crate::builtin_rule_book;
 
     #[test]
-    fn every_part_can_be_taken_out_and_put_in_again() {
+    fn every_optional_part_can_be_removed_and_added() {
         for book in builtin_rule_books() {
             for part in book.optional_parts() {
                 let less = book.without_part(part).unwrap();
@@ -133,7 +133,7 @@ mod tests {
     }
 
     #[test]
-    fn what_lies_in_a_part_that_is_missing_waits_for_it() {
+    fn nested_parts_need_their_enclosing_part() {
         let fire = OptionalPart::ALL[0];
         let less = builtin_rule_book().without_part(fire).unwrap();
         assert!(less.fire_access.is_none());

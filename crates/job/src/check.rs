@@ -1,11 +1,11 @@
-//! What each thing must be to be in a job at all, whether an edit puts it there or a file.
+//! Conditions that each object must meet to be in a job at all, whether it comes from an edit or a file.
 
 use crate::{Block, EditError, Face, Kit, OrderChoices, Penetration, RoofPart, Shape, Site, Underlay};
 use chalkcourse_geometry::{DVec2, Length};
 use chalkcourse_words::{Said, later as words};
 use std::collections::BTreeSet;
 
-/// Whether a point in metres is one where a house can stand: finite, and within 100 km of the origin along each axis.
+/// Whether a point in metres is a plausible position: finite, and within 100 km of the origin along each axis.
 pub(crate) fn is_place(p: DVec2) -> bool {
     p.is_finite() && p.abs().max_element() <= 1e5
 }
@@ -14,9 +14,9 @@ fn is_sensible(length: Length) -> bool {
     length.metres() > 0.0 && length.metres() < 1000.0
 }
 
-/// What a face must be to be in a job at all. A wrong outline is allowed: it is told as a finding.
+/// Conditions for a face. An unsound outline is allowed: it is reported as a finding.
 pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
-    // The outline of a face of a part is not there yet when its file is read.
+    // When a file is read, a part's face has no outline yet.
     if !face.sides.are_sound() || (face.from.is_none() && !face.sides.fit(&face.outline)) {
         return Err(EditError::FaceSides {
             face: face.name.clone(),
@@ -34,7 +34,7 @@ pub(crate) fn check_face(face: &Face) -> Result<(), EditError> {
     Ok(())
 }
 
-/// What a part must be to be in a job at all.
+/// Conditions for a part.
 pub(crate) fn check_part(part: &RoofPart) -> Result<(), EditError> {
     let heights = part.sides.iter().flatten().filter_map(|side| side.eave_height).chain([part.eave_height]);
     let places = part.outline.rings().flatten().copied();
@@ -81,8 +81,8 @@ pub(crate) fn check_penetration(penetration: &Penetration) -> Result<(), EditErr
     if sizes_hold && clearance_holds { Ok(()) } else { Err(EditError::BadLength { what: what() }) }
 }
 
-/// What choices must be for the kit that they are about. A number that the kit no longer has is allowed: another kit
-/// may be taken without losing what was decided.
+/// Conditions for order choices with a given kit. A number that the kit no longer has is allowed, so that changing the
+/// kit does not lose decisions.
 pub(crate) fn check_order(order: &OrderChoices, kit: &Kit) -> Result<(), Said> {
     order.check()?;
     match order.added.iter().position(|line| kit.part(&line.number).is_some()) {

@@ -1,4 +1,4 @@
-//! The data files that come with the program, and a person's own.
+//! The built-in data files, and data files of the user.
 
 use crate::data_file::{self, DATA_VERSION, DataFile};
 use crate::disk::{self, FileError};
@@ -13,12 +13,12 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
 
-/// The first one is what a new job begins with.
+/// The first one is the default for a new job.
 const KITS: [&str; 2] = [
     include_str!("../../../assets/kits/fernhollow-deck-mount-2026.json"),
     include_str!("../../../assets/kits/fernhollow-deck-mount-ac-2026.json"),
 ];
-/// The first one is what a new job begins with.
+/// The first one is the default for a new job.
 const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2026.json"),
     include_str!("../../../assets/rule-books/tamsin-bluff-2021-codes.json"),
@@ -30,30 +30,30 @@ const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES_FORMAT: &str = "chalkcourse-price-list";
 const PRICES: &str = include_str!("../../../assets/price-lists/fernhollow-2026.json");
 
-/// The kit that a new job begins with.
+/// The default kit of a new job.
 pub fn builtin_kit() -> Arc<Kit> {
     Arc::clone(&builtin_kits()[0])
 }
 
-/// The kits that come with the program: with dc devices at the modules, and with ac devices.
+/// The built-in kits: one with dc devices at the modules, one with ac devices.
 pub fn builtin_kits() -> &'static [Arc<Kit>; 2] {
     static THEM: LazyLock<[Arc<Kit>; 2]> = LazyLock::new(|| KITS.map(|text| builtin(text, KIT_FORMAT)));
     &THEM
 }
 
-/// The rule book that a new job begins with.
+/// The default rule book of a new job.
 pub fn builtin_rule_book() -> Arc<RuleBook> {
     Arc::clone(&builtin_rule_books()[0])
 }
 
-/// The rule books that come with the program; no two have one name.
+/// The built-in rule books, with distinct names.
 pub fn builtin_rule_books() -> &'static [Arc<RuleBook>; 4] {
     static THEM: LazyLock<[Arc<RuleBook>; 4]> =
         LazyLock::new(|| RULE_BOOKS.map(|text| builtin(text, RULE_BOOK_FORMAT)));
     &THEM
 }
 
-/// The price list that comes with the program.
+/// The built-in price list.
 pub fn builtin_prices() -> Arc<PriceList> {
     static IT: LazyLock<Arc<PriceList>> = LazyLock::new(|| builtin(PRICES, PRICES_FORMAT));
     Arc::clone(&IT)
@@ -67,7 +67,7 @@ fn builtin<T: DeserializeOwned>(text: &str, format: &str) -> Arc<T> {
     }
 }
 
-/// Reads a kit of a person's own.
+/// Reads a kit file.
 ///
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
@@ -75,17 +75,17 @@ pub fn load_kit(path: &Path) -> Result<Kit, FileError> {
     kit_from_text(&disk::read_text(path, KIT_FORMAT)?, path)
 }
 
-/// Reads a kit from the text of its file; `path` is for the words of an error alone.
+/// Reads a kit from the text of its file; `path` is only used in error messages.
 ///
 /// # Errors
-/// As [`load_kit`].
+/// Those of [`load_kit`].
 pub fn kit_from_text(text: &str, path: &Path) -> Result<Kit, FileError> {
     let kit: Kit = data_file::data_from_text(text, path, KIT_FORMAT)?;
     kit.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(kit)
 }
 
-/// Reads a rule book of a person's own.
+/// Reads a rule book file.
 ///
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
@@ -93,20 +93,20 @@ pub fn load_rule_book(path: &Path) -> Result<RuleBook, FileError> {
     rule_book_from_text(&disk::read_text(path, RULE_BOOK_FORMAT)?, path)
 }
 
-/// Reads a rule book from the text of its file; `path` is for the words of an error alone.
+/// Reads a rule book from the text of its file; `path` is only used in error messages.
 ///
 /// # Errors
-/// As [`load_rule_book`].
+/// Those of [`load_rule_book`].
 pub fn rule_book_from_text(text: &str, path: &Path) -> Result<RuleBook, FileError> {
     let book: RuleBook = data_file::data_from_text(text, path, RULE_BOOK_FORMAT)?;
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     Ok(book)
 }
 
-/// Writes a rule book as a file that [`load_rule_book`] reads: the old file or the new one, whole.
+/// Writes a rule book as a file that [`load_rule_book`] reads, atomically.
 ///
 /// # Errors
-/// [`FileError::Wrong`] for a book that does not make sense, or [`FileError::System`]; what was there is still there.
+/// [`FileError::Wrong`] for an inconsistent book, or [`FileError::System`]; the old file is then unchanged.
 pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     book.check().map_err(|wrong| FileError::wrong(path, wrong))?;
     let file = DataFile { format: RULE_BOOK_FORMAT.to_owned(), version: DATA_VERSION, data: book };
@@ -116,22 +116,22 @@ pub fn save_rule_book(book: &RuleBook, path: &Path) -> Result<(), FileError> {
     disk::write_atomically(path, text.as_bytes())
 }
 
-/// Reads a price list of a person's own: JSON, CSV, or a workbook by the end of its name (`.xlsx`, `.xls`, `.ods`), and says
-/// what of it the kit knows.
+/// Reads a price list file: JSON, CSV, or a workbook by the file extension (`.xlsx`, `.xls`, `.ods`), and reports which
+/// of its prices the kit knows.
 ///
-/// A table has the columns `number` and `price`, and maybe `name`, `untaxed` and `alternate for`; rows without a number
-/// say the `currency`, `date`, `tax %`, `delivery` and `list` (its name, else the file's).
+/// A table has the columns `number` and `price`, and optionally `name`, `untaxed` and `alternate for`; rows without a
+/// number give the `currency`, `date`, `tax %`, `delivery` and `list` (its name, by default the file's).
 ///
 /// # Errors
-/// [`FileError`] names the file, the line or field, and what was expected: a number that can be read in two ways is refused.
+/// [`FileError`] names the file, the line or field, and what was expected: an ambiguous number is rejected.
 pub fn load_prices(path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
     prices_from_bytes(disk::read_bytes(path, words::job::PRICE_LIST)?, path, kit)
 }
 
-/// Reads a price list from the bytes of its file: JSON, or a table as the ending of its path says.
+/// Reads a price list from the bytes of its file: JSON, or a table, depending on the extension of its path.
 ///
 /// # Errors
-/// As [`load_prices`].
+/// Those of [`load_prices`].
 pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path, kit: &Kit) -> Result<PriceReading, FileError> {
     let name = path.file_stem().map_or_else(String::new, |stem| stem.to_string_lossy().into_owned());
     let table = match ending(path).as_str() {
@@ -149,7 +149,7 @@ pub fn prices_from_bytes(bytes: Vec<u8>, path: &Path, kit: &Kit) -> Result<Price
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
-/// Reads a warehouse list: CSV as [`stock_from_csv`] says, or JSON, a list of leftovers.
+/// Reads a warehouse list: CSV as described at [`stock_from_csv`], or JSON, a list of leftovers.
 ///
 /// # Errors
 /// [`FileError`] names the file, the line or field, and what was expected.
@@ -164,7 +164,7 @@ pub fn load_stock(path: &Path) -> Result<Vec<Leftover>, FileError> {
         .map_err(|wrong| FileError::wrong(path, wrong))
 }
 
-/// Reads a pallet list with counts filled in, as [`counts_from_csv`] says.
+/// Reads a pallet list with counts filled in, as described at [`counts_from_csv`].
 ///
 /// # Errors
 /// [`FileError`] names the file, the line and what was expected.
@@ -211,7 +211,7 @@ mod tests {
     }
 
     #[test]
-    fn books_that_ship_make_sense_and_have_names_of_their_own() {
+    fn built_in_books_are_valid_and_have_distinct_names() {
         let books = builtin_rule_books();
         for (index, book) in books.iter().enumerate() {
             book.check().unwrap();

@@ -1,4 +1,4 @@
-//! What all files of the program have in common: JSON that names its format and version beside what it holds.
+//! The common layer of all file formats: JSON that names its format and version beside its data.
 
 use crate::FileError;
 use crate::disk::read_text;
@@ -8,18 +8,18 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
 
-/// The version of kits, rule books, price lists and the like that this program writes.
+/// The current version of the formats for kits, rule books, price lists and the like.
 pub(crate) const DATA_VERSION: u32 = 1;
 
-/// A data file: its format, its version, and what it holds.
+/// A data file: its format, its version, and its data.
 #[derive(Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct DataFile<T> {
-    /// Which kind of file this is.
+    /// The kind of file.
     pub(crate) format: String,
     /// Version of that kind.
     pub(crate) version: u32,
-    /// What it holds.
+    /// The content.
     pub(crate) data: T,
 }
 
@@ -30,12 +30,12 @@ pub(crate) fn file_schema<T: JsonSchema>(format: &str) -> Schema {
     schema
 }
 
-/// Reads a data file from the disk.
+/// Reads a data file from disk.
 pub(crate) fn load_data<T: DeserializeOwned>(path: &Path, format: &str) -> Result<T, FileError> {
     data_from_text(&read_text(path, format)?, path, format)
 }
 
-/// Reads the text of a data file in two looks: first which format and version it is, then what it holds.
+/// Reads the text of a data file in two passes: first its format and version, then its data.
 pub(crate) fn data_from_text<T: DeserializeOwned>(
     text: &str,
     path: &Path,
@@ -45,7 +45,7 @@ pub(crate) fn data_from_text<T: DeserializeOwned>(
     Ok(parse::<DataFile<T>>(text, path)?.data)
 }
 
-/// The version of a file of a format. A newer one than is known is refused before its fields are looked at.
+/// The version of a file of a format. A version newer than `known` is rejected before the data is read.
 pub(crate) fn version(text: &str, path: &Path, format: &str, known: u32) -> Result<u32, FileError> {
     #[derive(Deserialize)]
     struct Label {
@@ -66,7 +66,7 @@ pub(crate) fn version(text: &str, path: &Path, format: &str, known: u32) -> Resu
     Ok(label.version)
 }
 
-/// What a text of JSON holds; an error says where and in which field.
+/// Parses JSON; an error names the position and the field.
 pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, FileError> {
     let mut deserializer = serde_json::Deserializer::from_str(text);
     let malformed = |field: String, error: &serde_json::Error| FileError::Malformed {
@@ -82,7 +82,7 @@ pub(crate) fn parse<T: DeserializeOwned>(text: &str, path: &Path) -> Result<T, F
     Ok(value)
 }
 
-/// serde_json puts the place behind its words; [`FileError`] has it in front.
+/// The serde_json message without its position, which [`FileError`] puts in front.
 fn without_place(error: &serde_json::Error) -> Said {
     let words = error.to_string();
     match words.rfind(" at line ") {

@@ -3,25 +3,25 @@ use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// The deck as somebody found it. What is not known is not assumed.
+/// The deck as found on site. What is unknown is not assumed.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Deck {
-    /// How thick the sheathing is.
+    /// Thickness of the sheathing.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub thickness: Option<Length>,
-    /// What it is made of.
+    /// Its material.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub kind: Option<DeckKind>,
-    /// From rafter to rafter, middle to middle.
+    /// Rafter spacing, centre to centre.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rafter_spacing: Option<Length>,
-    /// What state it is in.
+    /// Its condition.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub condition: Option<DeckCondition>,
 }
 
-/// What a deck is made of.
+/// Deck material.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum DeckKind {
@@ -39,7 +39,7 @@ impl DeckKind {
     /// All kinds.
     pub const ALL: [Self; 4] = [Self::Osb, Self::Plywood, Self::Boards, Self::SpacedBoards];
 
-    /// The word of the trade.
+    /// Its trade name.
     pub fn name(self) -> Say {
         match self {
             Self::Osb => words::job::OSB,
@@ -50,44 +50,44 @@ impl DeckKind {
     }
 }
 
-/// What state a deck is in.
+/// Condition of a deck.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum DeckCondition {
-    /// Looked at, dry and firm.
+    /// Inspected, dry and firm.
     Sound,
     /// Soft, split, wet or unsupported somewhere.
     Repair,
 }
 
-/// Drip edge at eaves and rakes.
+/// Whether eaves and rakes have drip edge.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum DripEdge {
-    /// It is there and stays.
+    /// Present, and stays.
     InPlace,
-    /// It goes on with this job.
+    /// To be installed with this job.
     WithThisJob,
-    /// None, and none is planned.
+    /// None, and none planned.
     Absent,
 }
 
-/// The class of a roof covering against fire from outside (UL 790, ASTM E108); the best first.
+/// Fire class of a roof covering against exterior exposure (UL 790, ASTM E108); best first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum FireClass {
-    /// Severe exposure.
+    /// Severe fire exposure.
     A,
-    /// Moderate.
+    /// Moderate exposure.
     B,
-    /// Light.
+    /// Light exposure.
     C,
-    /// No class.
+    /// Not rated.
     Unrated,
 }
 
 impl FireClass {
-    /// As it is said: "class A".
+    /// Its name: "class A".
     pub fn name(self) -> Say {
         match self {
             Self::A => words::job::CLASS_A,
@@ -98,34 +98,34 @@ impl FireClass {
     }
 }
 
-/// Where a kit lets its base rail be.
+/// Where a kit allows its base rail.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RailLimits {
-    /// From the eave up to the lower edge of the rail, on the slope.
+    /// Least distance from the eave up to the lower edge of the rail, on the slope.
     pub least_above_eave: Length,
-    /// A rail without a break may be so long; a longer one needs a gap in which it can grow.
+    /// The longest continuous rail; a longer one needs an expansion gap.
     pub longest: Length,
 }
 
-/// The deck that a kit may be screwed to.
+/// Decks that a kit may be fastened to.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct DeckLimits {
-    /// No thinner sheathing.
+    /// Least thickness of the sheathing.
     pub least_thickness: Length,
-    /// What it may be made of.
+    /// Allowed materials.
     pub kinds: Vec<DeckKind>,
-    /// No wider from rafter to rafter, middle to middle.
+    /// Greatest rafter spacing, centre to centre.
     pub most_span: Length,
 }
 
-/// The class against fire for which a kit is listed as roof covering.
+/// The fire class for which a kit is listed as a roof covering.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FireListing {
     /// The class.
     pub class: FireClass,
-    /// The part that must lie under the array for it.
+    /// The underlayment part that the listing requires under the array.
     pub underlayment: String,
 }

@@ -1,27 +1,27 @@
-//! Files on the disk, and what can go wrong with one.
+//! File access, and its errors.
 
 use chalkcourse_words::{Said, Say, later as words};
 use std::fs;
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 
-/// No job of a house comes near this; a larger file is something else.
+/// No job comes near this size; a larger file is something else.
 const MOST_BYTES: u64 = 64 << 20;
 
-/// What went wrong with a file: which one, where in it, and what to do.
+/// A file error: which file, where in it, and what to do.
 #[derive(Debug, thiserror::Error)]
 pub enum FileError {
-    /// The system would not read or write it.
+    /// The system can't read or write it.
     #[error("{}", words::job::check_that_the_path_is(&path.display(), &format_args!("{error}"), &doing))]
     System {
         /// The file.
         path: PathBuf,
         /// "read" or "write".
         doing: Say,
-        /// What the system said.
+        /// The system's error.
         error: io::Error,
     },
-    /// It is larger than a job can be.
+    /// It is too large for a job.
     #[error("{}", words::job::this_file_is_larger_than(&path.display(), &(MOST_BYTES >> 20), &format))]
     TooLarge {
         /// The file.
@@ -29,7 +29,7 @@ pub enum FileError {
         /// What was expected.
         format: Said,
     },
-    /// It is no JSON, or not of the shape expected.
+    /// It is not JSON, or not of the expected shape.
     #[error("{}", words::job::line_column_field(&path.display(), &line, &column, &field, &wrong))]
     Malformed {
         /// The file.
@@ -38,22 +38,22 @@ pub enum FileError {
         line: usize,
         /// From 1.
         column: usize,
-        /// The field, as a path of names and numbers; "." for the whole.
+        /// The field, as a path of names and indices; "." for the whole.
         field: String,
         /// What is wrong and what was expected.
         wrong: Said,
     },
-    /// It is JSON of another kind.
+    /// It is JSON of another format.
     #[error("{}", words::job::this_is_a_file_expected(&path.display(), &format_args!("{found:?}"), &format_args!("{expected:?}")))]
     OtherFormat {
         /// The file.
         path: PathBuf,
         /// The format that it names.
         found: String,
-        /// The format wanted.
+        /// The expected format.
         expected: String,
     },
-    /// It was written by a newer program.
+    /// It was written by a newer version of the program.
     #[error("{}", words::job::this_file_is_version_of(&path.display(), &found, &known))]
     Newer {
         /// The file.
@@ -63,12 +63,12 @@ pub enum FileError {
         /// The newest version that can be read.
         known: u32,
     },
-    /// The shape is right, but what it says makes no sense.
+    /// The shape is right, but the content is inconsistent.
     #[error("{path}: {wrong}", path = path.display())]
     Wrong {
         /// The file.
         path: PathBuf,
-        /// What, where, and what was expected.
+        /// What is wrong, where, and what was expected.
         wrong: Said,
     },
 }
@@ -83,12 +83,12 @@ impl FileError {
     }
 }
 
-/// Reads a whole file of text; `format` is what an error says was expected.
+/// Reads a whole text file; `format` is the expected format for error messages.
 pub(crate) fn read_text(path: &Path, format: impl Into<Said>) -> Result<String, FileError> {
     text_of(read_bytes(path, format)?, path)
 }
 
-/// The text that the bytes of a file are.
+/// The bytes of a file as text.
 pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> {
     String::from_utf8(bytes).map_err(|error| {
         FileError::system(
@@ -99,11 +99,11 @@ pub(crate) fn text_of(bytes: Vec<u8>, path: &Path) -> Result<String, FileError> 
     })
 }
 
-/// Reads a whole file, unless it is larger than a job can be.
+/// Reads a whole file, unless it is too large for a job.
 pub(crate) fn read_bytes(path: &Path, format: impl Into<Said>) -> Result<Vec<u8>, FileError> {
     let read = |path: &Path| -> io::Result<Option<Vec<u8>>> {
         let mut bytes = Vec::new();
-        // The length that the system tells may be wrong (a pipe, a device), so the reader is bounded.
+        // The length that the system reports may be wrong (a pipe, a device), so bound the reader.
         fs::File::open(path)?.take(MOST_BYTES + 1).read_to_end(&mut bytes)?;
         Ok((bytes.len() as u64 <= MOST_BYTES).then_some(bytes))
     };
@@ -114,10 +114,10 @@ pub(crate) fn read_bytes(path: &Path, format: impl Into<Said>) -> Result<Vec<u8>
     }
 }
 
-/// Writes a whole file or none of it: a temporary file beside it, synced to the disk, then renamed over it.
+/// Writes a file atomically: to a temporary file beside it, synced to disk, then renamed over it.
 ///
 /// # Errors
-/// [`FileError::System`]; what was there is still there.
+/// [`FileError::System`]; the old file is then unchanged.
 pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     let attempt = || -> io::Result<()> {
         let folder = folder_of(path);
@@ -127,7 +127,7 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
         #[cfg(unix)]
         {
             use std::os::unix::fs::PermissionsExt;
-            // A temporary file is private; a job is as readable as the file that it replaces, or as usual.
+            // A temporary file is private; give it the permissions of the file that it replaces, or the usual ones.
             let mode = fs::metadata(path).map_or(0o644, |there| there.permissions().mode());
             file.as_file().set_permissions(fs::Permissions::from_mode(mode))?;
         }
@@ -139,7 +139,7 @@ pub fn write_atomically(path: &Path, bytes: &[u8]) -> Result<(), FileError> {
     attempt().map_err(|error| FileError::system(path, words::job::WRITE, error))
 }
 
-/// The folder that a file is in: `.` for a bare name.
+/// The folder of a file: `.` for a bare name.
 pub(crate) fn folder_of(path: &Path) -> &Path {
     match path.parent() {
         Some(parent) if !parent.as_os_str().is_empty() => parent,

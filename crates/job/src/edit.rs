@@ -1,4 +1,4 @@
-//! The only way from one job to the next.
+//! Edits: the only way to change a job.
 
 mod parts;
 
@@ -16,49 +16,49 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
-/// The only way from one job to the next.
+/// An edit: the only way to change a job.
 ///
-/// A part, face, penetration, block, circuit or junction box is put whole: one that has a number of the job replaces what was there, a new one
-/// comes to the end and takes its number from [`Job::next_id`].
+/// `put` edits set a whole part, face, penetration, block, circuit or junction box: with an id of the job it replaces
+/// that object, otherwise it is appended as a new one, with its id from [`Job::next_id`].
 ///
-/// As data it is an object with one field that names what is done: `{"remove-block": 7}`. [`Step`](crate::Step) has shorter ways to
-/// say most of them.
+/// As data it is an object with one field that names the edit: `{"remove-block": 7}`. [`Step`](crate::Step) has shorter
+/// forms of most edits.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Edit {
-    /// Puts a part of the house; its roof is raised again.
+    /// Adds or replaces a part of the house; its roof is raised again.
     PutPart(RoofPart),
-    /// Takes a part away with its faces, and the blocks that lie on them.
+    /// Removes a part with its faces and the blocks on them.
     RemovePart(PartId),
-    /// Moves parts as they are, with the penetrations and blocks on them.
+    /// Moves parts without changing them, with the penetrations and blocks on them.
     MoveParts {
-        /// Which.
+        /// The parts.
         parts: Vec<PartId>,
-        /// Turned and shifted so.
+        /// The rotation and shift.
         how: PlanMove,
     },
-    /// Turns the faces of a part, and of the parts that it meets, into drawn ones.
+    /// Converts the faces of a part, and of the parts joined to it, to drawn faces.
     FreePart(PartId),
-    /// Puts a face. Of one that comes from a part, name, datum, courses, what was taped and overruled edges are a person's
-    /// to change.
+    /// Adds or replaces a face. For a part's face, only name, datum, courses, taped measurements and overruled edges
+    /// can be changed.
     PutFace(Face),
-    /// Takes a drawn face away, and the blocks that lie on it.
+    /// Removes a drawn face and the blocks on it.
     RemoveFace(FaceId),
-    /// Puts a penetration.
+    /// Adds or replaces a penetration.
     PutPenetration(Penetration),
-    /// Takes a penetration away.
+    /// Removes a penetration.
     RemovePenetration(PenetrationId),
-    /// Puts a block.
+    /// Adds or replaces a block.
     PutBlock(Block),
-    /// Takes a block away.
+    /// Removes a block.
     RemoveBlock(BlockId),
-    /// Puts a circuit. Its modules leave the circuits that they were in.
+    /// Adds or replaces a circuit. Its modules are removed from other circuits.
     PutCircuit(Circuit),
-    /// Takes a circuit away; its modules are in none.
+    /// Removes a circuit; its modules are then in none.
     RemoveCircuit(CircuitId),
-    /// Puts a junction box.
+    /// Adds or replaces a junction box.
     PutBox(JunctionBox),
-    /// Takes a junction box away.
+    /// Removes a junction box.
     RemoveBox(BoxId),
     /// Puts what was read of a circuit, in place of what was read of it before.
     PutReading(Reading),
@@ -66,32 +66,32 @@ pub enum Edit {
     RemoveReading(CircuitId),
     /// Accepts a finding, or changes the reason.
     Waive(Waiver),
-    /// No longer accepts a finding.
+    /// Withdraws the acceptance of a finding.
     Unwaive(FindingKey),
-    /// Names the job.
+    /// Renames the job.
     SetName(String),
-    /// Says where it is.
+    /// Sets its site.
     SetSite(Site),
-    /// Shows lengths another way.
+    /// Sets the units of length.
     SetUnits(Units),
-    /// Lays a picture under the plan, or takes it away.
+    /// Puts a picture under the plan, or removes it.
     SetUnderlay(Option<Underlay>),
-    /// Decides about the wires as a whole: edition, temperatures, inverters, service, texts of labels.
+    /// Sets the wiring choices: code edition, temperatures, inverters, service, label texts.
     SetWiring(Arc<WiringChoices>),
-    /// Takes another kit.
+    /// Sets the kit.
     SetKit(Arc<Kit>),
-    /// Takes another rule book.
+    /// Sets the rule book.
     SetRuleBook(Arc<RuleBook>),
-    /// Takes another price list.
+    /// Sets the price list.
     SetPrices(Arc<PriceList>),
-    /// Decides about the order: what is off, overridden or added, what is in stock, what arrived.
+    /// Sets the decisions about the order: parts left out, overridden or added, stock, deliveries.
     SetOrder(Arc<OrderChoices>),
-    /// Several edits that are one step for the person.
+    /// Several edits that are a single step for the user.
     Several(Vec<Edit>),
 }
 
 impl Edit {
-    /// What each begins with as data.
+    /// The names of the edits as data.
     pub(crate) const NAMES: [&str; 28] = [
         "put-part",
         "remove-part",
@@ -123,7 +123,7 @@ impl Edit {
         "several",
     ];
 
-    /// The edit that changes some decisions about the order of a job.
+    /// The edit that changes decisions about the order of a job.
     pub fn order(job: &Resolved, how: impl FnOnce(&mut OrderChoices)) -> Self {
         let mut order = (*job.order).clone();
         how(&mut order);
@@ -131,10 +131,10 @@ impl Edit {
     }
 }
 
-/// The job after an edit.
+/// Applies an edit to a job.
 ///
 /// # Errors
-/// [`EditError`] when the edit names what is not there or carries a number that no roof has.
+/// [`EditError`] if the edit refers to something missing or contains an invalid value.
 pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
@@ -145,12 +145,12 @@ pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     Ok(next)
 }
 
-/// Whether faces have to follow their parts again.
+/// Whether the faces of parts have to be derived again.
 fn touches_parts(job: &Job<Face>, edit: &Edit) -> bool {
     match edit {
         Edit::PutPart(_) | Edit::RemovePart(_) | Edit::MoveParts { .. } | Edit::FreePart(_) => true,
         Edit::Several(edits) => edits.iter().any(|edit| touches_parts(job, edit)),
-        // Its height is that of the roof over its datum, the very same as when the job is opened again.
+        // Its height is that of the roof over its datum, exactly as when the job is opened again.
         Edit::PutFace(face) => {
             face.from.is_some() && job.face(face.id).is_some_and(|there| there.datum != face.datum)
         }
@@ -267,7 +267,7 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
     Ok(())
 }
 
-/// What of a face follows from its part is in no data: it is as the job has it.
+/// Edits as data do not contain what a face inherits from its part: fill that in from the job.
 fn fill_from_part(job: &Job<Face>, face: &mut Face) {
     let there = job.face(face.id).filter(|there| there.from.is_some() && there.from == face.from);
     let Some(there) = there.filter(|_| face.outline.outer.is_empty()) else { return };
@@ -277,7 +277,7 @@ fn fill_from_part(job: &Job<Face>, face: &mut Face) {
     (face.pitch, face.downslope, face.height) = (there.pitch, there.downslope, there.height);
 }
 
-/// Takes a number that something of the job has or gets.
+/// Reserves an id that is used in the job.
 fn take_number(job: &mut Job<Face>, number: u32) -> Result<(), EditError> {
     if number > MOST_NUMBER {
         return Err(EditError::NoNumber(number));
@@ -286,10 +286,10 @@ fn take_number(job: &mut Job<Face>, number: u32) -> Result<(), EditError> {
     Ok(())
 }
 
-/// A face of a part keeps what follows from the part.
+/// Checks that a part's face still has what it inherits from the part.
 fn check_follows(job: &Job<Face>, face: &Face) -> Result<(), EditError> {
     let there = job.face(face.id);
-    // One number, one face: a face that rests comes back under its own.
+    // Ids are unique: a resting face comes back under its own.
     let rests = job.resting.iter().any(|resting| resting.id == face.id);
     let holds = !rests
         && match (there.map(|there| (there, there.from)), face.from) {

@@ -1,25 +1,25 @@
-//! Why an edit is refused.
+//! Errors of edits.
 
 use crate::id::MOST_NUMBER;
 use crate::{Block, Circuit, KeyError, WiringChoices};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_words::{Said, Say, later as words};
 
-/// Why an edit makes no sense. The job stays as it was.
+/// Why an edit is rejected. The job is unchanged.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum EditError {
-    /// There is no such thing in the job.
+    /// The job has no such object.
     #[error("{}", words::job::the_job_has_no(&what, &number))]
     Missing {
-        /// "part", "face", "block" or "penetration".
+        /// Its kind: "part", "face", "block" or "penetration".
         what: Say,
-        /// The number asked for.
+        /// The requested id.
         number: u32,
     },
-    /// A number is not finite or beyond 100 km.
+    /// A coordinate is not finite or beyond 100 km.
     #[error("{}", words::job::a_position_must_be_a(&what))]
     NotAPlace {
-        /// Whose.
+        /// The object.
         what: Said,
     },
     /// A block is too large or empty.
@@ -27,9 +27,9 @@ pub enum EditError {
     BlockSize {
         /// The block.
         name: String,
-        /// Rows asked for.
+        /// Requested rows.
         rows: u32,
-        /// Columns asked for.
+        /// Requested columns.
         columns: u32,
     },
     /// A circuit is too long or empty.
@@ -40,21 +40,21 @@ pub enum EditError {
         /// Modules in it.
         modules: usize,
     },
-    /// A module is in a circuit twice, or in two.
+    /// A module is in a circuit twice, or in two circuits.
     #[error("{}", words::job::a_module_is_in_one_circuit(&name))]
     ModuleTwice {
         /// The circuit.
         name: String,
     },
-    /// A circuit or a junction box without a name.
+    /// A circuit or junction box has no name.
     #[error("{}", words::job::A_NAME_IS_NEEDED)]
     NoName,
-    /// No place on earth is that cold or hot.
+    /// A temperature that occurs nowhere on earth.
     #[error("{}", words::job::is_no_temperature(&field, &celsius))]
     Temperature {
-        /// Of what.
+        /// The field.
         field: &'static str,
-        /// As given.
+        /// The given value.
         celsius: f64,
     },
     /// A number that no house has.
@@ -78,78 +78,78 @@ pub enum EditError {
         /// The label.
         code: String,
     },
-    /// A length that must be positive, or within sense, is not.
+    /// A length is not positive or implausibly large.
     #[error("{}", words::job::must_be_more_than_0(&what))]
     BadLength {
-        /// Which.
+        /// The length.
         what: Said,
     },
-    /// No roof can be raised from a part.
+    /// The roof of a part can't be raised.
     #[error("{}", words::job::cant_be_raised(&part, &format_args!("{error}")))]
     CantRaise {
         /// The part's name.
         part: String,
-        /// Which corner or side is the trouble, and what to do.
+        /// The problematic corner or side, and what to do.
         error: RaiseError,
     },
-    /// Parts stand in each other so nearly that rounding leaves no answer.
+    /// Parts intersect so closely that rounding makes the result ambiguous.
     #[error("{}", words::job::the_parts_of_the_house(&format_args!("{_0}")))]
     Tangled(chalkcourse_geometry::envelope::Tangle),
-    /// A face that a part of the house makes can only be changed through that part.
+    /// The face belongs to a part of the house and can only be changed through it.
     #[error("{}", words::job::face_follows_from_a_part(&name))]
     FollowsPart {
         /// The face.
         name: String,
     },
-    /// The sides of a part are not those of its outline.
+    /// The described sides of a part don't match its outline.
     #[error("{}", words::job::part_describes_sides_for_rings(&part, &format_args!("{described:?}"), &format_args!("{drawn:?}")))]
     PartSides {
         /// The part.
         part: String,
-        /// Sides described, for each ring.
+        /// Sides described, per ring.
         described: Vec<usize>,
-        /// Corners drawn, for each ring.
+        /// Corners drawn, per ring.
         drawn: Vec<usize>,
     },
-    /// The numbers of a face's sides are not those of its outline.
+    /// The side ids of a face don't match its outline.
     #[error("{}", words::job::face_numbers_sides_for_rings(&face, &format_args!("{numbered:?}"), &format_args!("{drawn:?}")))]
     FaceSides {
         /// The face.
         face: String,
-        /// Sides numbered, for each ring.
+        /// Sides numbered, per ring.
         numbered: Vec<usize>,
-        /// Corners drawn, for each ring.
+        /// Corners drawn, per ring.
         drawn: Vec<usize>,
     },
-    /// Two sides of a part have one number.
+    /// Two sides of a part have the same id.
     #[error("{}", words::job::part_has_two_sides_with(&part, &side))]
     SideTwice {
         /// The part.
         part: String,
-        /// The number.
+        /// The id.
         side: u32,
     },
-    /// Latitude or longitude is none.
+    /// Invalid latitude or longitude.
     #[error("{}", words::job::latitude_longitude_degrees_from_85(&latitude, &longitude))]
     NotOnGlobe {
-        /// As given.
+        /// The given latitude.
         latitude: f64,
-        /// As given.
+        /// The given longitude.
         longitude: f64,
     },
-    /// A picture lies nowhere or has no size.
+    /// A picture has an invalid position or size.
     #[error("{}", words::job::THE_PICTURE_UNDER_THE_PLAN)]
     BadUnderlay,
-    /// A waiver needs a key that can be read.
+    /// A waiver has an unreadable key.
     #[error(transparent)]
     Key(#[from] KeyError),
-    /// A waiver needs a reason.
+    /// A waiver has no reason.
     #[error("{}", words::job::A_WAIVER_NEEDS_A_REASON)]
     NoReason,
-    /// A number beyond all that a job could need: those after it would run out.
+    /// An id is so large that those after it could run out.
     #[error("{}", words::job::cant_be_the_number_of(&_0, &MOST_NUMBER))]
     NoNumber(u32),
-    /// A kit, a rule book or a price list makes no sense.
+    /// A kit, a rule book or a price list is inconsistent.
     #[error("{what}: {wrong}")]
     Data {
         /// Which of them.
@@ -157,7 +157,7 @@ pub enum EditError {
         /// What is wrong in it, and where.
         wrong: Said,
     },
-    /// A choice about the order makes no sense.
+    /// A choice about the order is invalid.
     #[error("{}", words::job::the_order(&_0))]
     Order(Said),
 }

@@ -12,51 +12,51 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 
-/// A roof face, drawn or of a part.
+/// A roof face, drawn or belonging to a part.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(from = "DecidedFace", into = "DecidedFace")]
 pub struct Face {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: FaceId,
-    /// What people call it: "South", "Porch".
+    /// Display name: "South", "Porch".
     pub name: String,
-    /// The part's side that it comes from; `None` for one that was drawn. Outline, pitch, downslope and height of a face
-    /// of a part follow from the part.
+    /// The side of the part that it belongs to; `None` for a drawn face. Outline, pitch, downslope and height of a
+    /// part's face follow from the part.
     pub from: Option<FromPart>,
     /// Outline and holes in plan: x east, y north, metres.
     pub outline: Polygon,
-    /// The numbers of its sides. In a face that was written without, none: it gets them when it comes into a job.
+    /// Ids of its sides. Empty for a face written without ids: they are assigned when it is added to a job.
     pub sides: Sides,
     /// Rise over run.
     pub pitch: Pitch,
-    /// The way that water runs, degrees clockwise from north.
+    /// The direction of water runoff, degrees clockwise from north.
     pub downslope: Azimuth,
-    /// The plan point where the face's own frame has its origin. Blocks are placed from here, so it stays put
-    /// while corners move.
+    /// The origin of the face's frame in plan. Blocks are positioned relative to it, so it does not move with the
+    /// corners.
     pub datum: DVec2,
-    /// Height of the face at its datum, above any level that is the same for the whole job.
+    /// Height of the face at its datum, above a level common to the whole job.
     pub height: Length,
-    /// How shingles are laid on it.
+    /// The courses of its shingles.
     pub courses: Courses,
-    /// What a tape reads on its deck.
+    /// Tape measurements of its deck.
     pub taped: TapedDeck,
-    /// Edge kinds that a person overruled, by side. One whose side is gone stays, and is told, until a person takes it
-    /// back: it stands for nothing, and no other side ever has that number.
+    /// Edge kinds set by the user, by side. If the side is deleted, the entry is kept and reported until the user
+    /// removes it; it has no effect, and no other side ever gets that id.
     pub overruled: Vec<Overrule>,
-    /// Edge kinds that follow from the part, such as its walls; a person's word goes before them. Never in a file.
+    /// Edge kinds that follow from the part, such as its walls; those set by the user take precedence. Never in a file.
     pub kinds: Vec<Overrule>,
-    /// What the sides of a face of a part border: of those that are seen in the order of the outline, then of those that are
-    /// hidden at present.
+    /// What the sides of a part's face border: first the visible ones in the order of the outline, then those hidden at
+    /// present.
     pub borders: Vec<SideBorders>,
 }
 
-/// A side of the outline whose kind a person decided.
+/// An edge kind set by the user for a side of the outline.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Overrule {
-    /// The number of the side.
+    /// The id of the side.
     pub side: SideId,
-    /// What it is.
+    /// Its kind.
     pub kind: EdgeKind,
 }
 
@@ -64,22 +64,22 @@ pub struct Overrule {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Courses {
-    /// How much of each course is to the weather, up the slope.
+    /// The exposed height of each course, up the slope.
     pub exposure: Length,
-    /// From the eave up to the first course line (the butts of the second course).
+    /// Distance up the slope from the eave to the first course line (the butts of the second course).
     pub first: Length,
 }
 
 impl Default for Courses {
-    /// 5 in to the weather, as three-tab shingles of 12 × 36 in are laid.
+    /// An exposure of 5 in, as for three-tab shingles of 12 × 36 in.
     fn default() -> Self {
         Self { exposure: Length::from_inches(5.0), first: Length::from_inches(5.0) }
     }
 }
 
 impl Face {
-    /// A new face. Its datum is the corner that is lowest down the slope, and of those the one to the left of a
-    /// person who looks up it, at `height`.
+    /// A new face. Its datum is the lowest corner, and among several the leftmost one when looking up the slope, at
+    /// `height`.
     pub fn new(
         id: FaceId,
         name: String,
@@ -107,7 +107,7 @@ impl Face {
         let plane = face.plane();
         let place = |p: DVec2| {
             let frame = plane.to_frame(p);
-            // A millimetre of unevenness along a drawn eave must not decide between its two ends.
+            // Unevenness below a millimetre along a drawn eave must not decide which of its ends is lower.
             ((frame.y * 1000.0).round(), frame.x)
         };
         let lowest = face.outline.outer.iter().copied().min_by(|&p, &q| {
@@ -118,17 +118,17 @@ impl Face {
         face
     }
 
-    /// The face as a drawn one, with what follows from its part written out.
+    /// The face as a drawn one, including everything derived from its part.
     pub(crate) fn by_itself(&self) -> Self {
         Self { from: None, ..self.clone() }
     }
 
-    /// The plane of the face, and so its frame.
+    /// The plane of the face, and thus its frame.
     pub fn plane(&self) -> Plane {
         Plane { datum: self.datum.extend(self.height.metres()), pitch: self.pitch, downslope: self.downslope }
     }
 
-    /// What the roof is put together from.
+    /// The input for assembling the roof.
     pub fn input(&self) -> FaceInput {
         let numbered = self.numbered();
         let overruled = self.kinds.iter().chain(&self.overruled);
@@ -140,7 +140,7 @@ impl Face {
         }
     }
 
-    /// The sides that are eave, head, left and right rake; `None` for a face that has not four corners.
+    /// The sides that are eave, head, left and right rake; `None` if the face does not have four corners.
     pub fn deck_sides(&self) -> Option<[SideId; 4]> {
         let plane = self.plane();
         let ring: Vec<DVec2> = self.outline.outer.iter().map(|&p| plane.to_frame(p)).collect();
@@ -150,7 +150,7 @@ impl Face {
         Some([id(sides[0])?, id(sides[1])?, id(sides[2])?, id(sides[3])?])
     }
 
-    /// What the tape read, by what its sides are now; nothing where a side that was measured is gone.
+    /// The tape measurements by the present roles of the sides; empty if a measured side was deleted.
     pub fn taped_now(&self) -> TapedDeck {
         match (self.taped.of, self.deck_sides()) {
             (Some(_), Some(now)) => self.taped.turned(now).unwrap_or_default(),
@@ -159,23 +159,23 @@ impl Face {
         }
     }
 
-    /// The face with what the tape read, by what its sides are now.
+    /// The face with tape measurements by the present roles of its sides.
     pub fn with_taped(&self, taped: TapedDeck) -> Self {
         let of = if taped.is_empty() { None } else { self.deck_sides() };
         Self { taped: TapedDeck { of, ..taped }, ..self.clone() }
     }
 
-    /// Kinds that a person decided for sides that are gone.
+    /// Edge kinds set for sides that were deleted.
     pub fn lost_overrules(&self) -> impl Iterator<Item = &Overrule> {
         self.overruled.iter().filter(|o| self.sides.place_of(o.side).is_none())
     }
 
-    /// Whether the tape measured sides that are gone.
+    /// Whether measured sides were deleted.
     pub fn has_lost_tape(&self) -> bool {
         self.taped.of.is_some_and(|of| of.iter().any(|side| self.sides.place_of(*side).is_none()))
     }
 
-    /// The face without what was decided or measured for sides that are gone.
+    /// The face without settings and measurements for deleted sides.
     pub fn without_lost(&self) -> Self {
         let mut face = self.clone();
         face.overruled.retain(|o| self.sides.place_of(o.side).is_some());
@@ -185,12 +185,12 @@ impl Face {
         face
     }
 
-    /// Whether the face has a side of that number.
+    /// Whether the face has a side with this id.
     pub fn has_side(&self, id: SideId) -> bool {
         self.numbered().place_of(id).is_some()
     }
 
-    /// Its numbers, or those in the order of the outline where it was written without.
+    /// Its side ids, or the default ones in the order of the outline if it was written without.
     fn numbered(&self) -> Cow<'_, Sides> {
         if self.sides.fit(&self.outline) {
             Cow::Borrowed(&self.sides)

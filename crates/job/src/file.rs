@@ -1,4 +1,4 @@
-//! The file of a job.
+//! Job files.
 
 mod version_1;
 
@@ -14,7 +14,7 @@ use std::path::{Path, PathBuf};
 
 /// The format name in a job file.
 pub const JOB_FORMAT: &str = "chalkcourse-job";
-/// The version of the job format that this program writes.
+/// The current version of the job format.
 pub const JOB_VERSION: u32 = 2;
 
 /// Reads a job file.
@@ -30,7 +30,8 @@ pub fn load(path: &Path) -> Result<Resolved, FileError> {
     Ok(job)
 }
 
-/// The job as its file has it: a picture is named from the folder of the job, so that both can be moved together.
+/// The job as written to its file: the path of a picture is relative to the folder of the job, so that both can be
+/// moved together.
 fn as_in(job: &Resolved, path: &Path) -> Job {
     let mut job = job.decided();
     if let Some(Underlay { path: picture, .. }) = &mut job.underlay {
@@ -39,7 +40,7 @@ fn as_in(job: &Resolved, path: &Path) -> Job {
     job
 }
 
-/// Reads a job from the text of a job file, of this version or an older one; `path` is for the words of an error alone.
+/// Reads a job from the text of a job file, of this version or an older one; `path` is only used in error messages.
 ///
 /// # Errors
 /// [`FileError`] names the line or field and what was expected.
@@ -63,7 +64,7 @@ pub fn job_from_text(text: &str, path: &Path) -> Result<Resolved, FileError> {
 /// The text of a job file.
 ///
 /// # Errors
-/// [`FileError::Wrong`] for a job that JSON can't hold: a number in it is not finite.
+/// [`FileError::Wrong`] if a number in the job is not finite, which JSON can't express.
 pub fn job_to_text(job: &Resolved) -> Result<String, FileError> {
     text_of_job(&job.decided())
 }
@@ -82,17 +83,17 @@ fn text_of_job(job: &Job) -> Result<String, FileError> {
     Ok(text)
 }
 
-/// Writes a job file so that a crash at any moment leaves the old one or the new one, whole, and keeps the file
-/// that was there as [`previous_path`].
+/// Writes a job file atomically, so that a crash leaves either the old or the new file, and keeps the old file as
+/// [`previous_path`].
 ///
 /// # Errors
-/// [`FileError::System`]; what was there is still there.
+/// [`FileError::System`]; the old file is then unchanged.
 pub fn save(job: &Resolved, path: &Path) -> Result<(), FileError> {
     let text = text_of_job(&as_in(job, path))?;
     if path.exists() {
         let previous = previous_path(path);
         let old = fs::read(path).map_err(|error| FileError::system(path, words::job::READ, error))?;
-        // A save that changes nothing must not push the real previous version out.
+        // A save without changes must not overwrite the previous version.
         if old == text.as_bytes() {
             return Ok(());
         }
@@ -101,7 +102,7 @@ pub fn save(job: &Resolved, path: &Path) -> Result<(), FileError> {
     write_atomically(path, text.as_bytes())
 }
 
-/// Where [`save`] keeps the version before: `porch.chalk.json` → `porch.chalk.json.previous`.
+/// Where [`save`] keeps the previous version: `porch.chalk.json` → `porch.chalk.json.previous`.
 pub fn previous_path(path: &Path) -> PathBuf {
     let mut name = path.file_name().unwrap_or_default().to_owned();
     name.push(".previous");
@@ -113,7 +114,7 @@ pub fn job_schema() -> Schema {
     file_schema::<Job>(JOB_FORMAT)
 }
 
-/// What a job must hold beyond the shape of its file.
+/// Conditions for a job beyond the shape of its file.
 fn check_job(job: &Job<Face>) -> Result<(), Said> {
     job.kit.check().map_err(|wrong| wrong.after("field data.kit: "))?;
     job.rule_book.check().map_err(|wrong| wrong.after("field data.rule_book: "))?;
@@ -137,7 +138,7 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
     let mut sides = BTreeSet::new();
     for (field, faces) in [("faces", &job.faces), ("resting", &job.resting)] {
         for (index, face) in faces.iter().enumerate() {
-            // Both lists are faces: one number, one face.
+            // Ids are unique over both lists of faces.
             number(field, index, face.id.0)?;
             check::check_face(face)
                 .map_err(|error| Said::own(format!("field data.{field}[{index}]: {error}")))?;
@@ -232,13 +233,13 @@ mod tests {
     }
 
     #[test]
-    fn a_folder_that_is_not_there_is_told() {
+    fn a_missing_folder_is_reported() {
         let error = save(&job(), Path::new("/no/such/folder/a.chalk.json")).unwrap_err().to_string();
         assert!(error.contains("/no/such/folder") && error.contains("write"), "{error}");
     }
 
     #[test]
-    fn wrong_files_are_refused_with_the_place() {
+    fn errors_in_files_name_the_position() {
         let good = job_to_text(&job()).unwrap();
         refused("", &["a.chalk.json", "line 1"]);
         refused("{\"format\": \"chalkcourse-job\"", &["line 1"]);
@@ -251,7 +252,7 @@ mod tests {
     }
 
     #[test]
-    fn what_makes_no_sense_is_refused() {
+    fn inconsistent_jobs_are_refused() {
         let mut wrong = job();
         wrong.waivers.push(crate::Waiver {
             key: crate::FindingKey::new("k", crate::Subject::Whole),

@@ -1,7 +1,7 @@
-//! The name of a finding: which rule, about what. It stays the same from run to run, so that a waiver holds.
+//! The key of a finding: which rule, about what. It stays the same from run to run, so that waivers apply.
 //!
-//! Written in one form everywhere, rule and subject as steps: `setback/block-16/face-2/side-3/valley`. Sides, faces, blocks and
-//! penetrations are named by numbers that are never given away again, so that a key means one thing or nothing.
+//! Written in the same form everywhere, rule and subject as steps: `setback/block-16/face-2/side-3/valley`. Sides,
+//! faces, blocks and penetrations are given by ids that are never reused, so that a key refers to one thing or nothing.
 
 use crate::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 use chalkcourse_geometry::{EdgeKind, SideId};
@@ -11,7 +11,7 @@ use std::borrow::Cow;
 use std::fmt;
 use std::str::FromStr;
 
-/// The name of a finding.
+/// The key of a finding.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct FindingKey {
     /// The code of the rule.
@@ -20,15 +20,15 @@ pub struct FindingKey {
     pub subject: Subject,
 }
 
-/// One of several matters that a rule has with one thing, as a code: `thickness`, `folds-over`.
+/// One of several matters that a rule reports about the same subject, as a code: `thickness`, `folds-over`.
 pub type Matter = Cow<'static, str>;
 
-/// What a finding is about. The comments have the text form.
+/// The subject of a finding. The comments show the text form.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Subject {
     /// The roof or the job as a whole: `roof`.
     Whole,
-    /// One matter of the whole: `thickness`.
+    /// A matter of the whole: `thickness`.
     Matter(Matter),
     /// A part of the house: `part-3/hidden`.
     Part(PartId, Matter),
@@ -36,9 +36,9 @@ pub enum Subject {
     Face(FaceId),
     /// The outline of a face: `face-1/folds-over`.
     Outline(FaceId, Matter),
-    /// The outline of a hole, by its lowest side: `face-1/hole-5/no-area`.
+    /// The outline of a hole, by its lowest side id: `face-1/hole-5/no-area`.
     HoleOutline(FaceId, SideId, Matter),
-    /// Two faces, the lower number first: `face-1/face-2`.
+    /// Two faces, the lower id first: `face-1/face-2`.
     Faces(FaceId, FaceId),
     /// A penetration: `penetration-6`.
     Penetration(PenetrationId),
@@ -46,15 +46,15 @@ pub enum Subject {
     Block(BlockId),
     /// A row of a block, from 1: `block-3/row-2`.
     Row(BlockId, u32),
-    /// Two blocks, the lower number first: `block-3/block-4`.
+    /// Two blocks, the lower id first: `block-3/block-4`.
     Blocks(BlockId, BlockId),
     /// A block on a face: `block-3/face-1`.
     OnFace(BlockId, FaceId),
-    /// One matter of a block on a face: `block-3/face-1/eave`.
+    /// A matter of a block on a face: `block-3/face-1/eave`.
     OfBlock(BlockId, FaceId, Matter),
-    /// A block beside a side of its face, where that is of one kind: `block-3/face-1/side-4/valley`.
+    /// A block at the segments of one kind on a side of its face: `block-3/face-1/side-4/valley`.
     Side(BlockId, FaceId, SideId, EdgeKind),
-    /// A block beside a hole, by the hole's lowest side: `block-3/face-1/hole-5/wall-line`.
+    /// A block at a hole, by the hole's lowest side id: `block-3/face-1/hole-5/wall-line`.
     Hole(BlockId, FaceId, SideId, EdgeKind),
     /// A block and a penetration: `block-3/penetration-5`.
     Through(BlockId, PenetrationId),
@@ -68,17 +68,17 @@ pub enum Subject {
     Box(BoxId),
     /// A waiver, by its own key: `setback/block-3/…`.
     Waiver(Box<FindingKey>),
-    /// What a file says that this program does not know how to read, as it stands there. It names nothing.
+    /// A key in a file that this program can't read, as written there. It refers to nothing.
     Unread(String),
 }
 
-/// What is wrong with the text of a key.
+/// The text is not a key.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 #[error("{}", chalkcourse_words::job::is_no_key_of_a(&_0))]
 pub struct KeyError(pub String);
 
 impl FindingKey {
-    /// The key of what a rule found about something.
+    /// The key for a rule and a subject.
     pub const fn new(rule: &'static str, subject: Subject) -> Self {
         Self { rule: Cow::Borrowed(rule), subject }
     }
@@ -87,7 +87,7 @@ impl FindingKey {
 impl fmt::Display for FindingKey {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match &self.subject {
-            // As it stood in its file, rule and all.
+            // As written in its file, including the rule.
             Subject::Unread(text) => f.write_str(text),
             subject => write!(f, "{}/{subject}", self.rule),
         }
@@ -152,7 +152,7 @@ enum Step<'t> {
 impl<'t> Step<'t> {
     fn read(step: &'t str) -> Option<Self> {
         let numbered = step.rsplit_once('-').and_then(|(what, number)| {
-            // "+3" is a number too, and no step.
+            // "+3" parses as a number too, but is not a valid step.
             let number = number.parse::<u32>().ok().filter(|id| id.to_string() == number)?;
             Some(match what {
                 "part" => Self::Part(PartId(number)),
@@ -235,7 +235,7 @@ impl Serialize for FindingKey {
 }
 
 impl<'de> Deserialize<'de> for FindingKey {
-    /// A text that can't be read is kept as [`Subject::Unread`], so that what a file says is not lost on the way.
+    /// A text that can't be read is kept as [`Subject::Unread`], so that it is not lost when the file is saved.
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let text = Cow::<'de, str>::deserialize(deserializer)?;
         Ok(text.parse().unwrap_or_else(|_| {
@@ -313,7 +313,7 @@ mod tests {
             prop_assert_eq!(serde_json::from_str::<FindingKey>(&json).unwrap(), key);
         }
 
-        /// Whatever is read at all is the one text of its key.
+        /// Every text that can be parsed is the canonical text of its key.
         #[test]
         fn a_key_has_one_text(text in "[a-z]{1,4}(/(part|face|side|hole|block|row|penetration|circuit|box|roof|eave)(-[+0-9]{1,3})?){1,4}") {
             if let Ok(key) = text.parse::<FindingKey>() {
@@ -323,7 +323,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_key_is_refused_and_in_a_file_kept() {
+    fn invalid_keys_are_refused_but_kept_in_files() {
         for text in [
             "",
             "setback",

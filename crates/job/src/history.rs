@@ -2,64 +2,65 @@ use crate::{Edit, EditError, Resolved, apply};
 use chalkcourse_words::{Said, later as words};
 use std::sync::Arc;
 
-/// One step that a person took.
+/// One step of the history.
 #[derive(Clone, Debug)]
 struct Step {
     label: Said,
     job: Arc<Resolved>,
-    /// What made the job from that of the step before; none for the first.
+    /// The edit that led here from the step before; `None` for the first.
     edit: Option<Arc<Edit>>,
-    /// The step that it was taken after; none for the first.
+    /// The step that it was applied to; `None` for the first.
     after: Option<usize>,
 }
 
-/// A step as a list shows it.
+/// A step as shown in a list.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Past<'a> {
-    /// Its number, for [`History::jump`].
+    /// Its index, for [`History::jump`].
     pub number: usize,
     /// What it did.
     pub label: &'a Said,
-    /// Where it stands to the job as it is now.
+    /// Its relation to the present job.
     pub place: PastPlace,
-    /// Whether the job after it is the one on disk.
+    /// Whether the job after it is the saved one.
     pub saved: bool,
 }
 
-/// Where a step stands to the job as it is now.
+/// The relation of a step to the present job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum PastPlace {
-    /// It led here: undo comes by it.
+    /// It led here: undo reverts it.
     Before,
-    /// It is the last that led here.
+    /// It is the last one that led here.
     Now,
-    /// It was undone: redo comes by it.
+    /// It was undone: redo repeats it.
     Ahead,
-    /// Something else was done in its place.
+    /// It is on another branch.
     Aside,
 }
 
-/// All jobs from the first to the newest. Undo goes to an earlier job: the very same one, not one worked back. What was undone
-/// and then done otherwise is kept beside, until the history itself is dropped.
+/// All states of a job from the first to the newest. Undo restores an earlier state itself rather than reversing edits.
+/// Undone steps that were replaced by others are kept as branches until the history is dropped.
 ///
-/// A gesture (a drag, typing in a field) is [`preview`](Self::preview)ed as often as it moves and becomes one step
-/// on [`commit`](Self::commit), or none on [`abort`](Self::abort); then redo does it after all, until something else is done.
+/// During a gesture (a drag, typing in a field) [`preview`](Self::preview) is called on every change; it becomes one
+/// step on [`commit`](Self::commit), or none on [`abort`](Self::abort); redo can still apply an aborted gesture until
+/// something else is done.
 #[derive(Clone, Debug)]
 pub struct History {
-    /// In the order in which they were taken.
+    /// In the order in which they were made.
     steps: Vec<Step>,
     /// The steps that undo and redo walk, from the first.
     line: Vec<usize>,
-    /// Where in the line the job is now.
+    /// The index of the present job in `line`.
     at: usize,
     preview: Option<Step>,
-    /// The gesture that was given up last.
+    /// The last aborted gesture.
     given_up: Option<Step>,
     saved: Option<Arc<Resolved>>,
 }
 
 impl History {
-    /// Starts with a job that is as it is on disk.
+    /// A history of a job that is saved as it is.
     pub fn new(job: Resolved) -> Self {
         let job = Arc::new(job);
         Self {
@@ -77,12 +78,12 @@ impl History {
         }
     }
 
-    /// The job as it is now, in the middle of a gesture too.
+    /// The present job, including a gesture in progress.
     pub fn job(&self) -> &Arc<Resolved> {
         &self.preview.as_ref().unwrap_or(self.now()).job
     }
 
-    /// The job without the gesture that is going on.
+    /// The job without the gesture in progress.
     pub fn settled(&self) -> &Arc<Resolved> {
         &self.now().job
     }
@@ -91,19 +92,19 @@ impl History {
         &self.steps[self.line[self.at]]
     }
 
-    /// Takes a step. False when the edit changes nothing; then there is no step to undo.
+    /// Applies an edit as a step. Returns false, without making a step, if it changes nothing.
     ///
     /// # Errors
-    /// [`EditError`]; the job stays as it was.
+    /// [`EditError`]; the job is then unchanged.
     pub fn edit(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<bool, EditError> {
         self.preview(label, edit).inspect_err(|_| self.preview = None)?;
         Ok(self.commit())
     }
 
-    /// Shows what a gesture would do, from where it began.
+    /// Shows what a gesture would do, relative to its start.
     ///
     /// # Errors
-    /// [`EditError`]; what was shown before stays.
+    /// [`EditError`]; the previous preview is then kept.
     pub fn preview(&mut self, label: impl Into<Said>, edit: &Edit) -> Result<(), EditError> {
         let next = apply(self.settled(), edit)?;
         self.given_up = None;
@@ -112,24 +113,24 @@ impl History {
         Ok(())
     }
 
-    /// Ends a gesture as one step. False when there was none or it changed nothing.
+    /// Ends a gesture as one step. Returns false if there was none or it changed nothing.
     pub fn commit(&mut self) -> bool {
         self.preview.take().is_some_and(|step| self.push(step))
     }
 
-    /// Ends a gesture as if it had not been; its label. None where there was none, or it changed nothing.
+    /// Ends a gesture without a step and returns its label; `None` if there was none or it changed nothing.
     pub fn abort(&mut self) -> Option<Said> {
         let step = self.preview.take()?;
         self.given_up = (*step.job != **self.settled()).then_some(step);
         self.given_up.as_ref().map(|step| step.label.clone())
     }
 
-    /// Whether a gesture is going on.
+    /// Whether a gesture is in progress.
     pub fn in_gesture(&self) -> bool {
         self.preview.is_some()
     }
 
-    /// One step back; its label. A gesture that is going on is dropped and counts as the step.
+    /// Undoes a step and returns its label. A gesture in progress is aborted instead.
     pub fn undo(&mut self) -> Option<Said> {
         if let Some(step) = &self.preview {
             let label = step.label.clone();
@@ -142,7 +143,7 @@ impl History {
         Some(label)
     }
 
-    /// One step forward; its label. A gesture that was given up just now is that step.
+    /// Redoes a step and returns its label. Right after a gesture was aborted, that is the step.
     pub fn redo(&mut self) -> Option<Said> {
         self.preview = None;
         let label = self.redo_label()?.clone();
@@ -153,12 +154,12 @@ impl History {
         Some(label)
     }
 
-    /// What undo would take back.
+    /// The label of the step that undo would revert.
     pub fn undo_label(&self) -> Option<&Said> {
         (self.at > 0).then(|| &self.now().label)
     }
 
-    /// What redo would do again.
+    /// The label of the step that redo would repeat.
     pub fn redo_label(&self) -> Option<&Said> {
         if let Some(step) = &self.given_up {
             return Some(&step.label);
@@ -166,7 +167,7 @@ impl History {
         Some(&self.steps[*self.line.get(self.at + 1)?].label)
     }
 
-    /// Every step that was taken, in the order of time.
+    /// All steps, in chronological order.
     pub fn past(&self) -> impl Iterator<Item = Past<'_>> {
         let here = self.line[self.at];
         self.steps.iter().enumerate().map(move |(number, step)| {
@@ -181,8 +182,8 @@ impl History {
         })
     }
 
-    /// The edits that lead from the job as it was opened to the job as it is now, one a step: those that were undone or done in
-    /// another way are not among them, nor is a gesture that is going on.
+    /// The edits that lead from the opened job to the present one, one per step: without undone steps, other branches,
+    /// or a gesture in progress.
     pub fn edits(&self) -> impl Iterator<Item = &Edit> {
         let line = self.line.iter().take(self.at + 1);
         line.filter_map(|&step| self.steps.get(step)?.edit.as_deref())
@@ -193,8 +194,8 @@ impl History {
         &self.steps[0].job
     }
 
-    /// Goes to the job as it was after a step, aside or not; undo and redo then walk the steps that lead there and on. False for a
-    /// number that no step has, and for the step that is now. A gesture that is going on is dropped.
+    /// Goes to the state after a step, on any branch; undo and redo then walk the branch of that step. Returns false
+    /// for an invalid or the present step. A gesture in progress is dropped.
     pub fn jump(&mut self, number: usize) -> bool {
         (self.preview, self.given_up) = (None, None);
         if number >= self.steps.len() || number == self.line[self.at] {
@@ -210,7 +211,7 @@ impl History {
         }
         line.reverse();
         self.at = line.len() - 1;
-        // On from there as it went on last.
+        // Continue along the most recent steps.
         while let Some(next) = self.steps.iter().rposition(|step| step.after == line.last().copied()) {
             line.push(next);
         }
@@ -218,17 +219,17 @@ impl History {
         true
     }
 
-    /// Remembers that the job as it is now is on disk.
+    /// Marks the present job as saved.
     pub fn mark_saved(&mut self) {
         self.saved = Some(Arc::clone(self.settled()));
     }
 
-    /// Says that no file holds this job yet.
+    /// Marks the job as not saved in any file.
     pub fn mark_unsaved(&mut self) {
         self.saved = None;
     }
 
-    /// Whether the job differs from the one on disk.
+    /// Whether the job differs from the saved one.
     pub fn is_unsaved(&self) -> bool {
         self.saved
             .as_ref()
@@ -267,13 +268,13 @@ mod tests {
         history.past().map(|step| step.place).collect()
     }
 
-    /// What the edits make of the job as it was opened.
+    /// The result of applying the edits to the opened job.
     fn replayed(history: &History) -> Resolved {
         history.edits().fold(Resolved::clone(history.opened()), |job, edit| apply(&job, edit).unwrap())
     }
 
     #[test]
-    fn the_edits_are_those_that_led_here() {
+    fn edits_lead_to_the_present_job() {
         let mut history = start();
         assert_eq!(history.edits().count(), 3);
         history.undo();
@@ -281,7 +282,7 @@ mod tests {
         assert_eq!(history.edits().count(), 2);
         assert!(history.commit());
         assert_eq!((history.edits().count(), replayed(&history).name.as_str()), (3, "x"));
-        // What changes nothing is no step, and what is refused leaves no gesture behind.
+        // An edit that changes nothing is not a step, and a rejected one leaves no gesture in progress.
         assert_eq!(history.edit("x", &Edit::SetName("x".to_owned())), Ok(false));
         assert!(history.preview("y", &Edit::SetName("y".to_owned())).is_ok());
         assert!(
@@ -297,7 +298,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_done_otherwise_stays_beside() {
+    fn replaced_steps_are_kept_as_a_branch() {
         let mut history = start();
         history.undo();
         history.undo();
@@ -305,7 +306,7 @@ mod tests {
         renamed(&mut history, "d");
         assert_eq!(places(&history), [Before, Before, Aside, Aside, Now]);
         assert_eq!(history.redo_label(), None);
-        // To the other way, in its middle: it goes on from there as it went on then.
+        // Jump to the middle of the other branch: it continues as it did before.
         assert!(history.jump(2));
         assert_eq!(history.job().name, "b");
         assert_eq!(places(&history), [Before, Before, Now, Ahead, Aside]);
@@ -318,7 +319,7 @@ mod tests {
     }
 
     #[test]
-    fn a_jump_goes_only_where_a_step_is() {
+    fn a_jump_needs_an_existing_step() {
         let mut history = start();
         assert!(!history.jump(3) && !history.jump(4) && !history.jump(usize::MAX));
         assert!(history.jump(0));
@@ -330,7 +331,7 @@ mod tests {
     }
 
     #[test]
-    fn the_step_on_disk_is_told() {
+    fn the_saved_step_is_marked() {
         let mut history = start();
         assert!(history.past().next().is_some_and(|step| step.saved));
         history.mark_saved();
@@ -342,7 +343,7 @@ mod tests {
     }
 
     #[test]
-    fn a_gesture_that_was_given_up_is_done_by_redo() {
+    fn redo_applies_an_aborted_gesture() {
         let mut history = start();
         history.undo();
         let gesture = |history: &mut History, name: &str| {
@@ -351,12 +352,12 @@ mod tests {
         gesture(&mut history, "x");
         assert_eq!(history.abort(), Some(Said::own("x")));
         assert_eq!((history.job().name.as_str(), history.redo_label()), ("b", Some(&Said::own("x"))));
-        // It is no step until it is done.
+        // It is not a step until it is redone.
         assert_eq!(places(&history), [Before, Before, Now, Ahead]);
         assert_eq!(history.redo(), Some(Said::own("x")));
         assert_eq!(places(&history), [Before, Before, Before, Aside, Now]);
         assert_eq!(replayed(&history).name, "x");
-        // Undo in the middle of one gives it up as well; whatever is done next forgets it.
+        // Undo during a gesture aborts it too; the next edit forgets it.
         gesture(&mut history, "y");
         assert_eq!(history.undo(), Some(Said::own("y")));
         assert_eq!(history.redo_label(), Some(&Said::own("y")));
@@ -370,9 +371,9 @@ mod tests {
         assert_eq!((history.abort(), history.redo_label()), (None, None), "it changed nothing");
     }
 
-    /// A thousand steps, undos, redos and jumps by chance, against a list of every job that was.
+    /// A thousand random steps, undos, redos and jumps, checked against a list of all states.
     #[test]
-    fn every_job_that_was_can_be_come_back_to() {
+    fn every_earlier_state_can_be_restored() {
         let mut history = History::new(empty());
         let mut known = vec![history.job().name.clone()];
         let mut state = 0x9e37_79b9_u64;

@@ -1,4 +1,4 @@
-//! An amount with its unit, as data files and tables write it.
+//! An amount with its unit, as written in data files and tables.
 
 use crate::Unit;
 use chalkcourse_geometry::{Length, Units};
@@ -12,7 +12,7 @@ const SQUARE_FOOT: f64 = 0.3048 * 0.3048;
 /// Kilograms in a pound, exactly (international pound, 1959 agreement; NIST SP 811 appendix B).
 const POUND: f64 = 0.453_592_37;
 
-/// How much is in a package. In a data file a bare number is pieces; all else carries its unit: `25`, `"100 ft"`,
+/// How much is in a package. In a data file a bare number means pieces; everything else has its unit: `25`, `"100 ft"`,
 /// `"200 sq ft"`, `"20 sq m"`, `"1 h"`, `"4000 lb"`, `"250 kg"`.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Holds {
@@ -22,17 +22,17 @@ pub enum Holds {
     Length(Length),
     /// An area in square metres.
     Area(f64),
-    /// Work of one person, in hours.
+    /// Labour, in person-hours.
     Hours(f64),
     /// A mass in kilograms.
     Kilograms(f64),
 }
 
-/// An amount of a unit.
+/// Makes an amount of a unit.
 type Make = fn(f64) -> Holds;
 
 impl Holds {
-    /// Pieces, metres, square metres, hours or kilograms.
+    /// The number of pieces, metres, square metres, hours or kilograms.
     pub fn amount(self) -> f64 {
         match self {
             Self::Pieces(amount) | Self::Area(amount) | Self::Hours(amount) | Self::Kilograms(amount) => {
@@ -42,7 +42,7 @@ impl Holds {
         }
     }
 
-    /// What it is an amount of.
+    /// The unit.
     pub fn unit(self) -> Unit {
         match self {
             Self::Pieces(_) => Unit::Each,
@@ -53,7 +53,7 @@ impl Holds {
         }
     }
 
-    /// An amount as it stands in a table, where all is text: a bare number is pieces.
+    /// Parses a table cell, where everything is text: a bare number means pieces.
     pub fn parse_cell(text: &str) -> Result<Self, Said> {
         match text.trim().parse::<f64>() {
             Ok(pieces) if pieces.is_finite() => Ok(Self::Pieces(pieces)),
@@ -83,13 +83,13 @@ impl Holds {
         }
     }
 
-    /// A text in one unit or another that reads back as the same number.
+    /// A text in one of two units that parses to exactly the same number.
     fn text_in(amount: f64, scale: f64, scaled: &str, plain: &str) -> String {
         let there = (amount / scale * 1e6).round() / 1e6;
         if there * scale == amount { format!("{there} {scaled}") } else { format!("{amount} {plain}") }
     }
 
-    /// As a person reads it: `25`, `100'`, `200 sq ft`.
+    /// For display: `25`, `100'`, `200 sq ft`.
     pub fn show(self, units: Units) -> String {
         match (self, units) {
             (Self::Pieces(pieces), _) => format!("{pieces}"),

@@ -1,9 +1,9 @@
-//! The numbers by which the things of a job are known.
+//! The ids of the objects in a job.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// No number of a job is larger.
+/// The largest id in a job.
 pub(crate) const MOST_NUMBER: u32 = 1_999_999_999;
 
 macro_rules! id {
@@ -22,26 +22,26 @@ macro_rules! id {
 }
 
 id!(
-    /// Number of a face in its job.
+    /// Id of a face in its job.
     FaceId
 );
 id!(
-    /// Number of a part of the house in its job.
+    /// Id of a part of the house in its job.
     PartId
 );
 id!(
-    /// Number of a penetration in its job.
+    /// Id of a penetration in its job.
     PenetrationId
 );
 id!(
-    /// Number of a block in its job.
+    /// Id of a block in its job.
     BlockId
 );
 id!(
-    /// Number of a circuit in its job.
+    /// Id of a circuit in its job.
     CircuitId
 );
 id!(
-    /// Number of a junction box in its job.
+    /// Id of a junction box in its job.
     BoxId
 );

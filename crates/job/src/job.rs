@@ -1,4 +1,4 @@
-//! The job as one document.
+//! The job document.
 
 use crate::{
     Block, BlockId, BoxId, Circuit, CircuitId, DecidedFace, Face, FaceId, FromPart, JunctionBox, Kit,
@@ -11,37 +11,37 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
-/// Everything that a person decided or measured for one roof, and nothing that follows from it.
-// `F` is a face as it is held: `DecidedFace` with what was decided about it, as a file has it; `Face` in `Resolved`, which works
-// out the rest. The sentence above stands in the schema too.
+/// Everything that a person decided or measured for one roof, and nothing derived from it.
+// `F` is the type of a face: `DecidedFace` has only what was decided, as in a file; `Face` in `Resolved` also has what
+// is derived. The doc comment above is quoted in the schema.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, bound(serialize = "F: Serialize", deserialize = "F: Deserialize<'de>"))]
 #[schemars(rename = "Job")]
 pub struct Job<F = DecidedFace> {
-    /// What people call the job.
+    /// Name of the job.
     pub name: String,
-    /// Where it is.
+    /// Its site.
     #[serde(default)]
     pub site: Site,
-    /// How lengths are shown and typed.
+    /// The units in which lengths are displayed and typed.
     #[serde(default)]
     pub units: Units,
-    /// Parts of the house, whose faces follow from them.
+    /// Parts of the house; their faces are derived.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub parts: Vec<RoofPart>,
-    /// Roof faces: drawn ones, and those of parts with what a person decided about them.
+    /// Roof faces: drawn ones, and those of parts with what was decided about them.
     pub faces: Vec<F>,
-    /// Faces of parts that have no ground at present, because another part hides it or their side became a gable. They
-    /// keep number, name and courses until they come back, and blocks wait on them.
+    /// Faces of parts that have no area at present, because another part hides them or their side became a gable. They
+    /// keep id, name and courses until they come back, and blocks on them wait.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub resting: Vec<F>,
-    /// What comes through the roof.
+    /// Penetrations of the roof.
     #[serde(default)]
     pub penetrations: Vec<Penetration>,
     /// Blocks of modules.
     #[serde(default)]
     pub blocks: Vec<Block>,
-    /// Strings and branches of modules.
+    /// Circuits: strings and branches of modules.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub circuits: Vec<Circuit>,
     /// Junction boxes.
@@ -50,10 +50,10 @@ pub struct Job<F = DecidedFace> {
     /// What an electrician read of circuits, one a circuit.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub readings: Vec<Reading>,
-    /// What was decided about the wires as a whole.
+    /// Decisions about the wiring as a whole.
     #[serde(default, skip_serializing_if = "is_default")]
     pub wiring: Arc<WiringChoices>,
-    /// Findings that a person accepted, with the reason.
+    /// Accepted findings, with the reason.
     #[serde(default)]
     pub waivers: Vec<Waiver>,
     /// A picture under the plan.
@@ -65,10 +65,10 @@ pub struct Job<F = DecidedFace> {
     pub rule_book: Arc<RuleBook>,
     /// The supplier's prices.
     pub prices: Arc<PriceList>,
-    /// What was decided about the order, and what arrived.
+    /// Decisions about the order, and what was delivered.
     #[serde(default, skip_serializing_if = "is_default")]
     pub order: Arc<OrderChoices>,
-    /// The next free number for a part, face, penetration, block, circuit or junction box.
+    /// The next free id for a part, face, penetration, block, circuit or junction box.
     pub next_id: u32,
 }
 
@@ -102,7 +102,7 @@ impl<F> Job<F> {
         }
     }
 
-    /// The same with each face held otherwise.
+    /// The job with its faces converted.
     pub(crate) fn with_faces<G>(self, how: impl FnMut(F) -> G) -> Job<G> {
         let Self {
             name,
@@ -148,23 +148,23 @@ impl<F> Job<F> {
             next_id,
         }
     }
-    /// The part of that number.
+    /// The part with this id.
     pub fn part(&self, id: PartId) -> Option<&RoofPart> {
         self.parts.iter().find(|part| part.id == id)
     }
-    /// The penetration of that number.
+    /// The penetration with this id.
     pub fn penetration(&self, id: PenetrationId) -> Option<&Penetration> {
         self.penetrations.iter().find(|penetration| penetration.id == id)
     }
-    /// The block of that number.
+    /// The block with this id.
     pub fn block(&self, id: BlockId) -> Option<&Block> {
         self.blocks.iter().find(|block| block.id == id)
     }
-    /// The circuit of that number.
+    /// The circuit with this id.
     pub fn circuit(&self, id: CircuitId) -> Option<&Circuit> {
         self.circuits.iter().find(|circuit| circuit.id == id)
     }
-    /// The junction box of that number.
+    /// The junction box with this id.
     pub fn junction_box(&self, id: BoxId) -> Option<&JunctionBox> {
         self.boxes.iter().find(|junction| junction.id == id)
     }
@@ -175,24 +175,24 @@ impl<F> Job<F> {
 }
 
 impl Job<Face> {
-    /// The face of that number.
+    /// The face with this id.
     pub fn face(&self, id: FaceId) -> Option<&Face> {
         self.faces.iter().find(|face| face.id == id)
     }
-    /// The faces on one side of a part, as pieces from left to right.
+    /// The faces on one side of a part, from left to right.
     pub fn faces_on(&self, part: PartId, side: u32) -> impl Iterator<Item = &Face> {
         let on = move |from: FromPart| (from.part, from.side) == (part, side);
         let mut pieces: Vec<&Face> = self.faces.iter().filter(|face| face.from.is_some_and(on)).collect();
         pieces.sort_by_key(|face| face.from);
         pieces.into_iter()
     }
-    /// The part and the place of its side that a face comes from; `None` for a drawn one.
+    /// The part and its side that a face belongs to; `None` for a drawn face.
     pub fn side_of(&self, face: FaceId) -> Option<(&RoofPart, SideRef)> {
         let from = self.face(face)?.from?;
         let part = self.part(from.part)?;
         Some((part, part.place_of(from.side)?))
     }
-    /// A part with all parts that its ground overlaps, and those that theirs does.
+    /// A part with all parts that its area overlaps, transitively.
     pub fn parts_joined_to(&self, id: PartId) -> Vec<PartId> {
         let mut joined: Vec<&RoofPart> = self.part(id).into_iter().collect();
         let mut next = 0;

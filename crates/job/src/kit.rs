@@ -1,4 +1,4 @@
-//! A maker's kit: the module, its parts, and how they are counted.
+//! A manufacturer's kit: the module, its parts, and how they are counted.
 
 mod amount;
 mod check;
@@ -32,69 +32,69 @@ use chalkcourse_geometry::{Length, Pitch};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A maker's kit: the module, what it allows, and every part with the way it is counted.
+/// A manufacturer's kit: the module, what is allowed with it, and every part with how it is counted.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Kit {
     /// Its name.
     pub name: String,
-    /// Which issue of the kit, as the maker writes it.
+    /// The issue of the kit, as the manufacturer writes it.
     pub issue: String,
     /// The module.
     pub module: ModuleSpec,
-    /// Ways that the module may lie.
+    /// Allowed orientations of the module.
     pub orientations: Vec<Orientation>,
-    /// The least pitch of a face that carries it.
+    /// The least pitch of a face with modules.
     pub least_pitch: Pitch,
-    /// The gap between neighbouring modules.
+    /// The gap between adjacent modules.
     pub reveal: RevealRange,
-    /// How far the flashing reaches on the deck beyond the modules.
+    /// How far the flashing extends on the deck beyond the modules.
     pub flashing: Flashing,
-    /// Where the base rail may be: how far the lowest row stays above the eave and what is kept free for work.
+    /// Clearances required by the kit.
     #[serde(default)]
     pub clearances: Clearances,
-    /// Who works on the roof and on the ground.
+    /// Crews on the roof and on the ground.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub crews: Vec<Crew>,
-    /// How rows may be laid upon one another and upon the courses.
+    /// How rows may be laid relative to each other and to the courses.
     #[serde(default)]
     pub laying: Laying,
-    /// Where the base rail may be; `None` where the maker does not say.
+    /// Where the base rail may be; `None` if the manufacturer does not specify it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub base_rail: Option<RailLimits>,
-    /// The deck that it may be screwed to; `None` where the maker does not say.
+    /// Decks that it may be fastened to; `None` if the manufacturer does not specify them.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub deck: Option<DeckLimits>,
-    /// The class against fire for which it is listed; `None` where it is not.
+    /// The fire class for which it is listed; `None` if it is not.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fire: Option<FireListing>,
-    /// What holds the modules down to the deck; `None` where the maker does not say.
+    /// What fastens the modules to the deck; `None` if the manufacturer does not specify it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hold_down: Option<HoldDown>,
-    /// How its modules are wired; `None` where the maker does not say.
+    /// How its modules are wired; `None` if the manufacturer does not specify it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wiring: Option<KitWiring>,
-    /// What an office may take with an order, and does not otherwise.
+    /// Options of an order that are off by default.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub choices: Vec<Choice>,
-    /// All parts that are ordered.
+    /// All parts that can be ordered.
     pub parts: Vec<Part>,
-    /// Where the maker's numbers come from, and cautions.
+    /// Where the manufacturer's numbers come from, and cautions.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
 }
 
-/// The module as made.
+/// The module.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ModuleSpec {
-    /// Its part number, which is among the parts.
+    /// Its part number, which is in `parts`.
     pub part: String,
     /// The long side.
     pub length: Length,
     /// The short side.
     pub width: Length,
-    /// How thick.
+    /// Thickness.
     pub thickness: Length,
     /// In kilograms.
     pub mass_kg: f64,
@@ -116,31 +116,31 @@ pub struct Electrical {
     pub vmp_volts: f64,
     /// Current at the greatest power.
     pub imp_amps: f64,
-    /// Change of the open-circuit voltage, percent a kelvin.
+    /// Temperature coefficient of the open-circuit voltage, percent per kelvin.
     pub voc_percent_per_kelvin: f64,
-    /// Change of power, percent a kelvin.
+    /// Temperature coefficient of power, percent per kelvin.
     pub power_percent_per_kelvin: f64,
 }
 
-/// The reveal that a kit allows.
+/// The reveals that a kit allows.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RevealRange {
-    /// Not less.
+    /// Least reveal.
     pub least: Length,
-    /// Not more.
+    /// Greatest reveal.
     pub most: Length,
-    /// What a new block starts with.
+    /// The default for a new block.
     pub usual: Length,
 }
 
-/// How far flashing reaches on the deck beyond the modules.
+/// How far flashing extends on the deck beyond the modules.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Flashing {
-    /// Head flashing, up the slope beyond the top row: what of it stays visible below the shingles.
+    /// Head flashing up the slope beyond the top row: the part that stays visible below the shingles.
     pub head: Length,
-    /// How far the shingles lie over the head flashing, beyond what stays visible of it.
+    /// How far the shingles overlap the head flashing, beyond its visible part.
     #[serde(default)]
     pub head_lap: Length,
     /// Side flashing, beyond each side.
@@ -149,13 +149,13 @@ pub struct Flashing {
     pub base: Length,
     /// Membrane around the array, beyond the modules on all sides.
     pub membrane: Length,
-    /// Membrane around what comes through the roof, on all sides.
+    /// Membrane around penetrations, on all sides.
     #[serde(default = "usual_through")]
     pub through: Length,
-    /// How far underlayment and a self-adhered membrane that it meets lie over one another.
+    /// Overlap of underlayment and an adjacent self-adhered membrane.
     #[serde(default = "usual_lap")]
     pub underlayment_lap: Length,
-    /// How far apron and back pan of a chimney reach past each of its sides.
+    /// How far apron and back pan of a chimney extend past each of its sides.
     #[serde(default = "usual_return")]
     pub chimney_return: Length,
 }
@@ -170,12 +170,12 @@ fn usual_lap() -> Length {
     Length::from_inches(2.0)
 }
 
-/// Common practice, no source: apron and back pan reach about 4 in past each side of a chimney.
+/// Common practice, no source: apron and back pan extend about 4 in past each side of a chimney.
 fn usual_return() -> Length {
     Length::from_inches(4.0)
 }
 
-/// Room that the kit itself asks for.
+/// Clearances required by the kit.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Clearances {
@@ -183,15 +183,15 @@ pub struct Clearances {
     pub between_blocks: Length,
 }
 
-/// People who work together. What an hour of one of them costs stands in the price list, under the number of the work.
+/// A crew. The hourly rate of its members is in the price list, under the number of the labour part.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Crew {
-    /// What they are called.
+    /// Its name.
     pub name: String,
-    /// How many they are.
+    /// Number of people.
     pub people: u32,
-    /// Whether they work on the roof, where people fall; a file that does not say puts them there.
+    /// Whether they work on the roof, with a risk of falls; the default for files that don't say.
     #[serde(default = "yes", skip_serializing_if = "is_yes")]
     pub on_roof: bool,
 }
@@ -210,74 +210,74 @@ fn is_no(value: &bool) -> bool {
     !*value
 }
 
-/// What an office may take with an order: terms of parts with its code in `when` count only then.
+/// An option of an order: terms of parts with its code in `when` only count if it is taken.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Choice {
-    /// What terms and orders name it by.
+    /// The code that terms and orders refer to.
     pub code: String,
-    /// What it is.
+    /// Its name.
     pub name: String,
     /// When to take it.
     pub why: String,
 }
 
-/// One part of the kit.
+/// A part of the kit.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Part {
-    /// The maker's number.
+    /// The manufacturer's part number.
     pub number: String,
     /// What it is.
     pub name: String,
-    /// Where it stands on the order.
+    /// Its group on the order.
     pub group: Group,
-    /// At which stage of work it is laid; where none is named, the usual one of its group.
+    /// The stage of work at which it is installed; by default the usual one of its group.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub stage: Option<Stage>,
-    /// The last stage at which some of it is laid, where that is a later one.
+    /// The last stage at which some of it is installed, if later.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub until: Option<Stage>,
-    /// Numbers of the parts that it lies over where they meet, so that water runs from it onto them.
+    /// Part numbers that it overlaps where they meet, so that water runs from it onto them.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub laps: Vec<String>,
-    /// Whether it comes back from the job, so that an office may have its own.
+    /// Whether it is returned after the job, so that an office may own it.
     #[serde(default, skip_serializing_if = "is_no")]
     pub comes_back: bool,
-    /// For work: the name of the crew that does it.
+    /// For labour: the name of the crew.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub crew: Option<String>,
     /// What it is counted in.
     pub unit: Unit,
-    /// How it is counted: the sum of these.
+    /// How it is counted: the sum of these terms.
     pub needs: Vec<Term>,
-    /// What is lost to breakage and cutting, as a share of the need: 0.05 is 5 %; or a share for each kind of roof.
+    /// Loss to breakage and cutting, as a share of the need: 0.05 is 5 %; or a share per kind of roof.
     #[serde(default)]
     pub waste: Waste,
     /// How it is packed.
     pub package: Package,
-    /// Whose word the count is.
+    /// The source of the count.
     pub source: Source,
 }
 
-/// One term of a count: so much for each of something.
+/// One term of a count: an amount for each unit of a measure.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Term {
-    /// Of what.
+    /// The measure.
     pub of: Measure,
-    /// How much for each: a number; for a measured length, a part's share of it.
+    /// The amount for each unit.
     pub each: Amount,
-    /// At which stage of work this is needed, where that is not the part's.
+    /// The stage of work at which this is needed, if not the part's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub stage: Option<Stage>,
-    /// The code of the [`Choice`] with which it counts; always where none is named.
+    /// The code of the [`Choice`] with which it counts; by default it always counts.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub when: Option<String>,
-    /// Whether it counts only once circuits are drawn, or only until then; always where nothing is said.
+    /// Whether it only counts once circuits are drawn, or only until then; by default it always counts.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wired: Option<bool>,
-    /// Whether it is to have one in hand: nothing waits for it.
+    /// Whether it is a spare: no work waits for it.
     #[serde(default, skip_serializing_if = "is_no")]
     pub spare: bool,
 }
@@ -286,26 +286,26 @@ pub struct Term {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Package {
-    /// What the pallet list calls it: "box", "roll", "stick".
+    /// Its name on the pallet list: "box", "roll", "stick".
     pub name: String,
-    /// How much is in it, in what the part is counted in.
+    /// Its content, in the unit of the part.
     pub holds: Holds,
 }
 
 impl Kit {
-    /// The part of that number.
+    /// The part with this number.
     pub fn part(&self, number: &str) -> Option<&Part> {
         self.parts.iter().find(|part| part.number == number)
     }
 }
 
 impl Part {
-    /// At which stage of work it is laid, where no term says another.
+    /// The stage of work at which it is installed, unless a term says otherwise.
     pub fn stage(&self) -> Stage {
         self.stage.unwrap_or(self.group.usual_stage())
     }
 
-    /// At which stage of work a term of it is needed.
+    /// The stage of work at which a term of it is needed.
     pub fn stage_of(&self, term: &Term) -> Stage {
         term.stage.unwrap_or(self.stage())
     }

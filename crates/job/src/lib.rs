@@ -1,19 +1,19 @@
-//! The job: everything that a person decided or measured, and nothing that can be worked out from it.
+//! The job: everything that a person decided or measured, and nothing derived from it.
 //!
-//! - [`Job`] and what is in it: faces as drawn, penetrations, blocks, waivers
-//! - [`RoofPart`]: a part of the house; [`Resolved`]: a job with the faces that follow from its parts
+//! - [`Job`] and its objects: faces as drawn, penetrations, blocks, waivers
+//! - [`RoofPart`]: a part of the house; [`Resolved`]: a job with the faces derived from its parts
 //! - [`Kit`], [`RuleBook`], [`PriceList`]: data files that a job carries with it; each limit with its [`Source`]
-//! - [`FindingKey`], [`Quantity`], [`Waiver`]: what a rule's finding is named and measured by, and what a person accepts
-//! - [`Circuit`], [`JunctionBox`], [`WiringChoices`]: what is decided about the wires
+//! - [`FindingKey`], [`Quantity`], [`Waiver`]: what identifies a finding, its measured values, and its acceptance
+//! - [`Circuit`], [`JunctionBox`], [`WiringChoices`]: decisions about the wiring
 //! - [`Underlay`]: a picture under the plan
-//! - [`Edit`], [`apply`]: the only way from one job to the next
-//! - [`Script`]: edits from outside, whole or said shortly; [`differences`] tells what they changed
+//! - [`Edit`], [`apply`]: the only way to change a job
+//! - [`Script`]: edits from outside, in full or in short form; [`differences`] reports what they changed
 //! - [`Pieces`]: blocks and penetrations on the clipboard
-//! - [`History`]: undo as earlier jobs; a gesture is one step
+//! - [`History`]: undo as earlier states; a gesture is one step
 //! - [`load`], [`save`]: JSON with a format name and a version, written so that a crash loses nothing
 //!
-//! This crate does no geometry of its own: it has the faces of parts worked out by
-//! [`raise`](chalkcourse_geometry::raise), so that a [`FaceId`] means the same to all. It judges nothing, and knows no screen.
+//! This crate does no geometry of its own: faces of parts are derived by [`raise`](chalkcourse_geometry::raise), so
+//! that a [`FaceId`] means the same everywhere. It does no checking against rules, and no display.
 
 mod block;
 mod book_parts;

@@ -1,9 +1,9 @@
-//! What a key names and a job does not have.
+//! What a key refers to that a job does not have.
 
 use crate::{BlockId, BoxId, CircuitId, FaceId, FindingKey, PartId, PenetrationId, Resolved, Subject};
 use chalkcourse_geometry::SideId;
 
-/// Why a key names nothing in a job.
+/// Why a key refers to nothing in a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Missing {
     /// There is no such part of the house.
@@ -25,7 +25,7 @@ pub enum Missing {
 }
 
 impl FindingKey {
-    /// What the job lacks of the things that the key names; `None` where all are there.
+    /// The first object that the key refers to and the job lacks; `None` if all exist.
     pub fn missing(&self, job: &Resolved) -> Option<Missing> {
         let part = |id| job.part(id).is_none().then_some(Missing::Part(id));
         let on = |id| job.face(id).or_else(|| job.resting.iter().find(|face| face.id == id));

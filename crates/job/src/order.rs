@@ -1,4 +1,4 @@
-//! What a person decides about the order of one job, beyond roof, kit and prices.
+//! Decisions about the order of one job, beyond roof, kit and prices.
 
 use crate::kit::is_share;
 use crate::{FaceId, RoofKind, Term};
@@ -17,53 +17,54 @@ pub use money::{Pricing, Profit};
 pub use received::{Delivery, Received, counts_from_csv};
 pub use stock::{Leftover, stock_from_csv};
 
-/// Decisions about the order. An empty one orders all that the kit counts, for the whole roof.
+/// Decisions about the order. The default orders everything that the kit counts, for the whole roof.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct OrderChoices {
-    /// How much of the roof is stripped and covered anew.
+    /// How much of the roof is torn off and covered.
     pub roof: RoofWork,
-    /// As which kind of roof the waste is reckoned, where it goes by that. Files of earlier programs have `waste_by` here.
+    /// The kind of roof that waste is computed for, if it depends on that. Files of earlier versions call this
+    /// `waste_by`.
     #[serde(alias = "waste_by")]
     pub waste_as: WasteAs,
-    /// By part number: the office's own waste, whatever the kit says.
+    /// By part number: the office's own waste share, replacing the kit's.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub waste: BTreeMap<String, OwnWaste>,
-    /// Codes of the kit's choices that are taken.
+    /// Codes of the kit's options that are taken.
     #[serde(skip_serializing_if = "BTreeSet::is_empty")]
     pub taken: BTreeSet<String>,
-    /// Numbers of parts of which the office has its own: they are needed, and not bought.
+    /// Part numbers that the office owns: needed but not bought.
     #[serde(skip_serializing_if = "BTreeSet::is_empty")]
     pub own: BTreeSet<String>,
-    /// Numbers of parts that are not ordered, each with the reason.
+    /// Part numbers that are not ordered, each with the reason.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub off: BTreeMap<String, String>,
-    /// By part number: how many packages to order, whatever was counted.
+    /// By part number: how many packages to order, replacing the count.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub overrides: BTreeMap<String, Override>,
-    /// Lines that the kit does not have.
+    /// Lines that are not in the kit.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub added: Vec<AddedLine>,
-    /// By part number: the alternate of the price list that is taken in its place.
+    /// By part number: the alternate of the price list that is ordered instead.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub alternates: BTreeMap<String, String>,
-    /// Overhead and profit on top of what suppliers and crews are paid.
+    /// Overhead and profit on top of the payments to suppliers and crews.
     pub pricing: Pricing,
-    /// What lies in the warehouse and is used first.
+    /// Stock in the warehouse, which is used first.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub stock: Vec<Leftover>,
-    /// What was counted on arrival.
+    /// What was counted on delivery.
     #[serde(skip_serializing_if = "Delivery::is_empty")]
     pub delivery: Delivery,
 }
 
-/// How much of the roof is stripped and covered anew.
+/// How much of the roof is torn off and covered.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct RoofWork {
-    /// Which faces.
+    /// The faces.
     pub scope: RoofScope,
-    /// Layers of old roofing that come off.
+    /// Layers of old roofing to tear off.
     pub layers: u32,
 }
 
@@ -73,27 +74,27 @@ impl Default for RoofWork {
     }
 }
 
-/// Which faces are covered anew.
+/// The faces that get a new roof covering.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum RoofScope {
-    /// All of them.
+    /// All faces.
     #[default]
     Whole,
-    /// Those with modules on them.
+    /// Faces with modules.
     ArrayFaces,
-    /// None: the array's own parts alone are ordered.
+    /// None: only the array's own parts are ordered.
     ArrayOnly,
-    /// These.
+    /// The given faces.
     Faces(BTreeSet<FaceId>),
 }
 
-/// As which kind of roof waste is reckoned. What the faces' own cuts lose is shown beside it and never ordered by: earlier
-/// files that asked for it are read as [`WasteAs::AsDrawn`].
+/// The kind of roof that waste is computed for. Actual cutting losses of the faces are shown beside it but never used
+/// for ordering: earlier files that asked for that are read as [`WasteAs::AsDrawn`].
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum WasteAs {
-    /// As its hips and valleys say.
+    /// Determined by its hips and valleys.
     #[default]
     #[serde(alias = "rule", alias = "geometry")]
     AsDrawn,
@@ -106,7 +107,7 @@ pub enum WasteAs {
 }
 
 impl WasteAs {
-    /// The kind that a person chose.
+    /// The kind chosen by the user.
     pub fn chosen(self) -> Option<RoofKind> {
         match self {
             Self::AsDrawn => None,
@@ -117,24 +118,24 @@ impl WasteAs {
     }
 }
 
-/// A share of waste that an office goes by.
+/// A waste share of the office.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct OwnWaste {
     /// 0.05 is 5 %.
     pub share: f64,
-    /// By whose word; it shows beside the line.
+    /// The reason; it is shown beside the line.
     #[serde(default)]
     pub why: String,
 }
 
 impl OrderChoices {
-    /// Whether a term of a part counts on this order: always, or with a choice that was taken.
+    /// Whether a term of a part counts on this order: always, or with an option that is taken.
     pub fn counts(&self, term: &Term) -> bool {
         term.when.as_ref().is_none_or(|code| self.taken.contains(code))
     }
 
-    /// What choices must hold beyond the shape of their file: the words name the field.
+    /// Checks choices beyond the shape of their file: messages name the field.
     ///
     /// # Errors
     /// What is wrong and what was expected.
@@ -168,7 +169,7 @@ impl OrderChoices {
     }
 }
 
-/// Packages beyond any truck: a slip of the finger.
+/// More packages than this are a typing error.
 pub(crate) const MOST_PACKAGES: u64 = 1_000_000;
 
 #[cfg(test)]
@@ -212,7 +213,7 @@ mod tests {
     }
 
     #[test]
-    fn files_that_followed_the_cuts_of_the_faces_are_read() {
+    fn files_with_waste_by_geometry_are_read() {
         for old in ["rule", "geometry", "as-drawn"] {
             let text = format!("{{\"waste_by\": \"{old}\"}}");
             assert_eq!(serde_json::from_str::<OrderChoices>(&text).unwrap(), OrderChoices::default());

@@ -1,10 +1,10 @@
-//! How a module lies on the slope.
+//! Orientation of modules.
 
 use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// Which way a module lies: its long side along the eave, or up the slope.
+/// Orientation of a module: its long side along the eave, or up the slope.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Orientation {
@@ -16,7 +16,7 @@ pub enum Orientation {
 }
 
 impl Orientation {
-    /// The word of the trade.
+    /// Its trade name.
     pub fn name(self) -> Say {
         match self {
             Self::Landscape => words::job::LANDSCAPE,

@@ -1,5 +1,4 @@
-//! Parts of a house as decisions: a footprint, what stands on each side, how high the eaves are. Their faces are
-//! worked out from them.
+//! Parts of a house as decisions: a footprint, the treatment of each side, the eave heights. Their faces are derived.
 
 mod border;
 mod corners;
@@ -13,7 +12,7 @@ use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a part is to the people who build it.
+/// The kind of a part.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum PartKind {
@@ -22,11 +21,11 @@ pub enum PartKind {
     Main,
     /// A wing at an angle to the house.
     Ell,
-    /// Stands on a slope of another part, with a wall in front.
+    /// On a slope of another part, with a wall in front.
     Dormer,
-    /// A roof before a door, on posts or against a wall.
+    /// A roof in front of a door, on posts or against a wall.
     Porch,
-    /// A box that no roof covers: its eave height is the height of its top.
+    /// A box without a roof: its eave height is the height of its top.
     Chimney,
     /// Anything else: a garage, a bay.
     Other,
@@ -36,7 +35,7 @@ impl PartKind {
     /// All kinds.
     pub const ALL: [Self; 6] = [Self::Main, Self::Ell, Self::Dormer, Self::Porch, Self::Chimney, Self::Other];
 
-    /// The word of the trade.
+    /// Its trade name.
     pub fn name(self) -> Say {
         match self {
             Self::Main => words::job::MAIN_HOUSE,
@@ -49,27 +48,27 @@ impl PartKind {
     }
 }
 
-/// One part of a house: its own footprint, pitches and eave heights. The roof that one sees is the upper envelope of
-/// all parts of a job.
+/// A part of a house: its own footprint, pitches and eave heights. The visible roof is the upper envelope of all parts
+/// of a job.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RoofPart {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: PartId,
-    /// What people call it.
+    /// Display name.
     pub name: String,
-    /// What it is.
+    /// Its kind.
     pub kind: PartKind,
     /// Wall lines in plan: x east, y north, metres. Holes are courtyards.
     pub outline: Polygon,
-    /// How high the roof's planes are over the wall lines, above the level of the job; a chimney's top.
+    /// Height of the roof planes at the wall lines, above the job's datum; for a chimney its top.
     pub eave_height: Length,
-    /// For each ring (the outline first, then the holes) one for each corner: the side from it to the next corner.
+    /// For each ring (the outline first, then the holes) one side per corner: from that corner to the next.
     pub sides: Vec<Vec<PartSide>>,
-    /// The number after all that its sides ever had. It only goes up, so that no side gets the faces of one that is gone.
+    /// The next side id. It only increases, so that no new side takes over the faces of a deleted one.
     #[serde(default)]
     pub next_side: u32,
-    /// A chimney's: the pitch of the two small faces that part the water upslope of it.
+    /// For a chimney: the pitch of the two small faces that divert water upslope of it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub cricket: Option<Pitch>,
 }
@@ -78,14 +77,14 @@ pub struct RoofPart {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct PartSide {
-    /// Its number in the part, which it keeps when corners come and go.
+    /// Its id in the part, which it keeps when corners are added or removed.
     pub id: u32,
-    /// What stands on it.
+    /// Roof slope, gable or wall.
     pub treatment: Treatment,
-    /// How far the roof reaches beyond the wall, in plan.
+    /// Overhang beyond the wall, in plan.
     #[serde(default, skip_serializing_if = "is_zero")]
     pub overhang: Length,
-    /// How high the plane of this side is over its wall, where that is not the part's.
+    /// Height of this side's plane at its wall, if different from the part's.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub eave_height: Option<Length>,
 }
@@ -94,15 +93,15 @@ fn is_zero(length: &Length) -> bool {
     *length == Length::ZERO
 }
 
-/// Where a face comes from: it is a piece of what stands on one side of a part.
+/// The origin of a face: a piece of the roof on one side of a part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FromPart {
     /// The part.
     pub part: PartId,
-    /// The number of its side: [`PartSide::id`]. Of several sides in one plane the first.
+    /// The id of its side: [`PartSide::id`]. The first of several coplanar sides.
     pub side: u32,
-    /// Which piece, from 0, where other parts cut the face of a side up: counted to the right along the eave.
+    /// Index of the piece, from 0, if other parts divide the face of a side: counted to the right along the eave.
     #[serde(default, skip_serializing_if = "is_first")]
     pub piece: u32,
 }
@@ -111,27 +110,27 @@ fn is_first(piece: &u32) -> bool {
     *piece == 0
 }
 
-/// A move in plan that keeps lengths: turned about a point, then shifted.
+/// A rigid motion in plan: a rotation about a point, followed by a shift.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct PlanMove {
     /// Counter-clockwise, in degrees.
     pub turn: f64,
-    /// The point that the turn leaves where it is, in plan: x east, y north, metres.
+    /// The centre of rotation in plan: x east, y north, metres.
     #[schemars(with = "[f64; 2]")]
     pub about: DVec2,
-    /// The shift after the turn: x east, y north, metres.
+    /// The shift after the rotation: x east, y north, metres.
     #[schemars(with = "[f64; 2]")]
     pub by: DVec2,
 }
 
 impl PlanMove {
-    /// A shift alone.
+    /// A shift only.
     pub fn shift(by: DVec2) -> Self {
         Self { by, ..Self::default() }
     }
 
-    /// Where a point comes to be.
+    /// The image of a point.
     pub fn of(&self, point: DVec2) -> DVec2 {
         if self.turn == 0.0 {
             return point + self.by;
@@ -141,7 +140,7 @@ impl PlanMove {
 }
 
 impl RoofPart {
-    /// A part with the same on all sides.
+    /// A part with all sides alike.
     pub fn new(
         id: PartId,
         name: String,
@@ -160,13 +159,13 @@ impl RoofPart {
         Self { id, name, kind, outline, eave_height, sides, next_side, cricket: None }
     }
 
-    /// A chimney: a box whose top is at `top`, with a cricket where a pitch for it is given.
+    /// A chimney: a box whose top is at `top`, with a cricket if a pitch is given for it.
     pub fn chimney(id: PartId, name: String, outline: Polygon, top: Length, cricket: Option<Pitch>) -> Self {
         let part = Self::new(id, name, PartKind::Chimney, outline, top, Treatment::Wall, Length::ZERO);
         Self { cricket, ..part }
     }
 
-    /// What its roof is raised from.
+    /// The input for raising its roof.
     pub fn footprint(&self) -> Footprint {
         let side = |side: &PartSide| Side {
             treatment: side.treatment,
@@ -179,7 +178,7 @@ impl RoofPart {
         }
     }
 
-    /// Whether the grounds of two parts, with their overhangs, can come together.
+    /// Whether the areas of two parts, including overhangs, may overlap.
     pub fn may_meet(&self, other: &Self) -> bool {
         let reach = |part: &Self| {
             let overhangs = part.sides.iter().flatten().map(|side| side.overhang.metres());
@@ -191,12 +190,12 @@ impl RoofPart {
         }
     }
 
-    /// A side by its place.
+    /// A side by its position.
     pub fn side(&self, at: SideRef) -> Option<&PartSide> {
         self.sides.get(at.ring)?.get(at.side)
     }
 
-    /// The place of the side of that number.
+    /// The position of the side with this id.
     pub fn place_of(&self, id: u32) -> Option<SideRef> {
         self.sides.iter().enumerate().find_map(|(ring, sides)| {
             sides.iter().position(|side| side.id == id).map(|side| SideRef { ring, side })
@@ -210,7 +209,7 @@ impl RoofPart {
         Some((*ring.get(at.side)?, *ring.get(next)?))
     }
 
-    /// The part with other decisions on one side, which keeps its number; `None` where there is no such side.
+    /// The part with changes to one side, which keeps its id; `None` if there is no such side.
     pub fn with_side(&self, at: SideRef, change: impl FnOnce(PartSide) -> PartSide) -> Option<Self> {
         let mut part = self.clone();
         let side = part.sides.get_mut(at.ring)?.get_mut(at.side)?;
@@ -218,7 +217,7 @@ impl RoofPart {
         Some(part)
     }
 
-    /// The part with other decisions on all sides, which keep their numbers.
+    /// The part with changes to all sides, which keep their ids.
     pub fn with_all_sides(&self, change: impl Fn(PartSide) -> PartSide) -> Self {
         let mut part = self.clone();
         for side in part.sides.iter_mut().flatten() {

@@ -4,7 +4,7 @@ use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What comes through the roof.
+/// The kind of a penetration.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum PenetrationKind {
@@ -16,8 +16,7 @@ pub enum PenetrationKind {
     Chimney,
     /// A skylight.
     Skylight,
-    /// A window that people leave by in an emergency: in the roof, or in a wall above the face, with its sill at the wall
-    /// line (IRC R310).
+    /// An emergency escape window: in the roof, or in a wall above the face, with its sill at the wall line (IRC R310).
     EscapeWindow,
     /// Anything else.
     Other,
@@ -28,7 +27,7 @@ impl PenetrationKind {
     pub const ALL: [Self; 6] =
         [Self::PipeBoot, Self::Vent, Self::Chimney, Self::Skylight, Self::EscapeWindow, Self::Other];
 
-    /// The word of the trade.
+    /// Its trade name.
     pub fn name(self) -> Say {
         match self {
             Self::PipeBoot => words::job::PIPE_BOOT,
@@ -40,7 +39,7 @@ impl PenetrationKind {
         }
     }
 
-    /// The same in every language, for files and keys.
+    /// A code that is the same in every language, for files and keys.
     pub fn code(self) -> &'static str {
         match self {
             Self::PipeBoot => "pipe boot",
@@ -64,13 +63,13 @@ impl PenetrationKind {
         }
     }
 
-    /// Whether it can be led through the deck elsewhere with little work. Masonry and openings with a frame stay where they
-    /// are (common practice, no source).
+    /// Whether it can be rerouted through the deck elsewhere with little work. Masonry and framed openings stay where
+    /// they are (common practice, no source).
     pub fn can_be_moved(self) -> bool {
         matches!(self, Self::PipeBoot | Self::Vent | Self::Other)
     }
 
-    /// A usual shape to start from: common sizes, no source.
+    /// A default shape: common sizes, no source.
     pub fn usual_shape(self) -> Shape {
         let inches = Length::from_inches;
         match self {
@@ -84,16 +83,16 @@ impl PenetrationKind {
     }
 }
 
-/// The shape of a penetration as taped on the deck.
+/// The shape of a penetration as measured on the deck.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", tag = "is", deny_unknown_fields)]
 pub enum Shape {
     /// Round.
     Circle {
-        /// Across.
+        /// Diameter.
         diameter: Length,
     },
-    /// Square to the eave.
+    /// Aligned with the eave.
     Rectangle {
         /// Along the eave.
         along: Length,
@@ -102,31 +101,31 @@ pub enum Shape {
     },
     /// Any outline.
     Polygon {
-        /// Corners on the deck against the middle: u along the eave, v up the slope, metres.
+        /// Corners on the deck relative to the centre: u along the eave, v up the slope, metres.
         #[schemars(with = "Vec<[f64; 2]>")]
         corners: Vec<DVec2>,
     },
 }
 
-/// Something that comes through the roof.
+/// A penetration of the roof.
 ///
-/// It is placed in plan, since it comes up from the house below and stays there when the roof is drawn anew; its
-/// shape is measured on the deck of the face that its middle lies on.
+/// Its position is in plan, since it comes up from the house below and stays there when the roof is redrawn; its shape
+/// is measured on the deck of the face that contains its centre.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Penetration {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: PenetrationId,
-    /// What people call it.
+    /// Display name.
     pub name: String,
-    /// What it is.
+    /// Its kind.
     pub kind: PenetrationKind,
-    /// Its middle in plan: x east, y north, metres.
+    /// Its centre in plan: x east, y north, metres.
     #[schemars(with = "[f64; 2]")]
     pub at: DVec2,
-    /// As taped on the deck.
+    /// Its shape as measured on the deck.
     pub shape: Shape,
-    /// How far modules stay away from it, where that is not what the rule book says for its kind.
+    /// How far modules keep off, if different from the rule book's clearance for its kind.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub clearance: Option<Length>,
 }

@@ -1,4 +1,5 @@
-//! Which cells of a workbook are shown as percent: the number behind "8.25 %" is 0.0825, and the reader of workbooks does not say so.
+//! Finds the cells of a workbook with a percent format: the number behind "8.25 %" is 0.0825, which the workbook reader
+//! does not report.
 //!
 //! Source: Office Open XML, ECMA-376 part 1, 18.8.30 (`numFmt`; 9 and 10 are percent), 18.8.45 (`xf`), 18.3.1.4 (`c`), from memory.
 
@@ -7,10 +8,10 @@ use quick_xml::{Reader, XmlVersion};
 use std::collections::{HashMap, HashSet};
 use std::io::Read as _;
 
-/// No part of a price list is larger than this when it is unpacked, bytes.
+/// Most bytes of an unpacked part of a workbook.
 const MOST: u64 = 64 << 20;
 
-/// Rows and columns, from 0, of the cells of a sheet that are shown as percent. Empty for another kind of file.
+/// Rows and columns, from 0, of the cells of a sheet with a percent format. Empty for other kinds of files.
 pub(crate) fn of_sheet(bytes: &[u8], sheet: &str) -> HashSet<(u32, u32)> {
     read(bytes, sheet).unwrap_or_default()
 }
@@ -54,7 +55,7 @@ fn part(parts: &mut Parts<'_>, path: &str) -> Option<String> {
     Some(text)
 }
 
-/// Goes through the tags of a text; what is around each is given by its local name.
+/// Visits the tags of a text, each with the local name of its parent.
 fn each(text: &str, mut see: impl FnMut(&BytesStart<'_>, Option<&[u8]>)) {
     let mut reader = Reader::from_str(text);
     let mut around: Vec<Vec<u8>> = Vec::new();
@@ -74,13 +75,13 @@ fn each(text: &str, mut see: impl FnMut(&BytesStart<'_>, Option<&[u8]>)) {
     }
 }
 
-/// An attribute by its name without a prefix.
+/// An attribute by its local name.
 fn attribute(tag: &BytesStart<'_>, name: &[u8]) -> Option<String> {
     let found = tag.attributes().flatten().find(|it| it.key.local_name().as_ref() == name)?;
     Some(found.normalized_value(XmlVersion::Implicit1_0).ok()?.into_owned())
 }
 
-/// The styles of cells, by their place in the list, that show percent.
+/// Indices of the cell styles with a percent format.
 fn percent_styles(styles: &str) -> HashSet<usize> {
     let mut formats: HashMap<String, bool> =
         [("9".to_owned(), true), ("10".to_owned(), true)].into_iter().collect();
@@ -104,7 +105,7 @@ fn percent_styles(styles: &str) -> HashSet<usize> {
     found
 }
 
-/// Whether a format has a percent sign that is not a quoted or escaped letter.
+/// Whether a format has a percent sign that is neither quoted nor escaped.
 fn is_percent(code: &str) -> bool {
     let (mut quoted, mut escaped) = (false, false);
     for c in code.chars() {
@@ -119,7 +120,7 @@ fn is_percent(code: &str) -> bool {
     false
 }
 
-/// Row and column, from 0, of a cell by its name: `B3` is (2, 1).
+/// Row and column, from 0, of a cell name: `B3` is (2, 1).
 fn place(name: &str) -> Option<(u32, u32)> {
     let letters = name.find(|c: char| c.is_ascii_digit())?;
     let (column, row) = name.split_at(letters);
@@ -136,7 +137,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn names_of_cells_and_signs_of_formats() {
+    fn cell_names_and_percent_formats_are_parsed() {
         assert_eq!(place("B3"), Some((2, 1)));
         assert_eq!(place("AA10"), Some((9, 26)));
         for wrong in ["", "3", "b3", "B0", "B", "ZZZZZZZZ1", "B99999999999"] {

@@ -1,4 +1,4 @@
-//! Blocks and penetrations on their way from one place to another: what the clipboard holds.
+//! Blocks and penetrations on the clipboard.
 
 use crate::check::{check_block, check_penetration, is_place};
 use crate::data_file::{DATA_VERSION, data_from_text, file_schema};
@@ -9,50 +9,50 @@ use schemars::{JsonSchema, Schema};
 use serde::{Deserialize, Serialize};
 use std::path::Path;
 
-/// The format name in the text of pieces.
+/// The format name in the clipboard text.
 pub const PIECES_FORMAT: &str = "chalkcourse-pieces";
-/// More than anybody copies at once.
+/// Most objects that can be copied at once.
 const MOST: usize = 2_000;
 
-/// Blocks and penetrations that were taken from a roof, and how they lay to one another.
+/// Blocks and penetrations copied from a roof, with their relative positions.
 ///
-/// Numbers, names and faces in it are those of the job that they come from; whoever sets them down gives new ones.
+/// Ids, names and faces in it are those of the source job; pasting assigns new ones.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Pieces {
-    /// They came from one face: their middles are in its frame, to the right along the eave and up the slope. Else in plan, x east
-    /// and y north.
+    /// Whether they come from a single face: then positions are in its frame, to the right along the eave and up the
+    /// slope. Otherwise in plan, x east and y north.
     pub of_one_face: bool,
-    /// Blocks, each with its middle.
+    /// Blocks, each with its centre.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub blocks: Vec<Piece<Block>>,
-    /// Penetrations, each with its middle.
+    /// Penetrations, each with its centre.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub penetrations: Vec<Piece<Penetration>>,
 }
 
-/// One of them.
+/// A copied object.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Piece<T> {
-    /// Its middle from the middle of all, metres.
+    /// Its centre relative to the centre of all pieces, metres.
     #[schemars(with = "[f64; 2]")]
     pub from_middle: DVec2,
-    /// As it was in its job.
+    /// The object as it was in its job.
     pub what: T,
 }
 
 impl Pieces {
-    /// Whether there is nothing of it.
+    /// Whether there is nothing in it.
     pub fn is_empty(&self) -> bool {
         self.blocks.is_empty() && self.penetrations.is_empty()
     }
 }
 
-/// The text of pieces, as it goes on the clipboard.
+/// Pieces as clipboard text.
 ///
 /// # Errors
-/// [`FileError::Wrong`] where a number in it is not finite.
+/// [`FileError::Wrong`] if a number in it is not finite.
 pub fn pieces_to_text(pieces: &Pieces) -> Result<String, FileError> {
     #[derive(Serialize)]
     struct Out<'a> {
@@ -67,7 +67,7 @@ pub fn pieces_to_text(pieces: &Pieces) -> Result<String, FileError> {
 /// Reads pieces from a text.
 ///
 /// # Errors
-/// [`FileError`] names the line or field and what was expected; what no job could hold is refused.
+/// [`FileError`] names the line or field and what was expected; objects that no job could hold are rejected.
 pub fn pieces_from_text(text: &str) -> Result<Pieces, FileError> {
     let pieces: Pieces = data_from_text(text, clipboard(), PIECES_FORMAT)?;
     let wrong = |words: String| FileError::wrong(clipboard(), Said::own(words));
@@ -91,12 +91,12 @@ pub fn pieces_from_text(text: &str) -> Result<Pieces, FileError> {
     Ok(pieces)
 }
 
-/// The JSON Schema (2020-12) of the text of pieces.
+/// The JSON Schema (2020-12) of the clipboard text.
 pub fn pieces_schema() -> Schema {
     file_schema::<Pieces>(PIECES_FORMAT)
 }
 
-/// What an error names in place of a file.
+/// The name that an error shows in place of a file path.
 fn clipboard() -> &'static Path {
     Path::new(words::job::THE_CLIPBOARD.now())
 }
@@ -137,13 +137,13 @@ mod tests {
     }
 
     #[test]
-    fn what_is_written_is_read_again() {
+    fn pieces_round_trip() {
         let text = pieces_to_text(&pieces()).unwrap();
         assert_eq!(pieces_from_text(&text).unwrap(), pieces());
     }
 
     #[test]
-    fn other_texts_are_refused() {
+    fn other_clipboard_texts_are_refused() {
         let text = pieces_to_text(&pieces()).unwrap();
         assert!(matches!(pieces_from_text("Hello"), Err(FileError::Malformed { .. })));
         let job = text.replace(PIECES_FORMAT, crate::JOB_FORMAT);

@@ -1,42 +1,42 @@
-//! What became of a price list that was read: so many taken, so many unknown, so many left alone.
+//! The result of reading a price list: what was taken, what is unknown, what was ignored.
 
 use crate::{Kit, PriceList};
 use chalkcourse_words::{Said, Say, later as words};
 
-/// A price list as it was read, and what of its file was not taken as it stands.
+/// A price list that was read, and what in its file was not taken literally.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PriceReading {
     /// The list.
     pub list: PriceList,
-    /// What became of the file.
+    /// The summary.
     pub summary: PriceSummary,
 }
 
-/// What became of the lines of a price list.
+/// What happened to the lines of a price list.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct PriceSummary {
     /// Prices of parts of the kit.
     pub taken: usize,
     /// Alternates of parts.
     pub alternates: usize,
-    /// Numbers that the kit does not have: they stay in the list and are on no order.
+    /// Numbers that the kit does not have: they stay in the list but are on no order.
     pub unknown: Vec<String>,
-    /// Numbers as the file writes them, and as the kit does.
+    /// Numbers as the file spells them, and as the kit does.
     pub respelled: Vec<(String, String)>,
-    /// Parts that stand twice with the same price.
+    /// Parts listed twice with the same price.
     pub twice: Vec<String>,
     /// Lines with a part number and no price.
     pub without_price: Vec<String>,
-    /// Parts of the kit that have no price in the list.
+    /// Parts of the kit without a price in the list.
     pub missing: Vec<String>,
-    /// Rows of titles, above the header or among the lines.
+    /// Title rows, above the header or among the lines.
     pub titles: usize,
     /// Sheets of the workbook that were not read.
     pub other_sheets: Vec<String>,
 }
 
 impl PriceReading {
-    /// A list by itself against a kit.
+    /// Summarises a list for a kit.
     pub(crate) fn of(list: PriceList, kit: &Kit) -> Self {
         let (known, unknown): (Vec<&String>, Vec<&String>) =
             list.prices.keys().partition(|number| kit.part(number).is_some());
@@ -53,12 +53,12 @@ impl PriceReading {
 }
 
 impl PriceSummary {
-    /// How many lines, titles and sheets were left alone.
+    /// How many lines, titles and sheets were ignored.
     pub fn left_alone(&self) -> usize {
         self.twice.len() + self.without_price.len() + self.titles + self.other_sheets.len()
     }
 
-    /// Whether all of the file was taken as it stands, and the kit has a price for each part.
+    /// Whether the whole file was taken literally and has a price for each part of the kit.
     pub fn is_plain(&self) -> bool {
         let Self {
             taken: _,
@@ -76,7 +76,7 @@ impl PriceSummary {
             && *titles == 0
     }
 
-    /// One line of counts, and a line each of what is to be known.
+    /// A line of counts, followed by a line for each remark.
     pub fn said(&self) -> Said {
         let mut said = vec![words::order::unknown_to_the_kit_left(
             &words::order::prices_taken(self.taken),

@@ -8,7 +8,7 @@ use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 
-/// The columns that a table of prices must have, each by its names.
+/// The required columns of a price table, each with its accepted names.
 pub(crate) const COLUMNS: [&[&str]; 2] = [NUMBER, PRICE];
 const NUMBER: &[&str] = &["number", "número", "numero"];
 const PRICE: &[&str] = &["price", "precio"];
@@ -16,11 +16,12 @@ const NAME: &[&str] = &["name", "nombre"];
 const UNTAXED: &[&str] = &["untaxed", "sin impuesto"];
 const INSTEAD: &[&str] = &["alternate for", "alterna de"];
 
-/// Reads a price list out of a table with the columns `number` and `price`, and maybe `name`, `untaxed` ("yes") and
-/// `alternate for` (the number of the part in whose place a row may be taken).
+/// Reads a price list from a table with the columns `number` and `price`, and optionally `name`, `untaxed` ("yes") and
+/// `alternate for` (the number of the part that a row is an alternate for).
 ///
-/// A row without a number says something of the whole list: its `name` cell is `list`, `date`, `currency`, `tax %` or
-/// `delivery`, its `price` cell what that is. Numbers are read as their column is written; part numbers as the kit spells them.
+/// A row without a number is about the whole list: its `name` cell is `list`, `date`, `currency`, `tax %` or
+/// `delivery`, its `price` cell the value. The number format is that of the column; part numbers are respelled as in
+/// the kit.
 pub(crate) fn price_list(table: &Table, name: &str, kit: &Kit) -> Result<PriceReading, Said> {
     let columns = Columns {
         number: table.column(NUMBER)?,
@@ -72,11 +73,11 @@ struct Columns {
 struct Reader<'a> {
     kit: &'a Kit,
     columns: Columns,
-    /// How the texts of the price column are written.
+    /// The decimal mark of the price column.
     mark: Option<Mark>,
     list: PriceList,
     summary: PriceSummary,
-    /// Place, the part in whose place it may be taken, the alternate.
+    /// Position in the file, the part that it is an alternate for, the alternate.
     alternates: Vec<(String, String, Alternate)>,
 }
 
@@ -84,11 +85,11 @@ fn cell(row: &Row, column: Option<usize>) -> &str {
     column.map_or("", |at| row.cell(at))
 }
 
-/// What a row without a number may say of the whole list.
+/// The rows without a number that set values of the whole list.
 const SAYS: [&str; 5] = ["list", "date", "currency", "tax %", "delivery"];
 
 impl Reader<'_> {
-    /// What a row without a number says.
+    /// The setting of a row without a number.
     fn about(&self, row: &Row) -> Option<String> {
         row.cell(self.columns.number).is_empty().then(|| cell(row, self.columns.name).to_lowercase())
     }
@@ -125,7 +126,7 @@ impl Reader<'_> {
         mark_of(texts)
     }
 
-    /// An amount without the sign or the code of its currency.
+    /// An amount without its currency sign or code.
     fn bare<'t>(&self, text: &'t str) -> Result<&'t str, Said> {
         let currency = self.list.currency.to_uppercase();
         let text = text.trim().trim_end_matches('%').trim_end();
@@ -142,7 +143,7 @@ impl Reader<'_> {
                 "" | "$" => false,
                 "€" => currency != "EUR",
                 "£" => currency != "GBP",
-                // "US$" is "USD" too.
+                // "US$" matches "USD" too.
                 code => !currency.starts_with(&code.trim_end_matches('$').to_uppercase()),
             };
             if other {
@@ -163,7 +164,7 @@ impl Reader<'_> {
 
     fn number(&self, row: &Row) -> Result<Decimal, Said> {
         let (text, kind) = (row.cell(self.columns.price), row.kind(self.columns.price));
-        // A workbook keeps binary fractions; what is a hair beside four decimals was four decimals.
+        // A workbook stores binary fractions; round what is very close to four decimals.
         let near = |amount: Decimal| {
             let rounded = amount.round_dp(4);
             if (amount - rounded).abs() < Decimal::new(1, 9) { rounded } else { amount }
@@ -174,7 +175,7 @@ impl Reader<'_> {
         }
     }
 
-    /// Sales tax. Less than one percent without a percent sign may be a share, 0.0825 for 8.25 %: it is not guessed.
+    /// Sales tax. A value below one without a percent sign is ambiguous, since 0.0825 may mean 8.25 %: it is rejected.
     fn percent(&self, row: &Row) -> Result<Decimal, Said> {
         let text = row.cell(self.columns.price);
         let percent = self.number(row)?;
@@ -192,13 +193,13 @@ impl Reader<'_> {
                 "tax %" => self.list.tax_percent = Some(self.percent(row)?),
                 "delivery" => self.list.delivery = Some(self.money(row)?),
                 said if SAYS.contains(&said) => {}
-                // A title among the lines.
+                // A title row among the lines.
                 _ => self.summary.titles += 1,
             }
             return Ok(());
         }
         let typed = row.cell(self.columns.number);
-        // A part that the supplier lists without a price has none: it is told as missing, not taken for nothing.
+        // A part listed without a price has none: it is reported as missing, not taken as zero.
         if amount.is_empty() {
             self.summary.without_price.push(typed.to_owned());
             return Ok(());
@@ -239,7 +240,7 @@ impl Reader<'_> {
         Ok(())
     }
 
-    /// A part number as the kit spells it: letters and figures decide, not capitals, blanks or dashes.
+    /// A part number as spelled in the kit: only letters and digits are compared, ignoring case, blanks and dashes.
     fn part(&mut self, typed: &str) -> String {
         if self.kit.part(typed).is_some() {
             return typed.to_owned();
@@ -282,7 +283,7 @@ impl Reader<'_> {
     }
 }
 
-/// What of a part number tells it from others.
+/// The characters of a part number that identify it.
 fn letters(number: &str) -> String {
     number.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_uppercase).collect()
 }

@@ -4,25 +4,25 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// What packages cost. Money is decimal: no binary fraction ever touches it.
+/// Prices of packages. Money is decimal, never a binary fraction.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct PriceList {
     /// Its name.
     pub name: String,
-    /// The day that it holds for, as the supplier writes it.
+    /// Its date, as the supplier writes it.
     pub date: String,
-    /// What amounts are in, such as "USD".
+    /// The currency of its amounts, such as "USD".
     pub currency: String,
-    /// Sales tax, percent of what is taxed. `None`: the list does not say, and every output tells so.
+    /// Sales tax, percent of taxed amounts. `None` if the list does not give it; every output then says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[schemars(with = "Option<String>")]
     pub tax_percent: Option<Decimal>,
-    /// Delivery of one order. `None`: the list does not say, and every output tells so.
+    /// Delivery cost per order. `None` if the list does not give it; every output then says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[schemars(with = "Option<String>")]
     pub delivery: Option<Decimal>,
-    /// By part number. A part that is missing has no price, which every output says; it is never zero.
+    /// By part number. A part not listed has no price, which every output says; it is never taken as zero.
     pub prices: BTreeMap<String, Price>,
 }
 
@@ -30,26 +30,26 @@ pub struct PriceList {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Price {
-    /// For one package, as ordered: a decimal as a text, `"184.50"`.
+    /// Price per package, as ordered: a decimal in a string, `"184.50"`.
     #[schemars(with = "String")]
     pub package: Decimal,
-    /// Whether no sales tax is on it, as on labour in many places.
+    /// Whether it is exempt from sales tax, as labour in many places.
     #[serde(default, skip_serializing_if = "is_false")]
     pub untaxed: bool,
-    /// What else this supplier has in its place, packed alike.
+    /// Alternates for the part from this supplier, in packages of the same size.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub alternates: Vec<Alternate>,
 }
 
-/// Another maker's part that does the same, in packages of the same size.
+/// An equivalent part of another manufacturer, in packages of the same size.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Alternate {
     /// Its number.
     pub number: String,
-    /// What it is.
+    /// Its name.
     pub name: String,
-    /// For one package.
+    /// Price per package.
     #[schemars(with = "String")]
     pub package: Decimal,
 }
@@ -60,15 +60,15 @@ fn is_false(value: &bool) -> bool {
 }
 
 impl Price {
-    /// A price with tax and without alternates.
+    /// A taxed price without alternates.
     pub fn of(package: Decimal) -> Self {
         Self { package, untaxed: false, alternates: Vec::new() }
     }
 }
 
-/// What an amount of money must be. A total of all lines must stay within what a decimal can hold.
+/// Checks an amount of money. A total over all lines must fit into a decimal.
 pub(crate) fn check_money(amount: Decimal) -> Result<(), Said> {
-    // Far above any package of roofing.
+    // Far more than any package of roofing costs.
     let most = Decimal::from(1_000_000_000_u64);
     if amount < Decimal::ZERO {
         return Err(words::order::is_below_zero(&format_args!("{amount}")));
@@ -83,7 +83,7 @@ pub(crate) fn check_money(amount: Decimal) -> Result<(), Said> {
 }
 
 impl PriceList {
-    /// What a price list must hold beyond the shape of its file: the words name the field.
+    /// Checks a price list beyond the shape of its file: messages name the field.
     ///
     /// # Errors
     /// What is wrong and what was expected.

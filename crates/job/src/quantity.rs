@@ -1,4 +1,4 @@
-//! What a rule measured and what it asks, as amounts that know what they are amounts of.
+//! Measured values and requirements of rules, typed by what they measure.
 
 use crate::{DeckKind, FireClass, RowJoints};
 use chalkcourse_geometry::{Length, Pitch};
@@ -9,9 +9,9 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Quantity {
-    /// There is nothing to measure: it is so, or it is not.
+    /// There is nothing to measure: the condition holds or does not.
     Nothing,
-    /// Nobody knows it, or it can't be worked out.
+    /// It is unknown, or can't be computed.
     Unknown,
     /// A true length, as on the slope.
     Length(Length),
@@ -21,15 +21,15 @@ pub enum Quantity {
     Area(f64),
     /// Rise over run.
     Pitch(Pitch),
-    /// A part of a whole, 0 to 1.
+    /// A fraction, 0 to 1.
     Share(f64),
-    /// So many.
+    /// A count.
     Count(u32),
-    /// So many ways, each so wide in plan.
+    /// A number of pathways, each of a width in plan.
     Pathways {
         /// How many.
         count: u32,
-        /// Each so wide.
+        /// Width of each.
         width: Length,
     },
     /// A force, pounds.
@@ -42,37 +42,37 @@ pub enum Quantity {
     Watts(f64),
     /// Megohms.
     Megohms(f64),
-    /// A class against fire.
+    /// A fire class.
     Class(FireClass),
-    /// What a deck is made of.
+    /// A deck material.
     Deck(DeckKind),
 }
 
-/// What is asked of an amount.
+/// A requirement on a quantity.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Required {
-    /// It is to be so; nothing is measured.
+    /// A condition must hold; nothing is measured.
     So,
-    /// No less.
+    /// At least this.
     AtLeast(Quantity),
-    /// No more.
+    /// At most this.
     AtMost(Quantity),
-    /// No less than the first and no more than the second.
+    /// At least the first and at most the second.
     Between(Quantity, Quantity),
-    /// So much is to be free; what is measured is how far something reaches into it.
+    /// This much must be free; the measured value is how far something extends into it.
     Free(Quantity),
     /// One of these decks.
     Deck(Vec<DeckKind>),
-    /// Joints in one of these ways; what is measured is how far off the nearest they are.
+    /// Joints in one of these patterns; the measured value is the distance from the nearest.
     Joints(Vec<RowJoints>),
 }
 
-/// Limits that differ by less than a micrometre, or a millionth, are one limit: the same sum in another order.
+/// Limits that differ by less than a micrometre, or a millionth, are the same: they may be sums in a different order.
 const SAME: f64 = 1e-6;
 
 impl Quantity {
-    /// The number in it, larger for more (a better class is more); `None` where it has none.
+    /// Its number, where more is larger (a better class is more); `None` if it has none.
     fn number(self) -> Option<f64> {
         match self {
             Self::Nothing | Self::Unknown | Self::Deck(_) => None,
@@ -90,8 +90,8 @@ impl Quantity {
         }
     }
 
-    /// How much of it is nothing: a tenth of a millimetre of a length, far below what a tape can tell, and what that is of
-    /// others on the scale of a roof.
+    /// A negligible amount of it: a tenth of a millimetre for a length, far below what a tape can show, and comparable
+    /// amounts for the others on the scale of a roof.
     fn hair(self) -> f64 {
         match self {
             Self::Pitch(_) => 2e-5,
@@ -99,7 +99,7 @@ impl Quantity {
         }
     }
 
-    /// Whether another is an amount of the same thing, and so can be held against it.
+    /// Whether another quantity is of the same kind and can be compared.
     fn is_alike(self, other: Self) -> bool {
         match (self, other) {
             (Self::Pathways { width: a, .. }, Self::Pathways { width: b, .. }) => {
@@ -123,7 +123,7 @@ fn same(a: f64, b: f64) -> bool {
 }
 
 impl Required {
-    /// Whether it is the same limit as another.
+    /// Whether it is the same requirement as another.
     pub fn is_same(&self, other: &Self) -> bool {
         match (self, other) {
             (Self::AtLeast(a), Self::AtLeast(b))
@@ -134,8 +134,8 @@ impl Required {
         }
     }
 
-    /// Whether what is measured now is no worse against this limit than what was measured then, by more than a hair. What can't
-    /// be compared is worse unless it is the same.
+    /// Whether the value now is no worse with respect to this requirement than the value then, within tolerance. Values
+    /// that can't be compared are worse unless they are equal.
     pub fn is_no_worse(&self, now: Quantity, then: Quantity) -> bool {
         if !now.is_alike(then) {
             return false;
@@ -149,7 +149,7 @@ impl Required {
         match self {
             Self::AtLeast(_) => a >= b - hair,
             Self::AtMost(_) | Self::Free(_) | Self::Joints(_) => a <= b + hair,
-            // Too little and too much are two matters.
+            // Too little and too much are different matters.
             Self::Between(from, to) => match (off(*from, *to, a), off(*from, *to, b)) {
                 (Some(a), Some(b)) => a * b >= 0.0 && a.abs() <= b.abs() + hair,
                 _ => false,
@@ -177,12 +177,12 @@ mod tests {
     }
 
     #[test]
-    fn less_than_the_least_and_more_than_the_most_are_worse() {
+    fn exceeding_a_limit_further_is_worse() {
         let foot = Required::AtLeast(inches(12.0));
         check(&foot, inches(11.0), &[inches(11.0), inches(11.5)], &[inches(10.9), inches(0.5)]);
         let foot = Required::AtMost(inches(12.0));
         check(&foot, inches(13.0), &[inches(13.0), inches(12.5)], &[inches(13.1)]);
-        // A hair is not worse.
+        // Within tolerance is not worse.
         let hair = Quantity::Length(Length::from_inches(13.0) + Length::from_metres(0.9e-4));
         check(&foot, inches(13.0), &[hair], &[]);
     }
@@ -195,7 +195,7 @@ mod tests {
     }
 
     #[test]
-    fn a_better_class_is_more() {
+    fn a_better_fire_class_counts_as_more() {
         let class = |class| Quantity::Class(class);
         let b = Required::AtLeast(class(FireClass::B));
         check(
@@ -208,7 +208,7 @@ mod tests {
     }
 
     #[test]
-    fn amounts_of_other_things_are_never_compared() {
+    fn quantities_of_different_kinds_are_never_compared() {
         let plan = Quantity::InPlan(Length::from_inches(11.0));
         check(
             &Required::AtLeast(inches(12.0)),

@@ -1,4 +1,4 @@
-//! A job with the faces that follow from its parts, and how they follow.
+//! A job with the faces derived from its parts, and how they are derived.
 
 mod body;
 mod borders;
@@ -21,28 +21,28 @@ use std::fmt;
 use std::ops::{Deref, DerefMut};
 use std::sync::Arc;
 
-/// A job with the faces that follow from its parts: what all that looks at a roof reads.
+/// A job with the faces derived from its parts: what everything that works with a roof reads.
 ///
-/// It is made by [`resolve`] and [`apply`](crate::apply); [`decided`](Self::decided) gives back what a person decided, which is all that a
-/// file holds. What is changed in it by hand, as tests do, changes no part and is not raised again.
+/// It is made by [`resolve`] and [`apply`](crate::apply); [`decided`](Self::decided) returns only what a person
+/// decided, which is what a file contains. Direct modifications, as in tests, do not derive faces again.
 #[derive(Clone)]
 pub struct Resolved {
     job: Job<Face>,
-    /// Each part with its roof by itself: kept so that an edit raises again only the parts that it changes.
+    /// Each part with its own roof, cached so that an edit only raises the parts that it changes.
     bodies: Vec<Arc<Body>>,
     problems: Vec<PartProblem>,
 }
 
-/// Works out the faces that follow from the parts of a job. A part that can't be raised is told among the
+/// Derives the faces of the parts of a job. A part that can't be raised is reported in
 /// [`problems`](Resolved::problems).
 ///
 /// # Errors
-/// [`EditError::Tangled`] where parts stand in each other so nearly that rounding leaves no answer.
+/// [`EditError::Tangled`] if parts intersect so closely that rounding makes the result ambiguous.
 pub fn resolve(job: Job) -> Result<Resolved, EditError> {
     raised(numbered(job))
 }
 
-/// A job with numbers for the sides that were written without; faces of parts have no ground yet.
+/// A job with ids for sides that were written without; the faces of parts have no geometry yet.
 pub(crate) fn numbered(job: Job) -> Job<Face> {
     let mut job = job.with_faces(Face::from);
     for part in &mut job.parts {
@@ -54,7 +54,7 @@ pub(crate) fn numbered(job: Job) -> Job<Face> {
     job
 }
 
-/// The job with the ground of the faces of parts.
+/// The job with the geometry of its parts' faces.
 pub(crate) fn raised(job: Job<Face>) -> Result<Resolved, EditError> {
     let mut resolved = Resolved { job, bodies: Vec::new(), problems: Vec::new() };
     follow(&mut resolved, Strictness::Tell)?;
@@ -68,12 +68,12 @@ impl Resolved {
         Self { job, bodies: Vec::new(), problems: Vec::new() }
     }
 
-    /// What a person decided.
+    /// Only what a person decided.
     pub fn decided(&self) -> Job {
         self.job.clone().with_faces(DecidedFace::from)
     }
 
-    /// The same with something changed that no face follows from.
+    /// A copy with a change that does not affect how faces are derived.
     #[must_use]
     pub fn with(&self, change: impl FnOnce(&mut Job<Face>)) -> Self {
         let mut changed = self.clone();
@@ -81,7 +81,7 @@ impl Resolved {
         changed
     }
 
-    /// What of the parts stands on no roof, and why.
+    /// Parts or pieces of parts that are not on the roof, and why.
     pub fn problems(&self) -> &[PartProblem] {
         &self.problems
     }
@@ -102,7 +102,7 @@ impl DerefMut for Resolved {
 }
 
 impl PartialEq for Resolved {
-    /// Bodies are the parts worked out, and the parts are compared.
+    /// Bodies are derived from the parts, which are compared.
     fn eq(&self, other: &Self) -> bool {
         let Self { job, bodies: _, problems } = self;
         (job, problems) == (&other.job, &other.problems)

@@ -19,17 +19,17 @@ pub use limits::{LimitRow, LimitValue};
 pub use loads::{LoadStandard, Loads};
 pub use roofing::{IceBarrier, Roofing};
 
-/// A limit, and where it comes from.
+/// A limit with its source.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Limit<T> {
     /// The limit.
     pub value: T,
-    /// By whose word.
+    /// Its source.
     pub source: Source,
 }
 
-/// The rules that an office builds by. Codes are amended locally: every limit is data.
+/// An office's rules. Codes are amended locally: every limit is data.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RuleBook {
@@ -37,55 +37,55 @@ pub struct RuleBook {
     pub name: String,
     /// Its date, as the office writes it.
     pub date: String,
-    /// The edition that it is based on, and what was amended.
+    /// The edition that it is based on, and its amendments.
     pub based_on: String,
-    /// How far modules stay from each kind of edge, measured on the slope. A kind that is missing has no
-    /// setback of its own: modules must stay on the face.
+    /// How far modules keep off each kind of edge, measured on the slope. A kind not listed has no setback: modules
+    /// must only stay on the face.
     pub setbacks: BTreeMap<EdgeKind, Limit<Length>>,
-    /// How far modules stay from each kind of penetration, measured on the slope.
+    /// How far modules keep off each kind of penetration, measured on the slope.
     pub clearances: BTreeMap<PenetrationKind, Limit<Length>>,
-    /// How far modules stay above a penetration, straight up the slope from its upper end, where that is more than its
-    /// clearance: water and snow pile up there.
+    /// How far modules keep off above a penetration, straight up the slope from its upper end, if more than its
+    /// clearance: water and snow collect there.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub clearances_above: BTreeMap<PenetrationKind, Limit<Length>>,
-    /// How far they stay below it, where that is more.
+    /// How far they keep off below it, if more.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub clearances_below: BTreeMap<PenetrationKind, Limit<Length>>,
-    /// Full courses of shingles between the head flashing and the ridge.
+    /// Full courses of shingles required between the head flashing and the ridge.
     pub courses_to_ridge: Limit<u32>,
     /// The share of a module's lower edge that must hook into the row below, 0 to 1.
     pub hooked_share: Limit<f64>,
-    /// Room for the fire service; `None` where the book does not go into it.
+    /// Fire access; `None` if the book does not cover it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fire_access: Option<FireAccess>,
-    /// The roofing itself.
+    /// Requirements on the roofing itself.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub roofing: Option<Roofing>,
-    /// Wind and snow.
+    /// Wind and snow loads.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub loads: Option<Loads>,
     /// The work-safety checklist.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub cautions: Vec<Caution>,
-    /// Codes of rules that are off in this book.
+    /// Codes of rules that are switched off in this book.
     #[serde(default, skip_serializing_if = "BTreeSet::is_empty")]
     pub off: BTreeSet<String>,
 }
 
 impl RuleBook {
-    /// The setback from a kind of edge; zero where the book has none.
+    /// The setback from a kind of edge; zero if the book has none.
     pub fn setback(&self, kind: EdgeKind) -> Length {
         self.setbacks.get(&kind).map_or(Length::ZERO, |limit| limit.value)
     }
 
-    /// The clearance to a kind of penetration; zero where the book has none.
+    /// The clearance to a kind of penetration; zero if the book has none.
     pub fn clearance(&self, kind: PenetrationKind) -> Length {
         self.clearances.get(&kind).map_or(Length::ZERO, |limit| limit.value)
     }
 }
 
 impl RuleBook {
-    /// What a rule book must hold beyond the shape of its file: the words name the field.
+    /// Checks a rule book beyond the shape of its file: messages name the field.
     ///
     /// # Errors
     /// What is wrong and what was expected.

@@ -1,39 +1,39 @@
-//! By whose word something is asked, and how far that word can be relied on.
+//! The source of a requirement, and how reliable it is.
 
 use schemars::JsonSchema;
 use serde::de::{MapAccess, Visitor, value::MapAccessDeserializer};
 use serde::{Deserialize, Deserializer, Serialize, de};
 
-/// Where a limit or a count comes from. Files of earlier programs have the text alone: their standing follows from it once,
-/// when they are read, and is data from then on.
+/// The source of a limit or a count. Files of earlier versions only have the text: the standing is derived from it
+/// once, when they are read, and stored from then on.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Source {
-    /// The section of a code, a listing, or "common practice, no source"; a quotation, and the same in every language.
+    /// A section of a code, a listing, or "common practice, no source"; a quotation, the same in every language.
     pub text: String,
-    /// How far it can be relied on.
+    /// How reliable it is.
     pub standing: Standing,
 }
 
-/// How far a source can be relied on.
+/// How reliable a source is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Standing {
     /// Read in the published text that it names.
     Confirmed,
-    /// Read there, but the text leaves open what it means; the safe reading was taken.
+    /// Read there, but the text is open to interpretation; the safe one was taken.
     LeftOpen,
-    /// Quoted from memory: to be held against the text.
+    /// Quoted from memory: to be checked against the text.
     FromMemory,
-    /// The maker's word for its own kit.
+    /// The manufacturer's statement about its own kit.
     Maker,
-    /// The office's own word.
+    /// The office's own requirement.
     Office,
-    /// Common practice; nothing published says so.
+    /// Common practice, not published.
     CommonPractice,
 }
 
 impl Standing {
-    /// All of them, as a list shows them.
+    /// All variants, in display order.
     pub const ALL: [Self; 6] =
         [Self::Confirmed, Self::LeftOpen, Self::FromMemory, Self::Maker, Self::Office, Self::CommonPractice];
 }
@@ -44,9 +44,9 @@ impl Source {
         Self { text: text.into(), standing }
     }
 
-    /// The source of a file from before standings were kept.
+    /// A source in a file from before standings were stored.
     fn brought_over(text: &str) -> Self {
-        /// What tells the standing of an old text, the first that fits.
+        /// Phrases that determine the standing of an old text; the first match counts.
         const SIGNS: [(Standing, &[&str]); 5] = [
             (Standing::Office, &["amended by the office", "added by the office", "the office's own"]),
             (Standing::FromMemory, &["from memory", "must be held against"]),
@@ -63,7 +63,7 @@ impl Source {
             Some((Standing::Confirmed, _)) if of_maker() => Standing::Maker,
             Some((standing, _)) => standing,
             None if of_maker() => Standing::Maker,
-            // Whatever else an office wrote beside its own limit is its own word.
+            // Anything else that an office wrote for its own limit is its own requirement.
             None => Standing::Office,
         };
         Self::new(text, standing)
@@ -101,7 +101,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_text_alone_is_given_its_standing_once() {
+    fn an_old_source_text_is_given_its_standing_once() {
         use Standing::{CommonPractice, Confirmed, FromMemory, LeftOpen, Maker, Office};
         for (text, standing) in [
             ("IRC R905.2.8.5 (2018)", Confirmed),
@@ -115,7 +115,7 @@ mod tests {
         ] {
             let old: Source = serde_json::from_value(text.into()).unwrap();
             assert_eq!(old, Source::new(text, standing));
-            // Written with its standing it is read back as it is, whatever the text says.
+            // Written with its standing it is read back unchanged, whatever the text says.
             let new = Source::new(text, Confirmed);
             let back: Source = serde_json::from_str(&serde_json::to_string(&new).unwrap()).unwrap();
             assert_eq!(back, new);

@@ -1,4 +1,4 @@
-//! A table with a header row, out of CSV or a workbook: prices and stock come so.
+//! A table with a header row, from CSV or a workbook: used for prices and stock.
 
 use crate::percent_cells;
 use calamine::{Data, Reader};
@@ -6,18 +6,18 @@ use chalkcourse_words::{Said, Say, later as words};
 use rust_decimal::Decimal;
 use std::str::FromStr;
 
-/// Titles may stand over a header row; so many rows are looked through for it.
+/// Most rows to search for the header, since titles may be above it.
 const TITLES: usize = 20;
 
-/// Rows under a header, cells as texts.
+/// Rows under a header, cells as text.
 pub(crate) struct Table {
     header: Vec<String>,
     rows: Vec<Row>,
-    /// Rows over the header.
+    /// Number of rows above the header.
     titles: usize,
-    /// Sheets of the workbook that were not read, by their names.
+    /// Names of the workbook's sheets that were not read.
     other_sheets: Vec<String>,
-    /// What a row is called for people: "line" of a text, "row" of a workbook.
+    /// What a row is called: "line" of a text, "row" of a workbook.
     word: Say,
 }
 
@@ -27,27 +27,28 @@ pub(crate) struct Row {
     word: Say,
 }
 
-/// A cell, and whether its file says what its number is.
+/// A cell, and what its file says about its number.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Cell {
     pub(crate) text: String,
     pub(crate) kind: Kind,
 }
 
-/// What a file says of a cell.
+/// What the file says about a cell.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Kind {
-    /// A text: how its number is written is the writer's.
+    /// Text: the number format is up to the author.
     #[default]
     Text,
-    /// A number of a workbook, its text with a decimal point.
+    /// A number in a workbook, its text with a decimal point.
     Number,
-    /// A number of a workbook that is shown as percent; its text is so many percent.
+    /// A number in a workbook with a percent format; its text is the percentage.
     Percent,
 }
 
 impl Table {
-    /// Comma, semicolon or tab: the one with which a row has all `columns`, or what the first row has most of.
+    /// The delimiter is comma, semicolon or tab: the one with which some row has all `columns`, or else the most
+    /// frequent one in the first row.
     pub(crate) fn from_csv(text: &str, columns: &[&[&str]]) -> Result<Self, Said> {
         let text = text.trim_start_matches('\u{feff}');
         let first = text.lines().next().unwrap_or_default();
@@ -64,10 +65,10 @@ impl Table {
         Self::of(usual.unwrap_or_default(), columns, words::job::LINE)
     }
 
-    /// The first sheet of a workbook that has all `columns`. A number is the shortest decimal that is that number, which is
-    /// what was typed.
+    /// Reads the first sheet of a workbook that has all `columns`. A number becomes the shortest decimal that
+    /// represents it, which is what was typed.
     pub(crate) fn from_workbook(bytes: &[u8], columns: &[&[&str]]) -> Result<Self, Said> {
-        // The reader overflows on the name of a cell far outside any sheet; that is a bad file, not the end of the program.
+        // The reader overflows on a cell name far outside any sheet; that is a bad file, and must not end the program.
         std::panic::catch_unwind(|| Self::from_workbook_or_panic(bytes, columns))
             .unwrap_or_else(|_| Err(words::job::THE_WORKBOOK_IS_DAMAGED_A.into()))
     }
@@ -118,7 +119,7 @@ impl Table {
         Ok(Self { header, rows, titles, other_sheets: Vec::new(), word })
     }
 
-    /// The column of one of these names, whatever its capitals; the first name is what the error asks for.
+    /// The column with one of these names, ignoring case; the error asks for the first name.
     pub(crate) fn column(&self, names: &[&str]) -> Result<usize, Said> {
         self.header.iter().position(|cell| names.contains(&cell.as_str())).ok_or_else(|| {
             let known = self.header.iter().map(|cell| format!("{cell:?}")).collect::<Vec<_>>().join(", ");
@@ -132,17 +133,17 @@ impl Table {
         &self.rows
     }
 
-    /// How many rows with something in them stand over the header.
+    /// How many nonempty rows are above the header.
     pub(crate) fn titles(&self) -> usize {
         self.titles
     }
 
-    /// Sheets of the workbook that were not read.
+    /// The workbook's sheets that were not read.
     pub(crate) fn other_sheets(&self) -> &[String] {
         &self.other_sheets
     }
 
-    /// The first row with more cells than the header, which tells of a comma within a number that stands without quotes.
+    /// The first row with more cells than the header, a sign of an unquoted decimal comma.
     pub(crate) fn longer_row(&self) -> Option<&Row> {
         let wide = self.header.len();
         self.rows.iter().find(|row| row.cells.iter().skip(wide).any(|cell| !cell.text.is_empty()))
@@ -171,7 +172,7 @@ fn cell(data: &Data, percent: bool) -> Cell {
         Data::Empty => (String::new(), Kind::Text),
         Data::String(text) => (text.trim().to_owned(), Kind::Text),
         Data::Float(number) if percent => {
-            // In decimal: 0.0825 is 8.25 %, not a hair beside it.
+            // Multiply in decimal: 0.0825 is exactly 8.25 %.
             let share = Decimal::from_str(&number.to_string()).ok();
             let shown = share.and_then(|share| share.checked_mul(Decimal::ONE_HUNDRED));
             (
@@ -194,7 +195,7 @@ fn filled(cells: &[Cell]) -> bool {
     cells.iter().any(|cell| !cell.text.is_empty())
 }
 
-/// Which of the filled rows is the header: the first that has a cell for each of `columns`.
+/// The index of the header among the nonempty rows: the first with a cell for each of `columns`.
 fn header_at(rows: &[(u64, Vec<Cell>)], columns: &[&[&str]]) -> Option<usize> {
     let has = |cells: &[Cell], names: &[&str]| {
         cells.iter().any(|cell| names.contains(&cell.text.trim().to_lowercase().as_str()))
@@ -204,12 +205,12 @@ fn header_at(rows: &[(u64, Vec<Cell>)], columns: &[&[&str]]) -> Option<usize> {
 }
 
 impl Row {
-    /// A cell; empty where the row is shorter.
+    /// A cell; empty if the row is shorter.
     pub(crate) fn cell(&self, column: usize) -> &str {
         self.cells.get(column).map_or("", |cell| cell.text.trim())
     }
 
-    /// What the file says of a cell.
+    /// What the file says about a cell.
     pub(crate) fn kind(&self, column: usize) -> Kind {
         self.cells.get(column).map_or(Kind::Text, |cell| cell.kind)
     }

@@ -2,15 +2,15 @@ use chalkcourse_geometry::{Length, SideId};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a tape reads on the deck of a face with four corners. What was not measured is as drawn.
+/// Tape measurements on the deck of a four-cornered face. What was not measured is as drawn.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct TapedDeck {
-    /// The sides of the face that were eave, head, left and right rake when it was measured; none for a part of a face that
-    /// has not four corners.
+    /// The sides of the face that were eave, head, left and right rake when it was measured; `None` for a part's face
+    /// without four corners.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub of: Option<[SideId; 4]>,
-    /// Along the eave, from corner to corner.
+    /// Along the eave, corner to corner.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub eave: Option<Length>,
     /// Along the head: the ridge or the upper edge.
@@ -28,7 +28,7 @@ pub struct TapedDeck {
     /// From the right end of the eave up to the left end of the head.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub falling: Option<Length>,
-    /// How far eave, head, left and right rake bow into the deck at their middle; below 0 out of it.
+    /// Bow of eave, head, left and right rake into the deck at their middle; negative if outwards.
     #[serde(skip_serializing_if = "is_straight")]
     pub bows: [Length; 4],
 }
@@ -43,7 +43,7 @@ impl TapedDeck {
         [self.eave, self.head, self.left, self.right, self.rising, self.falling]
     }
 
-    /// With sides in the order of [`Self::sides`].
+    /// The same with sides in the order of [`Self::sides`].
     pub fn with_sides(self, sides: [Option<Length>; 6]) -> Self {
         let [eave, head, left, right, rising, falling] = sides;
         Self { eave, head, left, right, rising, falling, ..self }
@@ -54,14 +54,14 @@ impl TapedDeck {
         Self { of: None, ..*self } == Self::default()
     }
 
-    /// The same readings where other sides are eave, head, left and right rake now, because water runs another way. `None`
-    /// where these are not the four sides that were measured.
+    /// The same measurements after the roles of the sides changed, because the runoff direction did. `None` if these
+    /// are not the four sides that were measured.
     pub fn turned(&self, now: [SideId; 4]) -> Option<Self> {
         let of = self.of?;
         let was = |side: SideId| of.iter().position(|known| *known == side);
         let order = [was(now[0])?, was(now[1])?, was(now[2])?, was(now[3])?];
         let sides = self.sides();
-        // The rising diagonal leaves the corner of eave and left rake, or comes to the one across from it.
+        // The rising diagonal starts at the corner of eave and left rake, or ends at the opposite one.
         let corner = [order[0].min(order[2]), order[0].max(order[2])];
         let still_rises = corner == [0, 2] || corner == [1, 3];
         let (rising, falling) =
@@ -92,11 +92,11 @@ mod tests {
         TapedDeck { of: Some(NAMES), bows, ..TapedDeck::default() }.with_sides(lengths)
     }
 
-    /// Corners as eave × left … are told apart by hand: with the eave where the left rake was, water runs to the left. Then
-    /// the head was the right rake, left (to one who looks up the slope) was the head, right the eave; the corner of eave
-    /// and left is that of old left rake and head, from which the old falling diagonal goes.
+    /// Worked out by hand: with the eave where the left rake was, water runs to the left. Then the head was the right
+    /// rake, the left rake (looking up the slope) was the head, the right rake the eave; the corner of eave and left
+    /// rake is that of the old left rake and head, where the old falling diagonal starts.
     #[test]
-    fn readings_stay_with_their_sides_when_water_runs_another_way() {
+    fn tape_readings_stay_with_their_sides_when_the_slope_turns() {
         let [eave, head, left, right] = NAMES;
         let turned = taped().turned([left, right, head, eave]).unwrap();
         let metres = turned.sides().map(|side| side.unwrap().metres());

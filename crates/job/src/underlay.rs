@@ -1,5 +1,5 @@
-//! A picture under the plan: an aerial photo or a sketch to draw over. The job keeps where it lies and which file it is;
-//! the picture itself stays in its own file.
+//! A picture under the plan: an aerial photo or a sketch to trace. The job stores its position and the path of its
+//! file; the picture itself stays in that file.
 
 use chalkcourse_geometry::{DVec2, dvec2};
 use chalkcourse_words::later as words;
@@ -9,32 +9,32 @@ use sha2::{Digest, Sha256};
 use std::io::Read;
 use std::path::{Component, Path, PathBuf};
 
-/// Files larger than this are no pictures for a plan.
+/// Larger files are not accepted as pictures.
 pub const MOST_PICTURE_BYTES: u64 = 64 << 20;
 
 /// A picture under the plan.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Underlay {
-    /// Where the picture is. In a job file from the folder of that file, with `/` between folders; in a job that is
-    /// open the whole path.
+    /// Path of the picture. In a job file relative to the folder of that file, with `/` as separator; in an open job
+    /// absolute.
     pub path: String,
-    /// SHA-256 of the picture's bytes as 64 hexadecimal digits: so that another picture is not taken for this one.
+    /// SHA-256 of the picture file as 64 hexadecimal digits, so that another picture is not mistaken for it.
     pub sha256: String,
-    /// Width and height of the picture in its own pixels, as it is looked at.
+    /// Width and height of the picture in pixels, in its display orientation.
     pub pixels: [u32; 2],
-    /// The plan point under the middle of the whole picture.
+    /// The plan point under the centre of the whole picture.
     #[schemars(with = "[f64; 2]")]
     pub at: DVec2,
-    /// Degrees by which it is turned clockwise.
+    /// Clockwise rotation in degrees.
     #[serde(default)]
     pub turn: f64,
-    /// Metres that a pixel is wide and high: a picture keeps its aspect.
+    /// Size of a pixel in metres, the same in both directions.
     pub metres_per_pixel: f64,
-    /// How far it steps back, from 0 (as it is) to 1 (gone).
+    /// How much it is faded, from 0 (not at all) to 1 (invisible).
     #[serde(default)]
     pub dim: f64,
-    /// The part that shows.
+    /// The visible part.
     #[serde(default, skip_serializing_if = "Crop::is_whole")]
     pub crop: Crop,
 }
@@ -43,13 +43,13 @@ pub struct Underlay {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Crop {
-    /// Where it begins, from the left.
+    /// Left edge.
     pub left: f64,
-    /// Where it begins, from the top.
+    /// Upper edge.
     pub top: f64,
-    /// Where it ends, from the left.
+    /// Right edge.
     pub right: f64,
-    /// Where it ends, from the top.
+    /// Lower edge.
     pub bottom: f64,
 }
 
@@ -60,21 +60,21 @@ impl Default for Crop {
 }
 
 impl Crop {
-    /// Whether all of the picture shows.
+    /// Whether the whole picture is visible.
     pub fn is_whole(&self) -> bool {
         *self == Self::default()
     }
 }
 
-/// Why a file is not taken as the picture.
+/// Why a file can't be used as the picture.
 #[derive(Debug, thiserror::Error)]
 pub enum PictureError {
-    /// It is not there, or may not be read.
+    /// It does not exist or can't be read.
     #[error("{}", words::job::picture_missing(&path.display(), &format_args!("{error}")))]
     Missing {
-        /// Where it should be.
+        /// The expected path.
         path: PathBuf,
-        /// What the system said.
+        /// The system's error.
         error: std::io::Error,
     },
     /// It is too large.
@@ -91,26 +91,26 @@ impl Underlay {
         dvec2(f64::from(self.pixels[0]), f64::from(self.pixels[1])) * self.metres_per_pixel
     }
 
-    /// A place of the picture (fractions of its width from the left, of its height from the top) in plan.
+    /// A point of the picture (fractions of its width from the left, of its height from the top) in plan.
     pub fn to_plan(&self, fraction: DVec2) -> DVec2 {
         let from_middle = (fraction - DVec2::splat(0.5)) * dvec2(1.0, -1.0) * self.size();
         self.at + DVec2::from_angle(-self.turn.to_radians()).rotate(from_middle)
     }
 
-    /// A plan point as a place of the picture: the inverse of [`Self::to_plan`].
+    /// A plan point as a point of the picture: the inverse of [`Self::to_plan`].
     pub fn to_picture(&self, plan: DVec2) -> DVec2 {
         let from_middle = DVec2::from_angle(self.turn.to_radians()).rotate(plan - self.at);
         from_middle * dvec2(1.0, -1.0) / self.size() + DVec2::splat(0.5)
     }
 
-    /// The corners of the part that shows, in plan: upper left, upper right, lower right, lower left of the picture.
+    /// The corners of the visible part, in plan: upper left, upper right, lower right, lower left of the picture.
     pub fn corners(&self) -> [DVec2; 4] {
         let Crop { left, top, right, bottom } = self.crop;
         [(left, top), (right, top), (right, bottom), (left, bottom)].map(|(x, y)| self.to_plan(dvec2(x, y)))
     }
 
-    /// The picture scaled so that two plan points are as far apart as on the ground. The first of them stays. `None`
-    /// where the points are one, or the picture would be of no sensible size.
+    /// The picture scaled so that two plan points are `length` apart on the ground, with the first fixed. `None` if the
+    /// points coincide, or the size would be implausible.
     pub fn scaled(&self, from: DVec2, to: DVec2, length: f64) -> Option<Self> {
         let factor = length / from.distance(to);
         let scaled = Self {
@@ -121,20 +121,20 @@ impl Underlay {
         scaled.is_sensible().then_some(scaled)
     }
 
-    /// The picture turned clockwise about a plan point.
+    /// The picture rotated clockwise about a plan point.
     pub fn turned(&self, about: DVec2, degrees: f64) -> Self {
         let at = about + DVec2::from_angle(-degrees.to_radians()).rotate(self.at - about);
         Self { at, turn: (self.turn + degrees).rem_euclid(360.0), ..self.clone() }
     }
 
-    /// The picture turned by the least angle that makes the line between two plan points run due east–west or due
-    /// north–south. The first of them stays.
+    /// The picture rotated by the smallest angle that makes the line between two plan points run due east–west or
+    /// north–south, with the first fixed.
     pub fn squared(&self, from: DVec2, to: DVec2) -> Self {
         let line = (to - from).to_angle().to_degrees();
         self.turned(from, line - (line / 90.0).round() * 90.0)
     }
 
-    /// Whether it lies at a place and has a size that a house can have.
+    /// Whether its position and size are plausible for a house.
     pub fn is_sensible(&self) -> bool {
         let Crop { left, top, right, bottom } = self.crop;
         let part = |from: f64, to: f64| 0.0 <= from && from < to && to <= 1.0;
@@ -154,11 +154,11 @@ impl Underlay {
 /// The bytes of a picture file.
 ///
 /// # Errors
-/// [`PictureError`] where it is not there or too large.
+/// [`PictureError`] if it does not exist or is too large.
 pub fn read_picture(path: &Path) -> Result<Vec<u8>, PictureError> {
     let missing = |error| PictureError::Missing { path: path.to_owned(), error };
     let mut bytes = Vec::new();
-    // What the system tells of the length may be wrong, so the reader is bounded.
+    // The length that the system reports may be wrong, so bound the reader.
     std::fs::File::open(path)
         .and_then(|file| file.take(MOST_PICTURE_BYTES + 1).read_to_end(&mut bytes))
         .map_err(missing)?;
@@ -168,18 +168,18 @@ pub fn read_picture(path: &Path) -> Result<Vec<u8>, PictureError> {
     Ok(bytes)
 }
 
-/// SHA-256 (FIPS 180-4) of some bytes as 64 hexadecimal digits.
+/// SHA-256 (FIPS 180-4) as 64 hexadecimal digits.
 pub fn sha256(bytes: &[u8]) -> String {
     use std::fmt::Write;
     Sha256::digest(bytes).iter().fold(String::new(), |mut text, byte| {
-        // writing to a text can't fail
+        // Writing to a string can't fail.
         let _ = write!(text, "{byte:02x}");
         text
     })
 }
 
-/// A path as a job file has it: from the folder of the job, with `/` between folders; whole where there is no way from
-/// one to the other.
+/// A path as stored in a job file: relative to the folder of the job, with `/` as separator; absolute if there is no
+/// relative path.
 pub(crate) fn relative(file: &Path, folder: &Path) -> String {
     let whole = |path: &Path| std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
     let (file, folder) = (whole(file), whole(folder));
@@ -195,7 +195,7 @@ pub(crate) fn relative(file: &Path, folder: &Path) -> String {
     up.chain(down).collect::<Vec<_>>().join("/")
 }
 
-/// The whole path of what a job file in a folder names.
+/// The absolute path for a path in a job file in this folder.
 pub(crate) fn resolved(path: &str, folder: &Path) -> String {
     let whole = folder.join(path);
     let whole = std::path::absolute(&whole).unwrap_or(whole);
@@ -239,16 +239,16 @@ mod tests {
     }
 
     #[test]
-    fn upper_left_of_the_picture_is_north_west_until_it_is_turned() {
+    fn the_upper_left_corner_is_north_west_until_rotated() {
         let photo = photo();
         assert_eq!(photo.corners()[0], dvec2(3.0 - 10.0, -2.0 + 7.5));
         let turned = photo.turned(photo.at, 90.0);
-        // a quarter clockwise: what was north-west is north-east
+        // A quarter turn clockwise: what was north-west is north-east.
         assert!(turned.corners()[0].distance(dvec2(3.0 + 7.5, -2.0 + 10.0)) < 1e-9);
     }
 
     #[test]
-    fn two_points_and_a_length_scale_it_about_the_first() {
+    fn scaling_by_two_points_keeps_the_first() {
         let photo = photo();
         let (a, b) = (dvec2(1.0, 1.0), dvec2(4.0, 5.0));
         let (on_a, on_b) = (photo.to_picture(a), photo.to_picture(b));
@@ -303,7 +303,7 @@ mod tests {
         std::fs::rename(&one, &two).unwrap();
         let moved = load(&two.join("t.chalk.json")).unwrap().underlay.clone().unwrap();
         assert_eq!(sha256(&read_picture(Path::new(&moved.path)).unwrap()), photo.sha256);
-        // what lies nowhere is refused, in an edit and in a file
+        // An invalid position is rejected, in an edit and in a file.
         let nowhere = Underlay { metres_per_pixel: 0.0, ..photo };
         assert!(apply(&job, &Edit::SetUnderlay(Some(nowhere))).is_err());
         let wrong = text.replace("\"metres_per_pixel\": 0.05", "\"metres_per_pixel\": -1.0");
@@ -313,7 +313,7 @@ mod tests {
     }
 
     #[test]
-    fn a_picture_that_is_not_there_or_too_large_is_told() {
+    fn a_missing_or_too_large_picture_is_reported() {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("none.png");
         let words = read_picture(&path).unwrap_err().to_string();

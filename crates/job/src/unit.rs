@@ -1,20 +1,20 @@
-//! What parts are counted in.
+//! Units that parts are counted in.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a part is counted in.
+/// The unit of a part.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Unit {
     /// Pieces.
     Each,
-    /// Length, in metres inside.
+    /// Length, in metres internally.
     Length,
-    /// Area on the slope, in square metres inside.
+    /// Area on the slope, in square metres internally.
     Area,
-    /// Work of one person, in hours.
+    /// Labour, in person-hours.
     Time,
-    /// Mass, in kilograms inside.
+    /// Mass, in kilograms internally.
     Mass,
 }

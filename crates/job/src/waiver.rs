@@ -2,34 +2,34 @@ use crate::{FindingKey, Quantity, Required};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A finding that a person accepted, as it was. It stays with the job and shows in every output.
+/// An accepted finding, with its values then. It is stored in the job and shown in every output.
 ///
-/// It covers the finding of its key as long as that is no worse than what was accepted, against the same limit. A waiver of
-/// a file from before the numbers were kept covers nothing: nobody can tell what was accepted, so it is told and asked
-/// for again, with the reason that was given.
+/// It covers the finding with its key as long as that is no worse than what was accepted, against the same limit. A
+/// waiver from a file that does not record the values covers nothing, since it is unknown what was accepted; it is
+/// reported, with its reason, so that it can be granted again.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Waiver {
     /// The finding.
     pub key: FindingKey,
-    /// What was accepted; `None` in files from before it was kept.
+    /// What was accepted; `None` in old files.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub accepted: Option<Accepted>,
-    /// Why it is accepted; never empty.
+    /// Why it was accepted; never empty.
     pub reason: String,
     /// Who accepted it.
     pub by: String,
-    /// The day, as the person writes it.
+    /// The date, as typed.
     pub date: String,
 }
 
-/// What a person accepted: so much, where the limit was so.
+/// The values that were accepted, with the limit at that time.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Accepted {
-    /// What was measured.
+    /// The measured value.
     pub measured: Quantity,
-    /// What was asked.
+    /// The requirement.
     pub required: Required,
 }
 
@@ -37,16 +37,16 @@ pub struct Accepted {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Lapse {
-    /// It comes from a file that does not say what was accepted.
+    /// It is from a file that does not record what was accepted.
     NoNumbers,
-    /// The limit is another one now.
+    /// The limit has changed.
     OtherLimit,
     /// It is worse than what was accepted.
     Worse,
 }
 
 impl Waiver {
-    /// Why the waiver does not cover its finding as it is now; `None` where it does.
+    /// Why the waiver does not cover its finding as it is now; `None` if it does.
     pub fn lapse(&self, measured: Quantity, required: &Required) -> Option<Lapse> {
         let Some(accepted) = &self.accepted else { return Some(Lapse::NoNumbers) };
         if !accepted.required.is_same(required) {
@@ -103,7 +103,7 @@ mod tests {
     }
 
     proptest! {
-        /// Whatever was accepted and whatever the limit: what is covered is at most a hair worse.
+        /// Whatever was accepted and whatever the limit is: what is covered is at most a tolerance worse.
         #[test]
         fn a_waiver_never_covers_something_worse(
             then in -1.0..2.0f64, now in -1.0..2.0f64, limit in 0.0..2.0f64, most in any::<bool>(), wide in 0.0..1.0f64, range in any::<bool>(),
@@ -118,7 +118,7 @@ mod tests {
                 accepted: Some(Accepted { measured: metres(then), required: required.clone() }),
                 ..waiver(None)
             };
-            // How far beyond the limit, by its own plain sum.
+            // The excess over the limit, by independent arithmetic.
             let beyond = |at: f64| match (range, most) {
                 (true, _) => (limit - at).max(at - limit - wide),
                 (_, true) => at - limit,

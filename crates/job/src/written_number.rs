@@ -1,20 +1,21 @@
-//! Numbers as people write them in a column, with a decimal point or a decimal comma.
+//! Numbers as written in a column, with a decimal point or a decimal comma.
 //!
-//! A number is never guessed: `1.205` is twelve hundred and five with a decimal comma and one and a bit with a decimal point.
-//! What the other cells of its column say decides; where they say nothing, it is refused.
+//! Ambiguous numbers are never guessed: `1.205` is 1205 with a decimal comma and 1.205 with a decimal point. The other
+//! cells of the column decide; if they don't, it is rejected.
 
 use chalkcourse_words::{Said, later as words};
 use rust_decimal::Decimal;
 use std::str::FromStr;
 
-/// The sign before the decimals.
+/// The decimal mark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Mark {
     Point,
     Comma,
 }
 
-/// A number by one way of writing. Groups of three are apart by the other sign, an apostrophe or a blank.
+/// Parses a number with a given decimal mark. Groups of three digits may be separated by the other mark, an apostrophe
+/// or a blank.
 fn read_as(text: &str, mark: Mark) -> Option<Decimal> {
     let (mark, other) = match mark {
         Mark::Point => ('.', ','),
@@ -43,12 +44,12 @@ fn read_as(text: &str, mark: Mark) -> Option<Decimal> {
     Decimal::from_str(&format!("{sign}{}.{decimals}0", groups.concat())).ok().map(|number| number.normalize())
 }
 
-/// What a text says of the way in which its column is written.
+/// What a text implies about the decimal mark of its column.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Says {
     Nothing,
     Only(Mark),
-    /// It is a number either way, and not the same one.
+    /// It is a valid number either way, with different values.
     Either,
     NoNumber,
 }
@@ -63,10 +64,10 @@ fn says(text: &str) -> Says {
     }
 }
 
-/// How the numbers of a column are written, from all its texts with their places; `None` where none of them says.
+/// The decimal mark of a column, from all its texts with their positions; `None` if none of them decides.
 ///
 /// # Errors
-/// Two cells that are written in two ways.
+/// If two cells use different marks.
 pub(crate) fn mark_of<'a>(cells: impl Iterator<Item = (String, &'a str)>) -> Result<Option<Mark>, Said> {
     let mut found: Option<(Mark, String, String)> = None;
     for (place, text) in cells {
@@ -87,10 +88,10 @@ pub(crate) fn mark_of<'a>(cells: impl Iterator<Item = (String, &'a str)>) -> Res
     Ok(found.map(|(mark, ..)| mark))
 }
 
-/// A number as its column is written.
+/// Parses a number with the mark of its column.
 ///
 /// # Errors
-/// What can't be read, or can be read in two ways.
+/// If it is not a number, or is ambiguous.
 pub(crate) fn read(text: &str, mark: Option<Mark>) -> Result<Decimal, Said> {
     let no_number = || words::job::cant_read_as_a_number(&format_args!("{text:?}"));
     match (says(text), mark) {
@@ -102,10 +103,10 @@ pub(crate) fn read(text: &str, mark: Option<Mark>) -> Result<Decimal, Said> {
     }
 }
 
-/// An amount that one person types in one field: with a decimal point, thousands apart by commas or not.
+/// Parses an amount typed in a field: with a decimal point, and optional commas between thousands.
 ///
 /// # Errors
-/// What can't be read so: a decimal comma is told, not guessed.
+/// If it is not a number in that form: a decimal comma is reported, not guessed.
 pub fn amount_from_text(text: &str) -> Result<Decimal, Said> {
     read_as(text.trim(), Mark::Point)
         .ok_or_else(|| words::job::cant_read_write_it_with(&format_args!("{text:?}")))
@@ -120,7 +121,7 @@ mod tests {
     }
 
     #[test]
-    fn each_way_of_writing_is_told_by_what_only_it_allows() {
+    fn each_decimal_mark_is_recognised() {
         for (text, is) in [
             ("184.50", Says::Only(Mark::Point)),
             ("1,205.00", Says::Only(Mark::Point)),
@@ -149,7 +150,7 @@ mod tests {
     }
 
     #[test]
-    fn a_column_decides_what_one_cell_leaves_open() {
+    fn a_column_resolves_ambiguous_cells() {
         let of = |texts: &[&str]| mark_of(texts.iter().map(|text| ("line 2".to_owned(), *text)));
         assert_eq!(read("1.205", of(&["12,50", "1.205"]).unwrap()).unwrap(), decimal("1205"));
         assert_eq!(read("1.205", of(&["12.50", "1.205"]).unwrap()).unwrap(), decimal("1.205"));

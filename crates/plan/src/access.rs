@@ -1,4 +1,4 @@
-//! Pathways and wind in reports: what the rules found of them, for people and for other programs.
+//! Pathways and wind in reports: what the rules found about them, as text and as data.
 
 use crate::Plan;
 use chalkcourse_geometry::Length;
@@ -8,23 +8,23 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
 
-/// A pathway for the fire service in a report.
+/// A fire service pathway in a report.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct PathwayReport {
-    /// The numbers of the faces that it runs on: one, or two that it straddles.
+    /// Numbers of the faces that it runs on: one, or two that it straddles.
     pub faces: Vec<u32>,
     /// Its width in plan, metres.
     pub width_m: f64,
     /// Whether it runs straight up the slope.
     pub straight: bool,
-    /// For a straight one its corners in plan, metres; for one that winds the room in which its middle may run.
+    /// For a straight pathway its corners in plan, metres; for a winding one the area in which its centre line may run.
     pub plan: Vec<[f64; 2]>,
 }
 
 /// Wind suction in a report.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct WindReport {
-    /// What the pressures follow from.
+    /// What the pressures are based on.
     pub about: String,
     /// Faces with their zones.
     pub faces: Vec<WindFaceReport>,
@@ -39,7 +39,8 @@ pub struct WindFaceReport {
     pub face: u32,
     /// Which figure.
     pub figure: String,
-    /// Its zones, the mildest first: name, outward coefficient, outward pressure in pounds a square foot at strength level.
+    /// Its zones, mildest first: name, outward coefficient, outward pressure in pounds per square foot at strength
+    /// level.
     pub zones: Vec<(&'static str, f64, f64)>,
 }
 
@@ -70,7 +71,7 @@ pub(crate) fn wind_report(job: &Resolved, plan: &Plan) -> WindReport {
     }
 }
 
-/// Pathways and wind as a person reads them.
+/// Pathways and wind as text.
 pub(crate) fn room_and_wind_text(job: &Resolved, plan: &Plan) -> String {
     let name = |index: &usize| plan.layout.faces.get(*index).map_or("", |face| face.name.as_str());
     let mut text = words::report::PATHWAYS_FOR_THE_FIRE_SERVICE.now().to_owned();

@@ -1,4 +1,4 @@
-//! A script done step by step, and what each step changed: in the job, and in what follows from it.
+//! Running an edit script step by step, with what each step changed in the job and in its plan.
 
 use crate::{CAUTION, Evaluator, Plan, Standing, standing};
 use chalkcourse_job::{
@@ -12,72 +12,72 @@ use serde_json::Value;
 use std::collections::BTreeSet;
 use std::fmt::Write;
 
-/// A script as it was done on a job.
+/// The result of running a script on a job.
 #[derive(Debug)]
 pub struct Application {
-    /// The job after the steps that were done.
+    /// The job after the steps that succeeded.
     pub job: Resolved,
-    /// What follows from it.
+    /// Its plan.
     pub plan: Plan,
-    /// Step by step.
+    /// The steps.
     pub steps: Vec<AppliedStep>,
-    /// Steps that can't be done.
+    /// Errors of the steps that failed.
     pub refused: Vec<StepError>,
 }
 
-/// One step and what came of it.
+/// One step and its effect.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct AppliedStep {
-    /// Its place in the script, from 1.
+    /// Its position in the script, from 1.
     pub number: usize,
-    /// The word that it begins with.
+    /// The name of the edit.
     pub edit: String,
-    /// Why it can't be done, where it can't; then the job stayed as it was.
+    /// Why it failed, if it did; the job is then unchanged.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub refused: Option<String>,
-    /// What it changed in the job, and in the faces that follow from its parts.
+    /// What it changed in the job, including the faces derived from its parts.
     pub changes: Vec<JobDifference>,
     /// Modules on the roof.
     pub modules: BeforeAfter,
-    /// Findings to stop for that nobody waived.
+    /// Open stops.
     pub stops: BeforeAfter,
-    /// Keys of those that are new.
+    /// Keys of new stops.
     pub new_stops: Vec<String>,
-    /// Keys of those that are no more.
+    /// Keys of stops that are gone.
     pub gone_stops: Vec<String>,
 }
 
 /// A number before and after a step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct BeforeAfter {
-    /// Before it.
+    /// Before.
     pub before: usize,
-    /// After it.
+    /// After.
     pub after: usize,
 }
 
-/// What a script did, for a program.
+/// The result of a script as data.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct AppliedReport {
-    /// Which kind of file this is.
+    /// The kind of file.
     pub format: &'static str,
-    /// Its version.
+    /// Version of the format.
     pub version: u32,
-    /// What people call the job.
+    /// Name of the job.
     pub job: String,
-    /// The file that the job after it was written to; none where nothing was.
+    /// The file that the resulting job was written to, if any.
     pub saved: Option<String>,
-    /// Step by step.
+    /// The steps.
     pub edits: Vec<AppliedStep>,
-    /// Where the job stands after it.
+    /// Where the job stands after the script.
     #[serde(flatten)]
     pub standing: Standing,
-    /// A planning aid is no permit.
+    /// The caution that a planning aid is no permit.
     pub caution: &'static str,
 }
 
-/// Does the steps of a script one after the other. At the first that can't be done it ends, or, where asked to go on, leaves that
-/// one out. New faces get their names in the script's language.
+/// Runs the steps of a script in order. It ends at the first step that fails, or skips failing steps if `keep_going`.
+/// New faces get names in the language of the script.
 pub fn apply_script(job: &Resolved, script: &Script, shelf: &dyn Shelf, keep_going: bool) -> Application {
     let mut evaluator = Evaluator::default();
     let (mut job, mut plan) = (job.clone(), evaluator.evaluate(job));
@@ -95,7 +95,7 @@ pub fn apply_script(job: &Resolved, script: &Script, shelf: &dyn Shelf, keep_goi
             new_stops: after.difference(&before.1).cloned().collect(),
             gone_stops: before.1.difference(after).cloned().collect(),
         };
-        // What can't be done is told in the reader's language.
+        // Errors are reported in the reader's language.
         let next = speaking(named_in, || step.apply(&job, shelf)).or_else(|_| step.apply(&job, shelf));
         match next.and_then(|next| with_what_was_accepted(&job, next, &plan)) {
             Ok(next) => {
@@ -116,7 +116,7 @@ pub fn apply_script(job: &Resolved, script: &Script, shelf: &dyn Shelf, keep_goi
     Application { job, plan, steps, refused }
 }
 
-/// A waiver that a step gives by its key alone accepts the finding as it stands before the step.
+/// A waiver that a step gives by key only accepts the finding as it is before the step.
 fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Result<Resolved, Wrong> {
     let given = |waiver: &&mut Waiver| waiver.accepted.is_none() && !job.waivers.contains(waiver);
     for waiver in next.waivers.iter_mut().filter(given) {
@@ -131,13 +131,13 @@ fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Re
     Ok(next)
 }
 
-/// Keys of findings to stop for that nobody waived.
+/// Keys of open stops.
 fn stops(plan: &Plan) -> BTreeSet<String> {
     let open = plan.findings.iter().filter(|finding| finding.severity == Severity::Stop);
     open.filter(|finding| finding.waived.is_none()).map(|finding| finding.key.to_string()).collect()
 }
 
-/// What was done, for a program. `saved` is the file that the job went to.
+/// The result as data. `saved` is the file that the job was written to.
 pub fn applied_report(done: &Application, saved: Option<String>) -> AppliedReport {
     AppliedReport {
         format: "chalkcourse-applied",
@@ -150,7 +150,7 @@ pub fn applied_report(done: &Application, saved: Option<String>) -> AppliedRepor
     }
 }
 
-/// What was done, for a person.
+/// The result as text.
 pub fn applied_text(done: &Application) -> String {
     let mut text = format!("{}\n{}\n", done.job.name, standing(&done.job, &done.plan).head());
     for step in &done.steps {
@@ -206,7 +206,7 @@ fn change_text(change: &JobDifference) -> String {
     words + "\n"
 }
 
-/// `rows 2 → 3`, or the name alone of what is too long for a line.
+/// `rows 2 → 3`, or only the name if the values are too long for a line.
 fn field_text(field: &FieldDifference) -> String {
     let FieldDifference { field, before, after } = field;
     let show = |value: &Option<Value>| match value {

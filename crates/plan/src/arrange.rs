@@ -1,5 +1,5 @@
-//! What a person asks of a block by name: make room, copy, mirror, split, join, align. Each gives the edit, or nothing
-//! where the job has no way to do it.
+//! Commands on blocks: make room, copy, mirror, split, join, align. Each returns the edit, or `None` if the job has no
+//! way to do it.
 
 mod line;
 mod make_room;
@@ -16,21 +16,21 @@ use chalkcourse_job::{Block, BlockId, Cell, Edit, FaceId, Resolved, RowShift};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
 
-/// Half a millimetre: nearer than this is flush, well below any cut on a roof.
+/// Half a millimetre: anything closer counts as flush. Well below the precision of cuts on a roof.
 const FLUSH: f64 = 5e-4;
 
-/// A name for a new block that none of the job has: A, B, … Z, then A1 and on.
+/// An unused name for a new block: A, B, … Z, then A1 and so on.
 pub fn new_block_name(job: &Resolved) -> String {
     Block::free_name(|name| job.blocks.iter().any(|block| block.name == name))
 }
 
-/// A new block like another one.
+/// A new block copied from another one.
 fn fresh(job: &Resolved, like: &Block) -> Block {
     Block { id: BlockId(job.next_id), name: new_block_name(job), locked: false, ..like.clone() }
 }
 
-/// Puts a copy of a block on another face, as far from its left end and its lowest point as on its own. The copy has
-/// the number [`next_id`](chalkcourse_job::Job::next_id). `None` where a face has no sound outline or is the block's own.
+/// Copies a block to another face, at the same distance from its left end and its lowest point. The copy gets the id
+/// [`next_id`](chalkcourse_job::Job::next_id). `None` if a face has no sound outline or is the block's own.
 pub fn copy_to_face(job: &Resolved, block: BlockId, face: FaceId) -> Option<Edit> {
     let block = job.block(block).filter(|block| block.face != face)?;
     let layout = Layout::of(job);
@@ -45,7 +45,7 @@ pub fn other_slope(layout: &Layout, face: FaceId) -> Option<FaceId> {
     ridge_of(layout, face).and_then(|(_, other)| layout.faces.get(other)).map(|face| face.id)
 }
 
-/// The longest ridge that a face shares: a point of it in plan, and the index of the face beyond it.
+/// The longest ridge that a face shares: a point of it in plan, and the index of the face on the other side.
 fn ridge_of(layout: &Layout, face: FaceId) -> Option<(DVec2, usize)> {
     let (_, on) = layout.face(face)?;
     let shared = on.edges.iter().filter(|edge| edge.kind == EdgeKind::Ridge).filter_map(|edge| {
@@ -56,8 +56,8 @@ fn ridge_of(layout: &Layout, face: FaceId) -> Option<(DVec2, usize)> {
     Some((edge.plan.0, other))
 }
 
-/// Puts a block's mirror image on the slope beyond the ridge: at the same place along the ridge and as far from it up
-/// the slope. The image has the number [`next_id`](chalkcourse_job::Job::next_id). `None` where no ridge is shared.
+/// Puts a mirror image of a block on the slope across the ridge: at the same position along the ridge and the same
+/// distance below it. The image gets the id [`next_id`](chalkcourse_job::Job::next_id). `None` if no ridge is shared.
 pub fn mirror(job: &Resolved, block: BlockId) -> Option<Edit> {
     let block = job.block(block)?;
     let layout = Layout::of(job);
@@ -71,7 +71,7 @@ pub fn mirror(job: &Resolved, block: BlockId) -> Option<Edit> {
     let columns = f64::from(block.columns.saturating_sub(1));
     let rows = f64::from(block.rows.saturating_sub(1));
     let whole = dvec2(columns, rows) * spacing + size;
-    // a ridge is level, so its height up the slope is one number on each face
+    // A ridge is level, so its height up the slope is a single number on each face.
     let ridge_from = from.plane.to_frame(ridge).y;
     let ridge_to = to.plane.to_frame(ridge).y;
     let along = |u: f64| to.plane.to_frame(from.plane.to_plan(dvec2(u, ridge_from))).x;
@@ -97,17 +97,17 @@ pub fn mirror(job: &Resolved, block: BlockId) -> Option<Edit> {
     Some(Edit::PutBlock(Block { face, at, shifts, off, ..fresh(job, block) }))
 }
 
-/// Where a block is cut in two.
+/// Where to split a block.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Cut {
-    /// So many rows stay below the cut.
+    /// Above this many rows.
     AboveRows(u32),
-    /// So many columns stay left of the cut.
+    /// To the right of this many columns.
     RightOfColumns(u32),
 }
 
-/// Cuts a block in two; no module moves. The lower or left part keeps its number, the other one has
-/// [`next_id`](chalkcourse_job::Job::next_id). `None` where the cut leaves nothing on one side.
+/// Splits a block in two without moving any module. The lower or left part keeps its id, the other one gets
+/// [`next_id`](chalkcourse_job::Job::next_id). `None` if either side would be empty.
 pub fn split(job: &Resolved, block: BlockId, cut: Cut) -> Option<Edit> {
     let block = job.block(block)?;
     let spacing = block.spacing(&job.kit);
@@ -129,7 +129,7 @@ pub fn split(job: &Resolved, block: BlockId, cut: Cut) -> Option<Edit> {
             }
             let mut part = Block { columns: block.columns - columns, ..fresh(job, block) };
             part.at.x += spacing.x * f64::from(columns);
-            // what is shifted left of the cut carries the first module right of it
+            // Shifts left of the cut also apply to the first module right of it.
             let carried: Vec<RowShift> = (0..block.rows)
                 .filter_map(|row| {
                     let before = block.shifts.iter().filter(|s| s.row == row && s.from <= columns);
@@ -150,7 +150,7 @@ pub fn split(job: &Resolved, block: BlockId, cut: Cut) -> Option<Edit> {
     some_left.then(|| Edit::Several(vec![Edit::PutBlock(kept), Edit::PutBlock(part)]))
 }
 
-/// Places from a row and a column on, counted from there.
+/// Cells from a row and a column on, renumbered from there.
 fn lowered(off: &BTreeSet<Cell>, rows: u32, columns: u32) -> BTreeSet<Cell> {
     off.iter()
         .filter_map(|cell| {
@@ -159,8 +159,8 @@ fn lowered(off: &BTreeSet<Cell>, rows: u32, columns: u32) -> BTreeSet<Cell> {
         .collect()
 }
 
-/// Makes one block of two that touch: on one face, lying the same way, with the same reveal, and with rows in line.
-/// The first keeps its number and name. `None` where they are not flush.
+/// Joins two blocks that touch: on the same face, with the same orientation and reveal, and with aligned rows. The
+/// first keeps its id and name. `None` if they are not flush.
 pub fn join(job: &Resolved, block: BlockId, with: BlockId) -> Option<Edit> {
     let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
     let reveal = one.reveal.metres();
@@ -173,7 +173,7 @@ pub fn join(job: &Resolved, block: BlockId, with: BlockId) -> Option<Edit> {
     if !alike || (steps.y - rows).abs() * spacing.y > FLUSH || rows.abs() > 1e6 {
         return None;
     }
-    // within half a millimetre the second comes into the first one's grid
+    // Within half a millimetre, snap the second to the grid of the first.
     let snapped = |step: f64, spacing: f64| {
         if (step - step.round()).abs() * spacing <= FLUSH { step.round() } else { step }
     };
@@ -198,8 +198,8 @@ pub fn join(job: &Resolved, block: BlockId, with: BlockId) -> Option<Edit> {
     Some(Edit::Several(vec![Edit::RemoveBlock(with), Edit::PutBlock(whole)]))
 }
 
-/// Whether modules of two groups are neighbours somewhere and lie on each other nowhere. Within a row the room between
-/// them is at least a reveal.
+/// Whether some modules of the two groups are adjacent and none overlap. Within a row the gap between them must be at
+/// least a reveal.
 fn touch(ones: &[Placed], twos: &[Placed], reveal: f64) -> bool {
     let mut neighbours = false;
     for one in ones {
@@ -218,7 +218,7 @@ fn touch(ones: &[Placed], twos: &[Placed], reveal: f64) -> bool {
     neighbours
 }
 
-/// Around the modules of a block, in the frame of its face.
+/// Bounds of the modules of a block, in the frame of its face.
 fn bounds(job: &Resolved, block: &Block) -> Option<Rect> {
     let size = block.module_size(&job.kit);
     Rect::around(block.cells().flat_map(|cell| {

@@ -1,41 +1,41 @@
-//! Where the lowest row of a block begins, measured from what a crew can put a tape on: edges of the face, never a point in the
-//! air beyond a hip.
+//! Where the lowest row of a block starts, measured from where a crew can hook a tape: edges of the face, never a point
+//! in the air beyond a hip.
 
 use chalkcourse_geometry::{DVec2, EdgeKind, RoofFace, dvec2};
 use chalkcourse_layout::PlacedBlock;
 
-/// A way from an edge of the face to the base line or to its beginning, in the face's frame.
+/// A tape measure from an edge of the face to the base line or its start, in the face's frame.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct FromEdge {
-    /// Where the tape is held: on the edge.
+    /// Where the tape is held: a point on the edge.
     pub edge: DVec2,
-    /// Where it reads.
+    /// Where it is read.
     pub to: DVec2,
-    /// What is held on.
+    /// The kind of the edge.
     pub kind: EdgeKind,
 }
 
 impl FromEdge {
-    /// What the tape reads, metres.
+    /// The tape reading, metres.
     pub fn length(&self) -> f64 {
         self.edge.distance(self.to)
     }
 }
 
-/// How the base line of a block is found on its face.
+/// How to find the base line of a block on its face.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BaseLine {
-    /// The lower left corner of the lowest row.
+    /// Lower left corner of the lowest row.
     pub start: DVec2,
-    /// Where the lowest row ends, along u.
+    /// Right end of the lowest row, along u.
     pub end: f64,
-    /// Straight up the slope to the line, from an eave where one lies below any of it.
+    /// Straight up the slope to the line, from an eave if there is one below any of it.
     pub up: Option<FromEdge>,
     /// Along the line to the left end of the row.
     pub along: Option<FromEdge>,
 }
 
-/// The base line of a block; `None` without modules.
+/// The base line of a block; `None` if it has no modules.
 pub fn base_line(face: &RoofFace, block: &PlacedBlock) -> Option<BaseLine> {
     let lowest = block.modules.iter().map(|module| module.cell.row).min()?;
     let row = || block.modules.iter().filter(move |module| module.cell.row == lowest).map(|m| m.rect);
@@ -44,16 +44,17 @@ pub fn base_line(face: &RoofFace, block: &PlacedBlock) -> Option<BaseLine> {
     let start = left.min;
     let down =
         |share: f64| from_edge(face, dvec2(start.x + (end - start.x) * share, start.y), dvec2(0.0, -1.0));
-    // Under a third of the row there is mostly room for words; the ends are on an eave where the middle is not.
+    // About a third along the row there is usually space for a label; an end may be above an eave where the middle is
+    // not.
     let places = [0.35, 0.65, 0.5, 0.0, 1.0, 0.15, 0.85].map(down);
     let on_eave = places.iter().flatten().find(|from| from.kind == EdgeKind::Eave);
     let up = on_eave.or_else(|| places.iter().flatten().next()).copied();
     Some(BaseLine { start, end, up, along: from_edge(face, start, dvec2(-1.0, 0.0)) })
 }
 
-/// The nearest edge of the face from a place, straight in a direction.
+/// The nearest edge of the face from a point in a direction.
 fn from_edge(face: &RoofFace, to: DVec2, way: DVec2) -> Option<FromEdge> {
-    // A place on the edge itself is no way from it.
+    // A point on the edge itself has no distance to it.
     let least = -1e-6;
     let met = face.edges.iter().filter_map(|span| {
         let (a, b) = span.frame;
@@ -78,8 +79,8 @@ mod tests {
         Block, BlockId, Face, FaceId, Resolved, builtin_kit, builtin_prices, builtin_rule_book,
     };
 
-    /// A trapezoid between two hips: eave 10 m, ridge 4 m, and 3 m up in plan at 12:12, so that each hip comes in by 3 m over
-    /// 3 √2 m of slope.
+    /// A trapezoid between two hips: eave 10 m, ridge 4 m, 3 m deep in plan at 12:12, so that each hip comes in 3 m
+    /// over 3 √2 m of slope.
     fn between_hips(at: DVec2) -> (RoofFace, PlacedBlock) {
         let mut job = Resolved::new("hips".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let pitch = Pitch::from_rise_in_12(12.0).unwrap();
@@ -116,7 +117,7 @@ mod tests {
         let line = base_line(&face, &block).unwrap();
         let (up, along) = (line.up.unwrap(), line.along.unwrap());
         assert!((up.length() - 1.0).abs() < 1e-9 && up.kind == EdgeKind::Eave);
-        // By hand: 1 m up the slope the left hip has come in by 1 / √2 m: 3 less 0.7071 are left.
+        // By hand: 1 m up the slope the left hip has come in by 1 / √2 m, so 3 − 0.7071 m are left.
         assert!((along.length() - (3.0 - 0.5_f64.sqrt())).abs() < 1e-9, "{}", along.length());
         for from in [up, along] {
             assert!(face.frame.distance_to_border(from.edge) < 1e-9, "{from:?} starts in the air");

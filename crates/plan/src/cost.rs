@@ -1,4 +1,4 @@
-//! Where the money of an order goes, and how it grows with the array.
+//! Cost of an order by group, and how it grows with the array.
 
 use crate::Plan;
 use chalkcourse_job::{Group, Resolved};
@@ -7,30 +7,30 @@ use chalkcourse_takeoff::{Takeoff, take_off};
 use rust_decimal::Decimal;
 use std::sync::Arc;
 
-/// What one group of the order costs, the lines without a price left out.
+/// Cost of one group of the order, without the unpriced lines.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct GroupCost {
     /// The group.
     pub group: Group,
     /// Its cost, in the currency of the price list.
     pub cost: Decimal,
-    /// Its part of the priced total, 0 to 1.
+    /// Its share of the priced total, 0 to 1.
     pub share: f64,
 }
 
-/// What the order costs with a part of the array.
+/// Cost of the order for a part of the array.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct StepCost {
     /// Modules on the roof.
     pub modules: usize,
-    /// What the job is sold for, as far as there are prices.
+    /// The selling price of the job, as far as there are prices.
     pub cost: Decimal,
 }
 
-/// More bars than this tell no more.
+/// Most bars in the chart.
 const MOST_STEPS: usize = 8;
 
-/// The cost of each group that is on an order, in the order of groups.
+/// Cost of each group on an order, in the order of groups.
 pub fn cost_by_group(takeoff: &Takeoff) -> Vec<GroupCost> {
     let total = takeoff.priced_total;
     let of = |(group, cost): (Group, Decimal)| {
@@ -40,8 +40,8 @@ pub fn cost_by_group(takeoff: &Takeoff) -> Vec<GroupCost> {
     takeoff.cost_by_group().into_iter().map(of).collect()
 }
 
-/// What the order costs as the array grows: blocks in the order of the job, each row by row from the eave up. The last
-/// step is the array as it is; with many rows, some steps between are left out.
+/// Cost of the order as the array grows: blocks in the order of the job, each row by row from the eave up. The last
+/// step is the whole array; with many rows, some steps in between are skipped.
 pub fn cost_by_rows(job: &Resolved, plan: &Plan) -> Vec<StepCost> {
     let rows: Vec<(usize, u32)> = job
         .blocks
@@ -52,7 +52,7 @@ pub fn cost_by_rows(job: &Resolved, plan: &Plan) -> Vec<StepCost> {
     let count = rows.len().min(MOST_STEPS);
     let mut steps: Vec<StepCost> = Vec::new();
     for step in 1..=count {
-        // Evenly spread, and the last one always.
+        // Evenly spaced, always including the last one.
         let Some(&(last, rows)) = rows.get((step * rows.len()).div_ceil(count) - 1) else { continue };
         let mut part = job.clone();
         part.blocks.truncate(last + 1);
@@ -61,7 +61,7 @@ pub fn cost_by_rows(job: &Resolved, plan: &Plan) -> Vec<StepCost> {
         }
         let layout = Layout::on_roof(&part, Arc::clone(&plan.layout.roof));
         let modules = layout.blocks.iter().map(|block| block.modules.len()).sum();
-        // A row that is switched off as a whole is no step.
+        // A row that is entirely switched off makes no step.
         if modules > 0 && steps.last().is_none_or(|step| step.modules != modules) {
             steps.push(StepCost { modules, cost: take_off(&part, &layout).totals.total });
         }
@@ -90,14 +90,14 @@ mod tests {
     }
 
     #[test]
-    fn steps_are_orders_of_their_own_and_end_at_the_whole() {
+    fn cost_steps_are_separate_orders_and_end_at_the_whole_array() {
         let job = alder_court();
         let plan = evaluate(&job);
         let steps = cost_by_rows(&job, &plan);
         let modules: Vec<usize> = steps.iter().map(|step| step.modules).collect();
         assert_eq!(modules, [4, 8, 12], "three rows of four");
         assert_eq!(steps.last().unwrap().cost, plan.takeoff.totals.total);
-        // The first step is what a job with that row alone would be told.
+        // The first step costs the same as a job with only that row.
         let mut one_row = job;
         one_row.blocks[0].rows = 1;
         assert_eq!(steps[0].cost, evaluate(&one_row).takeoff.totals.total);
@@ -105,7 +105,7 @@ mod tests {
     }
 
     #[test]
-    fn many_rows_are_spread_and_the_last_is_there() {
+    fn many_rows_are_sampled_including_the_last() {
         let mut job = alder_court();
         job.blocks[0].rows = 37;
         let plan = evaluate(&job);

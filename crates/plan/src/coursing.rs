@@ -1,5 +1,5 @@
-//! The courses of a face and the blocks among them: where base rails fall, what is left at the ends, and which exposure or
-//! which place of a block would leave whole courses.
+//! The courses of a face and the blocks on them: where base rails fall, what is left at the ends, and which exposure or
+//! position of a block would leave whole courses.
 
 use crate::Standing;
 use chalkcourse_geometry::coursing::{
@@ -13,12 +13,12 @@ use chalkcourse_words::{self as words, face_heading};
 use serde::Serialize;
 use std::fmt::Write;
 
-/// A shingle may show this much less than its exposure: an eighth (common practice, no source; more headlap is always
+/// How much less than its exposure a shingle may show: an eighth (common practice, no source; more headlap is always
 /// allowed, less never).
 const LESS: f64 = 0.125;
-/// A course that misses by this much still looks whole: 1/16 in, as chalk lines are read.
+/// A course that is off by this much still looks whole: 1/16 in, as chalk lines are read.
 const WITHIN: f64 = 0.0254 / 16.0;
-/// More proposals tell no more.
+/// Most proposals.
 const MOST: usize = 12;
 
 /// The courses of a face and the blocks on it.
@@ -30,11 +30,11 @@ pub struct FaceCourses {
     pub name: String,
     /// Its courses, as heights in its frame, metres.
     pub courses: Coursing,
-    /// Course lines on the face.
+    /// Number of course lines on the face.
     pub lines: usize,
-    /// What is left of the last course below the top of the face, metres; 0 when it is whole.
+    /// Remainder of the last course below the top of the face, metres; 0 if it is whole.
     pub left_at_top: f64,
-    /// The exposures that were looked through: least and greatest, metres.
+    /// The range of exposures that was searched, metres.
     pub exposures: (f64, f64),
     /// Each block that has modules.
     pub blocks: Vec<BlockCourses>,
@@ -51,40 +51,41 @@ pub struct BlockCourses {
     pub span: Span,
     /// How it lies now.
     pub laid: Laid,
-    /// Exposures of the whole face that bring lines to the rail of the block as it lies and to the top, the best first.
+    /// Exposures of the whole face that bring lines to the base rail of the block as it is and to the top, best first.
     pub exposures: Vec<Exposure>,
-    /// Places of the block that leave whole courses below it and as many above it as the rule book asks, the nearest first.
+    /// Positions of the block with whole courses below it and as many above it as the rule book requires, nearest
+    /// first.
     pub places: Vec<CoursedPlace>,
 }
 
-/// A place for a block on the courses.
+/// A position for a block on the courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct CoursedPlace {
-    /// Where its base rail lies, and what is left.
+    /// Where its base rail is, and what is left.
     pub base: BasePlace,
-    /// Whether the rules have nothing against it there that they have not against it now.
+    /// Whether the rules find nothing about it there that they don't find now.
     pub clear: bool,
 }
 
-/// Why the courses of a face can't be told.
+/// Why the courses of a face can't be computed.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoursesError {
     /// There is no such face.
     #[error("{}", words::common::the_job_has_no_face(&_0))]
     NoFace(FaceId),
-    /// Its outline is wrong.
+    /// Its outline is not sound.
     #[error("{}", words::common::face_has_no_sound_outline(&_0))]
     Unsound(String),
-    /// Numbers that are no courses.
+    /// Invalid numbers for courses.
     #[error(transparent)]
     Courses(#[from] CoursingError),
 }
 
-/// The courses of a face, and proposals for its blocks. `exposures` are the least and the greatest that the shingle may show,
-/// metres; without them from seven eighths of the face's exposure up to it.
+/// The courses of a face, and proposals for its blocks. `exposures` is the range that the shingle may show, metres; by
+/// default from seven eighths of the face's exposure up to it.
 ///
 /// # Errors
-/// A face without a sound outline, or numbers that are no courses.
+/// If the face has no sound outline, or the numbers make no courses.
 pub fn coursing(
     job: &Resolved,
     face: FaceId,
@@ -116,7 +117,7 @@ pub fn coursing(
     Ok(told)
 }
 
-/// What of a block lies along the slope, with as much of the head flashing as stays visible; `None` without modules.
+/// The extent of a block along the slope, with the visible part of the head flashing; `None` without modules.
 pub fn block_span(job: &Resolved, placed: &PlacedBlock) -> Option<Span> {
     let bounds = placed.bounds?;
     Some(Span { bottom: bounds.min.y, top: bounds.max.y, head: job.kit.flashing.head.metres() })
@@ -149,7 +150,7 @@ fn block_courses(
     Ok(BlockCourses { block: id, name, span, laid, exposures: found, places })
 }
 
-/// What the rules have against a block, by the names of the findings.
+/// Keys of the stops and cautions about a block.
 fn troubles(job: &Resolved, block: &Block) -> Vec<FindingKey> {
     let findings = chalkcourse_rules::check(job, &Layout::of(job));
     let weighs = findings
@@ -164,14 +165,14 @@ fn moved(block: &Block, up: f64) -> Block {
     there
 }
 
-/// The edit that lays the courses of a face with another exposure; the first line stays.
+/// The edit that changes the exposure of a face; the first line stays.
 pub fn exposure_edit(job: &Resolved, face: FaceId, exposure: f64) -> Option<Edit> {
     let drawn = job.face(face)?;
     let courses = Courses { exposure: Length::from_metres(exposure), ..drawn.courses };
     Some(Edit::PutFace(Face { courses, ..drawn.clone() }))
 }
 
-/// The edit that moves a block up or down its face until its base rail lies at `bottom` in the frame of the face.
+/// The edit that moves a block up or down its face until its base rail is at `bottom` in the frame of the face.
 pub fn base_edit(job: &Resolved, block: BlockId, bottom: f64) -> Option<Edit> {
     let block = job.block(block)?;
     let layout = Layout::of(job);
@@ -179,7 +180,7 @@ pub fn base_edit(job: &Resolved, block: BlockId, bottom: f64) -> Option<Edit> {
     Some(Edit::PutBlock(moved(block, bottom - bounds.min.y)))
 }
 
-/// Courses of faces as a person reads them.
+/// Courses of faces as text.
 pub fn courses_text(job: &Resolved, faces: &[FaceCourses], standing: &Standing) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres).show_small(job.units);

@@ -1,4 +1,5 @@
-//! A block on a deck as it was measured: how far out of square the deck is, whether a row closes, and where to snap the line.
+//! Fitting a block to a deck as measured: how far out of square the deck is, whether each row closes, and where to snap
+//! the base line.
 
 mod words;
 
@@ -13,38 +14,37 @@ use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Given, Held, KeepOut, keep_outs};
 use serde::Serialize;
 
-/// What is fitted to a deck.
+/// Input of a fit-up.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FitUpAsked {
-    /// What the tape says.
+    /// The tape readings.
     pub measured: Measured,
-    /// The base line above the eave, at its lower end, metres.
+    /// Height of the base line above the eave, at its lower end, metres.
     pub up: f64,
-    /// What it should be parallel to.
+    /// What the base line should be parallel to.
     pub along: Along,
-    /// Modules in each row from the eave up, from its first to its last; 0 for a row without any.
+    /// Modules in each row from the eave up, counted from its first to its last; 0 for an empty row.
     pub rows: Vec<usize>,
-    /// The reveal that the block is laid with, metres.
+    /// The block's reveal, metres.
     pub reveal: f64,
-    /// A module along a row and up the slope, metres.
+    /// Size of a module along the row and up the slope, metres.
     pub module: (f64, f64),
     /// What is kept free beside the left and the right side, metres.
     pub beside: (f64, f64),
-    /// How much a module may be larger or smaller, metres.
+    /// Tolerance of module sizes, metres.
     pub module_varies: f64,
-    /// How far a reveal may be set wrong, metres.
+    /// Tolerance of reveals, metres.
     pub reveal_varies: f64,
 }
 
-/// Sides and diagonals of a face with four corners as it is drawn, in the order of [`TapedDeck::sides`]. `None` with more
-/// or fewer corners.
+/// Sides and diagonals of a four-cornered face as drawn, in the order of [`TapedDeck::sides`]. `None` for other faces.
 pub fn deck_as_drawn(face: &RoofFace) -> Option<[Length; 6]> {
     let [a, b, c, d] = FourSided::of(&face.frame.outer).filter(|_| face.sound)?.corners;
     let between = |p: DVec2, q: DVec2| Length::from_metres(p.distance(q));
     Some([between(a, b), between(d, c), between(a, d), between(b, c), between(a, c), between(b, d)])
 }
 
-/// A deck from what the tape read, and from the drawing where nothing was measured; `None` while something is missing.
+/// A deck from the tape readings, completed from the drawing; `None` while something is missing.
 pub fn deck_measured(taped: &TapedDeck, face: &RoofFace) -> Option<Measured> {
     let drawn = deck_as_drawn(face);
     let sides = taped.sides();
@@ -65,7 +65,7 @@ pub fn deck_measured(taped: &TapedDeck, face: &RoofFace) -> Option<Measured> {
 }
 
 impl FitUpAsked {
-    /// A block of a job on a deck as measured, with its base line where it lies above the eave.
+    /// A block of a job on a deck as measured, with its base line as far above the eave as drawn.
     pub fn of_block(job: &Resolved, block: &Block, measured: Measured) -> Self {
         let size = block.module_size(&job.kit);
         let layout = Layout::of(job);
@@ -98,7 +98,7 @@ fn rows_of(layout: &Layout, block: &Block) -> Vec<usize> {
         .collect()
 }
 
-/// How far modules stay off the left and the right side of a face with four corners: the most that any limit asks there.
+/// How far modules keep off the left and the right side of a four-cornered face: the largest of all limits there.
 fn kept_beside(job: &Resolved, layout: &Layout, block: &Block) -> (f64, f64) {
     let Some((index, face)) = layout.face(block.face) else { return (0.0, 0.0) };
     let Some(deck) = FourSided::of(&face.frame.outer) else { return (0.0, 0.0) };
@@ -116,7 +116,7 @@ fn kept_beside(job: &Resolved, layout: &Layout, block: &Block) -> (f64, f64) {
     (beside(a, d), beside(b, c))
 }
 
-/// What follows.
+/// The result of a fit-up.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct FitUp {
     /// The deck.
@@ -125,35 +125,35 @@ pub struct FitUp {
     pub snap: Snap,
     /// Each row with modules, from the eave up.
     pub rows: Vec<RowFit>,
-    /// The reveal for the block, metres: as laid, or the least that a row which closes asks.
+    /// The reveal for the block, metres: as laid, or the smallest that a row needs to close.
     pub reveal: f64,
 }
 
-/// A row in the opening at its own height.
+/// A row in the opening at its height.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct RowFit {
     /// Which row, 1 at the eave.
     pub row: usize,
     /// Modules from its first to its last.
     pub modules: usize,
-    /// From where to where it may reach along the eave, metres.
+    /// The left and right end of the opening, metres along the eave.
     pub opening: (f64, f64),
-    /// Whether and how it closes there.
+    /// Whether and how it closes.
     pub closed: Closed,
 }
 
 impl FitUp {
-    /// Whether every row closes with modules as on the sheet.
+    /// Whether every row closes with the modules of the layout.
     pub fn closes(&self) -> bool {
         self.rows.iter().all(|row| row.closed.closes)
     }
 }
 
-/// Works out how a block goes on a deck as measured: each row in the opening at its own height, with the reveal that it has
-/// unless it is too long, down to the least that the kit allows.
+/// Fits a block to a deck as measured: each row in the opening at its own height, with its current reveal, or a smaller
+/// one down to the kit's least if it would be too long.
 ///
 /// # Errors
-/// A measure that is no length, measures that make no deck, or a row that is none.
+/// If a measurement is not a length, the measurements make no deck, or a row is invalid.
 pub fn fit_up(job: &Resolved, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
     let deck = asked.measured.solve()?;
     let snap = deck.snap(asked.up, asked.along);
@@ -178,7 +178,7 @@ pub fn fit_up(job: &Resolved, asked: &FitUpAsked) -> Result<FitUp, FitUpError> {
         .rows
         .iter()
         .enumerate()
-        // Of a block without modules its first row says so.
+        // For a block without modules the first row reports the error.
         .filter(|(row, modules)| **modules > 0 || !some && *row == 0)
         .map(|(row, modules)| close(row, *modules))
         .collect::<Result<_, FitUpError>>()?;
@@ -225,7 +225,7 @@ mod tests {
         assert_eq!(found.rows.len(), 3);
         for row in &found.rows {
             assert!((row.opening.0 - 0.15).abs() < 1e-9 && (row.opening.1 - 8.85).abs() < 1e-9);
-            // 8.7 m less 5 of 1.722 m are 90 mm; 4 reveals of 3 mm stay as they are, 78 mm are over.
+            // 8.7 m − 5 × 1.722 m are 90 mm; 4 reveals of 3 mm stay as they are, 78 mm are spare.
             assert!(row.closed.reveal == 0.003 && (row.closed.spare - 0.078).abs() < 1e-9);
             // 5 modules of 1 mm and 4 reveals of half a millimetre: 7 mm at worst, √(5 + 1) = 2.449 mm likely.
             assert!((row.closed.worst - 0.007).abs() < 1e-12);
@@ -237,9 +237,9 @@ mod tests {
         assert!(text.contains("it fits with its reveal") && text.contains("The reveal stays"), "{text}");
     }
 
-    /// A row of four in 58 ft opens no joint.
+    /// A row of four in 58 ft does not get wider reveals.
     #[test]
-    fn a_reveal_is_not_opened_to_fill_a_deck() {
+    fn a_reveal_is_not_widened_to_fill_a_deck() {
         let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let (wide, high) = (60.0 * 0.3048, 5.0);
         let diagonal = f64::hypot(wide, high);
@@ -263,11 +263,12 @@ mod tests {
         assert!(text.contains("Row 1, 4 modules: 58' to fill; it fits with its reveal of 1/8\""), "{text}");
     }
 
-    /// On a gable end that narrows upwards each row has its own opening: the lower ones are not judged by the highest.
+    /// On a gable end that narrows upwards each row has its own opening: lower rows are not judged by the highest.
     #[test]
     fn each_row_has_the_opening_at_its_own_height() {
         let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
-        // Symmetric: eave 9, head 5, 4 up: rakes √(2² + 4²), diagonals √(7² + 4²). Each side comes in by half of the height.
+        // Symmetric: eave 9, head 5, 4 up: rakes √(2² + 4²), diagonals √(7² + 4²). Each side comes in by half the
+        // height.
         let (rake, diagonal) = (20.0_f64.sqrt(), 65.0_f64.sqrt());
         let measured = Measured {
             head: 5.0,
@@ -281,11 +282,11 @@ mod tests {
             FitUpAsked { measured, beside: (0.0, 0.0), rows: vec![4, 0, 3], up: 0.0, ..asked(1.0, 1.0) };
         let found = fit_up(&job, &rows).unwrap();
         let wide = |row: &RowFit| row.opening.1 - row.opening.0;
-        // By hand: the first row ends 1.134 up: 9 - 1.134 = 7.866; the third 2 · 1.137 + 1.134 = 3.408 up: 5.592.
+        // By hand: the first row ends 1.134 up: 9 − 1.134 = 7.866; the third 2 · 1.137 + 1.134 = 3.408 up: 5.592.
         assert_eq!(found.rows.iter().map(|row| (row.row, row.modules)).collect::<Vec<_>>(), [(1, 4), (3, 3)]);
         assert!((wide(&found.rows[0]) - 7.866).abs() < 1e-9 && (wide(&found.rows[1]) - 5.592).abs() < 1e-9);
         assert!(found.closes());
-        // Four of 1.722 m are 6.888 m: they close in the first row and not in the third.
+        // Four of 1.722 m are 6.888 m: they close in the first row but not in the third.
         let found = fit_up(&job, &FitUpAsked { rows: vec![4, 0, 4], ..rows }).unwrap();
         assert!(found.rows[0].closed.closes && !found.rows[1].closed.closes && !found.closes());
         let text = fit_up_text(&job, &rows, &found, &Standing::default());
@@ -293,7 +294,7 @@ mod tests {
             text.contains("Row 3, 4 modules") && text.contains("take a module out of this row"),
             "{text}"
         );
-        // Three joints of 3 mm in 6.888 + 0.006 m: too long by 3 mm, and closed with 2 mm.
+        // Three reveals of 3 mm in 6.888 + 0.006 m: too long by 3 mm, closes with 2 mm.
         let tight = FitUpAsked { beside: (0.0, 7.866 - 6.894), rows: vec![4], ..rows };
         let found = fit_up(&job, &tight).unwrap();
         assert!((found.reveal - 0.002).abs() < 1e-9 && (found.rows[0].closed.too_long - 0.003).abs() < 1e-9);
@@ -305,11 +306,11 @@ mod tests {
     #[test]
     fn a_racked_deck_narrows_the_row() {
         let job = Resolved::new("deck".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
-        // A parallelogram that leans right by 100 mm: d² = (9 ± 0.1)² + h² with h² = 25 - 0.01.
+        // A parallelogram that leans right by 100 mm: d² = (9 ± 0.1)² + h² with h² = 25 − 0.01.
         let (rising, falling) = ((9.1_f64.powi(2) + 24.99).sqrt(), (8.9_f64.powi(2) + 24.99).sqrt());
         let found = fit_up(&job, &asked(rising, falling)).unwrap();
         assert!((found.deck.racked_left - 0.1).abs() < 1e-9 && (found.deck.racked_right - 0.1).abs() < 1e-9);
-        // A row of 1.134 m: its left side stands clear at its head, its right at its foot.
+        // A row 1.134 m high is limited at its head on the left side, at its foot on the right.
         let tall = 24.99_f64.sqrt();
         for (nth, row) in found.rows.iter().enumerate() {
             let foot = 0.5 + nth as f64 * (1.134 + 0.003);

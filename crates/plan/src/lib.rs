@@ -1,8 +1,8 @@
-//! The one pipeline: a job gives a plan, with everything that follows from it. Nothing is stored twice, and the
-//! window, the sheets and the command line read the same plan.
+//! The pipeline from a job to its plan, which has everything that follows from the job. Nothing is stored twice, and
+//! the window, the sheets and the command line read the same plan.
 //!
-//! [`evaluate`] is pure and total. [`Evaluator`] gives the same answer and remembers the roof between calls, since
-//! a block that is dragged leaves the roof and most cut lists as they were.
+//! [`evaluate`] is pure and total. [`Evaluator`] gives the same result and caches the roof between calls, since
+//! dragging a block leaves the roof and most cut lists unchanged.
 
 mod access;
 mod applied;
@@ -75,22 +75,22 @@ use chalkcourse_takeoff::Takeoff;
 use chalkcourse_wiring::Wires;
 use std::sync::Arc;
 
-/// What follows from a job.
+/// Everything that follows from a job.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
-    /// What stands where.
+    /// Positions of modules, blocks and penetrations.
     pub layout: Layout,
-    /// What the rules found, the most severe first.
+    /// Findings of the rules, most severe first.
     pub findings: Vec<Finding>,
-    /// What to order.
+    /// The order.
     pub takeoff: Takeoff,
     /// The circuits as wired.
     pub wires: Wires,
-    /// The job in numbers.
+    /// Key figures.
     pub summary: Summary,
 }
 
-/// The job in numbers.
+/// Key figures of a job.
 #[derive(Clone, Copy, Debug, Default, PartialEq, serde::Serialize, schemars::JsonSchema)]
 pub struct Summary {
     /// Modules on the roof.
@@ -107,12 +107,12 @@ pub struct Summary {
     pub array_area: f64,
 }
 
-/// Works out everything that follows from a job.
+/// Evaluates a job.
 pub fn evaluate(job: &Resolved) -> Plan {
     on_roof(job, Arc::new(assemble(job)), &mut Memory::default())
 }
 
-/// [`evaluate`] with a memory of the last roof, and of what the rules found on it.
+/// [`evaluate`] with a cache of the last roof, and of the rules' findings on it.
 #[derive(Debug, Default)]
 pub struct Evaluator {
     last: Option<(Vec<Face>, Arc<Roof>)>,
@@ -121,7 +121,7 @@ pub struct Evaluator {
 }
 
 impl Evaluator {
-    /// The same plan as [`evaluate`] gives.
+    /// The same plan as from [`evaluate`].
     pub fn evaluate(&mut self, job: &Resolved) -> Plan {
         let roof = match &self.last {
             Some((faces, roof)) if *faces == job.faces => Arc::clone(roof),
@@ -135,18 +135,18 @@ impl Evaluator {
         on_roof(job, roof, &mut self.memory)
     }
 
-    /// What the rules were run for in the last plan: for a test of what was not.
+    /// The rule runs of the last plan, so that tests can see what was not run again.
     pub fn rule_runs(&self) -> &[RuleRun] {
         self.memory.checker.runs()
     }
 
-    /// How many times a roof was put together: for a test of what was not.
+    /// How many times a roof was assembled, so that tests can see when it was not.
     pub fn roofs_assembled(&self) -> u64 {
         self.roofs
     }
 }
 
-/// What is remembered from plan to plan.
+/// Caches kept from plan to plan.
 #[derive(Debug, Default)]
 struct Memory {
     layout: chalkcourse_layout::Memo,
@@ -166,13 +166,13 @@ fn on_roof(job: &Resolved, roof: Arc<Roof>, memory: &mut Memory) -> Plan {
         modules_kg: modules as f64 * job.kit.module.mass_kg,
         plan_area: layout.roof.plan_area(),
         slope_area: layout.roof.slope_area(),
-        // an empty sum of floats is -0
+        // An empty sum of floats is −0.
         array_area: layout.blocks.iter().map(|block| block.area_under()).sum::<f64>() + 0.0,
     };
     Plan { layout, findings, takeoff, wires, summary }
 }
 
-/// The JSON Schemas of all files that the program reads or writes, by name.
+/// The JSON Schemas of all file formats, by name.
 pub fn schemas() -> Vec<(&'static str, serde_json::Value)> {
     vec![
         ("job", chalkcourse_job::job_schema().to_value()),

@@ -1,4 +1,4 @@
-//! A roof raised from a footprint, as a part of a job.
+//! Raising a roof from a footprint, as a part of a job.
 
 use chalkcourse_geometry::raise::{RaiseError, Treatment, raise};
 use chalkcourse_geometry::{DVec2, Length, Pitch, Polygon, signed_area};
@@ -6,7 +6,7 @@ use chalkcourse_job::{Edit, PartId, PartKind, Resolved, RoofPart};
 use chalkcourse_words as words;
 use serde::{Deserialize, Serialize};
 
-/// What stands on the short ends of a footprint.
+/// What to put on the short ends of a footprint.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Ends {
@@ -17,30 +17,30 @@ pub enum Ends {
     Gable,
 }
 
-/// How a roof is raised: the same on all sides but for the ends.
+/// How to raise a roof: the same on all sides but the ends.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct RaiseAs {
     /// Pitch of all sloped sides.
     pub pitch: Pitch,
     /// Height of the roof over the walls.
     pub eave: Length,
-    /// How far the roof reaches beyond the walls, in plan.
+    /// Overhang beyond the walls, in plan.
     pub overhang: Length,
-    /// What stands on the short ends.
+    /// What to put on the short ends.
     pub ends: Ends,
 }
 
-/// The edit that puts a part of the house with its roof into a job; the outline is that of the walls, in plan.
+/// The edit that adds a part of the house with its roof to a job; the outline is that of the walls, in plan.
 ///
 /// # Errors
-/// [`RaiseError`] says which corner or side is the trouble and what to do.
+/// [`RaiseError`] names the problematic corner or side and what to do.
 pub fn raise_roof(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> Result<Edit, RaiseError> {
     let part = part_over(job, outline, how);
     raise(&part.footprint())?;
     Ok(Edit::PutPart(part))
 }
 
-/// The part that [`raise_roof`] puts: the first is the main house.
+/// The part that [`raise_roof`] adds: the first is the main house.
 pub fn part_over(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> RoofPart {
     let kind = if job.parts.is_empty() { PartKind::Main } else { PartKind::Ell };
     let taken = |name: &String| job.parts.iter().any(|part| part.name == *name);
@@ -62,7 +62,7 @@ pub fn part_over(job: &Resolved, outline: &Polygon, how: &RaiseAs) -> RoofPart {
     part
 }
 
-/// Sides between two outward corners that are shorter than both neighbours: where a house has its gables.
+/// Sides between two convex corners that are shorter than both neighbours: where a house has its gables.
 fn short_ends(ring: &[DVec2]) -> Vec<usize> {
     let n = ring.len();
     let turn = signed_area(ring).signum();
@@ -117,7 +117,7 @@ mod tests {
     }
 
     #[test]
-    fn an_ell_has_a_valley_and_names_that_tell_its_faces_apart() {
+    fn an_ell_has_a_valley_and_distinct_face_names() {
         let corners = [(0.0, 0.0), (40.0, 0.0), (40.0, 20.0), (20.0, 20.0), (20.0, 45.0), (0.0, 45.0)];
         let plan = raised(&corners, Ends::Gable, 1.0);
         assert!(feet(&plan, EdgeKind::Valley) > 10.0);
@@ -126,7 +126,7 @@ mod tests {
         names.sort();
         names.dedup();
         assert_eq!(names.len(), plan.layout.faces.len());
-        // the overhang is part of the roof: 42 × 22 + 22 × 25 ft in plan
+        // The overhang is part of the roof: 42 × 22 + 22 × 25 ft in plan.
         assert!((plan.summary.plan_area / FOOT.powi(2) - (42.0 * 22.0 + 22.0 * 25.0)).abs() < 1e-6);
     }
 }

@@ -1,4 +1,4 @@
-//! A plan as a report: for the command line and for other programs. The numbers are the plan's own.
+//! A plan as text for the command line and as data for other programs. The numbers are the plan's own.
 
 use crate::access::{PathwayReport, WindReport, pathway_reports, room_and_wind_text, wind_report};
 use crate::base_line::{FromEdge, base_line};
@@ -16,7 +16,7 @@ use serde::Serialize;
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
-/// A plan for other programs.
+/// A plan as data.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct PlanReport<'a> {
     /// Always "chalkcourse-plan".
@@ -34,13 +34,13 @@ pub struct PlanReport<'a> {
     pub summary: Summary,
     /// Faces in the order of the job.
     pub faces: Vec<FaceReport<'a>>,
-    /// Lines of the roof by kind, each line once: total length on the slope, metres.
+    /// Roof lines by kind, each line once: total length on the slope, metres.
     pub lines_m: BTreeMap<EdgeKind, f64>,
     /// Blocks in the order of the job.
     pub blocks: Vec<BlockReport<'a>>,
-    /// What the rules found.
+    /// Findings of the rules.
     pub findings: Vec<FindingReport<'a>>,
-    /// What to order.
+    /// The order.
     pub takeoff: TakeoffData<'a>,
 }
 
@@ -51,21 +51,21 @@ pub struct FaceReport<'a> {
     pub id: u32,
     /// Its name.
     pub name: &'a str,
-    /// Whether its outline makes sense.
+    /// Whether its outline is sound.
     pub sound: bool,
     /// Rise in 12.
     pub rise_in_12: f64,
-    /// The way that water runs, degrees clockwise from north.
+    /// The direction of water runoff, degrees clockwise from north.
     pub downslope_degrees: f64,
     /// In m².
     pub plan_area_m2: f64,
     /// In m², on the slope.
     pub slope_area_m2: f64,
-    /// Its border.
+    /// Its edges.
     pub edges: Vec<EdgeReport>,
 }
 
-/// A stretch of a face's border in a report.
+/// A segment of a face's border in a report.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct EdgeReport {
     /// Its kind.
@@ -89,9 +89,9 @@ pub struct BlockReport<'a> {
     pub rows: u32,
     /// Modules in a full row.
     pub columns: u32,
-    /// How modules lie.
+    /// Orientation of its modules.
     pub orientation: Orientation,
-    /// Modules on it.
+    /// Its modules.
     pub modules: Vec<ModuleReport>,
 }
 
@@ -108,7 +108,7 @@ pub struct ModuleReport {
     pub size_m: [f64; 2],
 }
 
-/// Findings for other programs.
+/// Findings as data.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct FindingsReport<'a> {
     /// Always "chalkcourse-findings".
@@ -117,7 +117,7 @@ pub struct FindingsReport<'a> {
     pub version: u32,
     /// Name of the job.
     pub job: &'a str,
-    /// The rule book that was checked against.
+    /// The rule book that the job was checked against.
     pub rule_book: &'a str,
     /// What that book is based on.
     pub based_on: &'a str,
@@ -126,17 +126,17 @@ pub struct FindingsReport<'a> {
     /// Where the job stands.
     #[serde(flatten)]
     pub standing: Standing,
-    /// What the rules found, the most severe first.
+    /// Findings of the rules, most severe first.
     pub findings: Vec<FindingReport<'a>>,
     /// Pathways for the fire service, as found.
     pub pathways: Vec<PathwayReport>,
-    /// Zones of wind suction and what is not worked out; a screening.
+    /// Zones of wind suction and what is not computed; a screening.
     pub wind: WindReport,
-    /// Every rule: whether it was checked, by whose word, and why it was not.
+    /// Every rule: whether it was checked, its source, and why it was not checked.
     pub checked: Vec<CheckedReport>,
 }
 
-/// A plan for other programs.
+/// A plan as data.
 pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
     let faces = job
         .faces
@@ -201,7 +201,7 @@ pub fn plan_report<'a>(job: &'a Resolved, plan: &'a Plan) -> PlanReport<'a> {
     }
 }
 
-/// Findings for other programs, with the fixes that were worked out.
+/// Findings as data, with the fixes that were searched.
 pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan, offers: &Offers) -> FindingsReport<'a> {
     let mut findings = plan.told(job);
     for finding in &mut findings {
@@ -222,7 +222,7 @@ pub fn findings_report<'a>(job: &'a Resolved, plan: &'a Plan, offers: &Offers) -
     }
 }
 
-/// The word for a severity, as it stands in lists.
+/// The word for a severity, as used in lists.
 pub fn severity_word(severity: Severity) -> &'static str {
     match severity {
         Severity::Stop => words::report::STOP.now(),
@@ -231,7 +231,7 @@ pub fn severity_word(severity: Severity) -> &'static str {
     }
 }
 
-/// One finding as lines of text: weight and code, words, source, waiver, key.
+/// One finding as lines of text: severity and code, message, source, waiver, key.
 fn finding_text(job: &Resolved, finding: &Finding, offers: &Offers) -> String {
     let told = chalkcourse_telling::report(job, finding);
     let mut text = format!("{} [{}] {}\n", severity_word(finding.severity), finding.rule, told.message);
@@ -249,7 +249,7 @@ fn finding_text(job: &Resolved, finding: &Finding, offers: &Offers) -> String {
     text
 }
 
-/// Findings as a person reads them, with the fixes that were worked out.
+/// Findings as text, with the fixes that were searched.
 pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
     let book = &job.rule_book;
     let mut text = words::report::rule_book(&job.name, &book.name, &book.date, &book.based_on);
@@ -277,7 +277,7 @@ pub fn findings_text(job: &Resolved, plan: &Plan, offers: &Offers) -> String {
     text
 }
 
-/// What was checked and what was not, as a person reads it.
+/// What was checked and what was not, as text.
 fn checked_text(rules: &[CheckedReport]) -> String {
     let (on, off): (Vec<&CheckedReport>, Vec<&CheckedReport>) = rules.iter().partition(|rule| rule.on);
     let mut text = words::report::WHAT_WAS_CHECKED.now().to_owned();
@@ -295,7 +295,7 @@ fn checked_text(rules: &[CheckedReport]) -> String {
     text
 }
 
-/// The crew's checklist, to copy or to print.
+/// The crew's checklist, to copy or print.
 pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
     let mut text = words::report::crew_checklist_after_the_rule(&job.name, &job.rule_book.name);
     for line in standing(job, plan).lines() {
@@ -313,7 +313,7 @@ pub fn checklist_text(job: &Resolved, plan: &Plan) -> String {
     text
 }
 
-/// In which fields two rule books differ, as a person reads it.
+/// The fields in which two rule books differ, as text.
 pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
     let differences = one.differences(other);
     let mut text = words::report::one_other(&one.name, &one.date, &other.name, &other.date);
@@ -330,7 +330,7 @@ pub fn books_text(one: &RuleBook, other: &RuleBook) -> String {
     text
 }
 
-/// A plan as a person reads it.
+/// A plan as text.
 pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     let mut text = format!("{}\n", job.name);
     if !job.site.address.is_empty() {
@@ -413,7 +413,7 @@ pub fn plan_text(job: &Resolved, plan: &Plan) -> String {
     text
 }
 
-/// What the order says about its job: findings that are open and waivers, in words.
+/// The header of the order: open findings and waivers, in words.
 pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
     let line =
         |finding: &Finding| format!("{}: {}", severity_word(finding.severity), open_words(job, finding));
@@ -423,40 +423,40 @@ pub fn order_header(job: &Resolved, plan: &Plan) -> Header {
     Header { findings: open.into_iter().map(line).collect(), waivers, ..Header::of(job) }
 }
 
-/// The order to read, by group or by stage of work.
+/// The order as text, by group or by stage of work.
 pub fn order_text_by(job: &Resolved, plan: &Plan, by: chalkcourse_telling::order::By) -> String {
     let order =
         chalkcourse_telling::order::to_text_by(&plan.takeoff, &order_header(job, plan), job.units, by);
     standing(job, plan).verdict() + &order
 }
 
-/// The order for a spreadsheet; no cell of it is taken for a formula.
+/// The order as CSV, with no cell that a spreadsheet would take for a formula.
 ///
 /// # Errors
-/// [`OutputError`] when it can't be written.
+/// [`OutputError`] if it can't be written.
 pub fn order_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_telling::order::to_csv(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
-/// The order for another program, with the places that each quantity comes from.
+/// The order as JSON, with the places that each quantity comes from.
 ///
 /// # Errors
-/// [`OutputError`] when it can't be written.
+/// [`OutputError`] if it can't be written.
 pub fn order_json(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     chalkcourse_telling::order::to_json(&plan.takeoff, &order_header(job, plan), job.units)
 }
 
-/// The pallet list for a spreadsheet; what stops the job, what was waived and the caution stand below it.
+/// The pallet list as CSV, followed by open stops, waivers and the caution.
 ///
 /// # Errors
-/// [`OutputError`] when it can't be written.
+/// [`OutputError`] if it can't be written.
 pub fn pallet_csv(job: &Resolved, plan: &Plan) -> Result<String, OutputError> {
     let mut below = standing(job, plan).lines();
     below.push(CAUTION.now().to_owned());
     chalkcourse_telling::order::pallet_csv(&pallet(&plan.takeoff, &job.order.delivery), &below)
 }
 
-/// What is to come, and what can start with what came, for other programs.
+/// What is to be delivered, and which stages can start with what has arrived.
 #[derive(Clone, Debug, Serialize)]
 pub struct PalletReport {
     /// The pallet list.
@@ -465,20 +465,20 @@ pub struct PalletReport {
     pub stages: Vec<StageReady>,
 }
 
-/// The pallet list for other programs.
+/// The pallet list as data.
 pub fn pallet_report(job: &Resolved, plan: &Plan) -> PalletReport {
     let pallet = pallet(&plan.takeoff, &job.order.delivery);
     PalletReport { stages: stages_ready(&pallet), pallet }
 }
 
-/// What to tell the supplier of what came, with where the job stands.
+/// The claim to the supplier about a delivery, with where the job stands.
 pub fn claim_text(job: &Resolved, plan: &Plan) -> String {
     let rows = pallet(&plan.takeoff, &job.order.delivery);
     let claim = chalkcourse_telling::order::claim_text(&job.name, &job.order.delivery, &rows);
     with_standing(job, plan, &claim)
 }
 
-/// A text about a job, with where the job stands above it and the caution below.
+/// A text about a job, with where the job stands above and the caution below.
 pub fn with_standing(job: &Resolved, plan: &Plan, text: &str) -> String {
     format!("{}{text}\n{}\n", standing(job, plan).head(), CAUTION.now())
 }
@@ -502,7 +502,7 @@ pub fn area_text(square_metres: f64, units: Units) -> String {
 }
 
 impl Plan {
-    /// Lines of the roof by kind, each line once: total length on the slope, metres.
+    /// Roof lines by kind, each line once: total length on the slope, metres.
     pub fn lines(&self) -> BTreeMap<EdgeKind, f64> {
         let mut lines = BTreeMap::new();
         for line in self.layout.roof.lines() {
@@ -511,12 +511,12 @@ impl Plan {
         lines
     }
 
-    /// What the rules found, for other programs and for lists.
+    /// Findings as report entries, for data output and lists.
     pub fn told(&self, job: &Resolved) -> Vec<FindingReport<'_>> {
         self.findings.iter().map(|finding| chalkcourse_telling::report(job, finding)).collect()
     }
 
-    /// The most severe finding that nobody waived.
+    /// The worst severity of the open findings.
     pub fn worst(&self) -> Option<Severity> {
         self.findings.iter().filter(|finding| finding.waived.is_none()).map(|finding| finding.severity).min()
     }

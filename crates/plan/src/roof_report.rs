@@ -1,4 +1,4 @@
-//! The roof in numbers, as a roofer wants them: faces, edges by kind, squares, heights.
+//! Roof measurements for roofers: faces, edges by kind, squares, heights.
 
 use crate::{Plan, Standing, area_text, standing};
 use chalkcourse_geometry::{EdgeKind, Length, Polygon, RoofLine};
@@ -9,7 +9,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use std::fmt::Write;
 
-/// A roof for other programs.
+/// A roof as data.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct RoofReport {
     /// Always "chalkcourse-roof".
@@ -23,27 +23,27 @@ pub struct RoofReport {
     /// Where the job stands.
     #[serde(flatten)]
     pub standing: Standing,
-    /// Ground under the roof, each place once, m²; exact to a part in a million.
+    /// Area covered by the roof, overlaps counted once, m²; accurate to a part in a million.
     pub footprint_m2: f64,
-    /// Plan area of all faces, m². More than the footprint where one face lies over another.
+    /// Plan area of all faces, m². More than the footprint where faces overlap in plan.
     pub plan_area_m2: f64,
     /// Area on the slope, m².
     pub slope_area_m2: f64,
     /// Area on the slope in squares of 100 ft², without waste.
     pub squares: f64,
-    /// Least and greatest height of the ridges, metres above the level from which the job measures heights.
+    /// Least and greatest height of the ridges, metres above the job's height datum.
     pub ridge_m: Option<Heights>,
     /// Least and greatest height of the eaves, likewise.
     pub eave_m: Option<Heights>,
     /// Faces in the order of the job.
     pub faces: Vec<RoofFaceRow>,
-    /// Edges by kind, each line of the roof once.
+    /// Edges by kind, each line once.
     pub edges: Vec<EdgeRow>,
-    /// Places where the roof does not hold together; the findings tell them.
+    /// Number of defects of the roof; the findings describe them.
     pub problems: usize,
 }
 
-/// From the lowest to the highest.
+/// A range of heights.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Heights {
     /// The lowest, metres.
@@ -59,13 +59,13 @@ pub struct RoofFaceRow {
     pub id: u32,
     /// Its name.
     pub name: String,
-    /// Whether its outline makes sense; without, it has no area.
+    /// Whether its outline is sound; otherwise it has no area.
     pub sound: bool,
     /// Rise in 12.
     pub rise_in_12: f64,
-    /// The same as an angle above level.
+    /// The pitch as an angle above level.
     pub pitch_degrees: f64,
-    /// The way that water runs, degrees clockwise from north.
+    /// The direction of water runoff, degrees clockwise from north.
     pub azimuth_degrees: f64,
     /// In m².
     pub plan_area_m2: f64,
@@ -82,9 +82,9 @@ pub struct RoofFaceRow {
 pub struct EdgeRow {
     /// Their kind.
     pub kind: EdgeKind,
-    /// True length together, metres.
+    /// Total true length, metres.
     pub length_m: f64,
-    /// Each of them.
+    /// The individual edges.
     pub lines: Vec<LineRow>,
 }
 
@@ -97,7 +97,7 @@ pub struct LineRow {
     pub ends_m: [[f64; 3]; 2],
     /// The face that it belongs to.
     pub face: u32,
-    /// The face on its other side.
+    /// The face on the other side.
     pub other: Option<u32>,
 }
 
@@ -109,7 +109,7 @@ fn heights(all: impl Iterator<Item = f64>) -> Option<Heights> {
         .reduce(|a, b| Heights { least: a.least.min(b.least), most: a.most.max(b.most) })
 }
 
-/// The roof of a job in numbers.
+/// The roof report of a job.
 pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
     let roof = &plan.layout.roof;
     let lines = roof.lines();
@@ -148,7 +148,7 @@ pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
         job: job.name.clone(),
         caution: CAUTION.now(),
         standing: standing(job, plan),
-        // an empty sum of floats is -0
+        // An empty sum of floats is −0.
         footprint_m2: Polygon::union(&sound).iter().map(Polygon::area).sum::<f64>() + 0.0,
         plan_area_m2: roof.plan_area() + 0.0,
         slope_area_m2: roof.slope_area() + 0.0,
@@ -161,7 +161,7 @@ pub fn roof_report(job: &Resolved, plan: &Plan) -> RoofReport {
     }
 }
 
-/// The roof of a job as a person reads it.
+/// The roof report as text.
 pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
     let report = roof_report(job, plan);
     let length = |metres: f64| Length::from_metres(metres).show(job.units);
@@ -203,7 +203,7 @@ pub fn roof_text(job: &Resolved, plan: &Plan) -> String {
     text
 }
 
-/// "9' to 12' 6"", or one height where both are the same as shown.
+/// "9' to 12' 6"", or a single height if both display the same.
 pub fn heights_text(heights: Option<Heights>, job: &Resolved) -> String {
     let Some(Heights { least, most }) = heights else { return words::common::NONE.now().to_owned() };
     let show = |metres: f64| Length::from_metres(metres).show(job.units);
@@ -248,7 +248,7 @@ mod tests {
             let (ridge, eave) = (roof.ridge_m.unwrap(), roof.eave_m.unwrap());
             assert!((ridge.least / FOOT - 16.5).abs() < 1e-6 && (ridge.most / FOOT - 16.5).abs() < 1e-6);
             assert!((eave.least / FOOT - 9.0).abs() < 1e-6 && (eave.most / FOOT - 9.0).abs() < 1e-6);
-            // equal pitch: slope area is plan area × slope factor
+            // Equal pitch: slope area is plan area × slope factor.
             assert!((roof.slope_area_m2 / (roof.plan_area_m2 * 1.25f64.sqrt()) - 1.0).abs() < 1e-12);
             assert_eq!(roof.problems, 0);
         }
@@ -264,7 +264,7 @@ mod tests {
     }
 
     #[test]
-    fn a_job_without_a_roof_has_a_report_of_nothing() {
+    fn the_report_of_a_job_without_a_roof_is_empty() {
         let job = Resolved::new("t".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let plan = evaluate(&job);
         let report = roof_report(&job, &plan);

@@ -1,4 +1,4 @@
-//! Where modules of a face may stand under the job's limits, for the fitting, and words for what stands in the way.
+//! Where modules of a face may be under the job's limits, as input for the fitting, and words for obstacles.
 
 use chalkcourse_geometry::fit::{Allowed, Barrier};
 use chalkcourse_geometry::{
@@ -10,19 +10,20 @@ use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
 use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
 
-/// What the fire service asks of a face, as far as that is no fixed region.
+/// Fire access requirements of a face that are not a fixed region.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Fire {
-    /// How much of the roof is covered in the end.
+    /// How much of the roof the final array covers.
     pub(crate) share: Share,
-    /// Whether modules are to come on the faces beyond hips and valleys too.
+    /// Whether the faces across hips and valleys will have modules too.
     pub(crate) beyond: bool,
-    /// What is left free for a pathway, in the face's frame.
+    /// Areas reserved as a pathway, in the face's frame.
     pub(crate) kept: Vec<Convex>,
 }
 
-/// Strips straight up a face that a pathway may keep to, where the job's rules ask for one: at both ends of each stretch from
-/// which one can go up to the ridge past chimneys and skylights. None on a face where no straight one can run.
+/// Strips straight up a face that could be reserved as a pathway, if the job's rules require one: at both ends of each
+/// interval from which one can go up to the ridge past chimneys and skylights. Empty for a face where no straight one
+/// fits.
 pub(crate) fn path_strips(job: &Resolved, layout: &Layout, face: usize) -> Vec<Convex> {
     let ways = path_ways(job, layout, face);
     let mut strips: Vec<Convex> = Vec::new();
@@ -36,7 +37,7 @@ pub(crate) fn path_strips(job: &Resolved, layout: &Layout, face: usize) -> Vec<C
     strips
 }
 
-/// The stretches along the eave that are wide enough for a straight pathway, where one is asked for: from, to, metres.
+/// The intervals along the eave that are wide enough for a straight pathway, if one is required: from, to, metres.
 pub(crate) fn path_ways(job: &Resolved, layout: &Layout, face: usize) -> Vec<(f64, f64)> {
     let asked = is_checked(job, "fire-paths") || is_checked(job, "fire-plane-path");
     let ways = if asked { chalkcourse_rules::ways_up(job, layout, face) } else { Vec::new() };
@@ -44,12 +45,12 @@ pub(crate) fn path_ways(job: &Resolved, layout: &Layout, face: usize) -> Vec<(f6
     ways.into_iter().filter(|(from, to)| wide > 0.0 && to - from >= wide).collect()
 }
 
-/// How wide a pathway is, metres; 0 without room for the fire service in the book.
+/// Width of a pathway, metres; 0 if the book does not cover fire access.
 pub(crate) fn path_width(job: &Resolved) -> f64 {
     job.rule_book.fire_access.as_ref().map_or(0.0, |book| book.path_width.value.metres())
 }
 
-/// A straight pathway that begins at a place along the eave.
+/// A straight pathway that starts at `from` along the eave.
 pub(crate) fn strip(job: &Resolved, layout: &Layout, face: usize, from: f64) -> Convex {
     let bounds = layout.roof.faces.get(face).map(|face| face.bounds);
     let (low, high) = bounds.map_or((0.0, 0.0), |bounds| (bounds.min.y - 1.0, bounds.max.y + 1.0));
@@ -61,14 +62,14 @@ pub(crate) fn is_checked(job: &Resolved, code: &str) -> bool {
     chalkcourse_rules::RULES.iter().any(|rule| rule.code == code && rule.why_not(job).is_none())
 }
 
-/// Where modules of a face may stand, with the things in the way that the numbers of its shapes stand for.
+/// Where modules of a face may be, with the obstacle for each shape number.
 #[derive(Clone, Debug)]
 pub(crate) struct Room {
     pub(crate) allowed: Allowed,
     pub(crate) things: Vec<What>,
 }
 
-/// The room that the limits leave on a face, beside the blocks that stay.
+/// The room that the limits leave on a face, given the blocks that stay.
 pub(crate) fn room(
     job: &Resolved,
     layout: &Layout,
@@ -79,7 +80,7 @@ pub(crate) fn room(
     room_within(job, layout, face, stays, fire, chalkcourse_limits::TOLERANCE)
 }
 
-/// The same with round parts drawn outside by no more than so many metres.
+/// The same with polygons around round shapes that are larger by no more than `outside` metres.
 pub(crate) fn room_within(
     job: &Resolved,
     layout: &Layout,
@@ -111,17 +112,17 @@ pub(crate) fn room_within(
     Room { allowed, things }
 }
 
-/// What stands in the way of modules on a face: a limit against something there.
+/// An obstacle for modules on a face: a limit with what it is against.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct What {
     /// The code of the limit and its rule.
     pub rule: &'static str,
-    /// What it keeps modules off.
+    /// What it keeps modules away from.
     pub against: Against,
 }
 
 impl What {
-    /// All that is kept free around one thing that comes through the roof goes with it, and so does a block with its room.
+    /// All clearances around one penetration count as one obstacle, and so does a block with its clearance.
     fn of(keep_out: &KeepOut) -> Self {
         let rule = match keep_out.against {
             Against::Penetration(_) => "clearance",
@@ -139,7 +140,7 @@ impl What {
         }
     }
 
-    /// What a barrier of the fitting on a face stands for.
+    /// The obstacle for a barrier reported by the fitting.
     pub(crate) fn of_barrier(barrier: &Barrier, things: &[Self], allowed: &Allowed, face: &RoofFace) -> Self {
         let border = Self { rule: "off-face", against: Against::Border };
         match *barrier {
@@ -161,7 +162,7 @@ impl What {
         }
     }
 
-    /// What it says to a person, of a face: of several sides of one kind it says to which wind each lies.
+    /// Its name for the user; among several sides of one kind, with the compass direction that it faces.
     pub(crate) fn words(&self, layout: &Layout, face: usize) -> Said {
         let kind = match self.against {
             Against::Side { side, kind } => side_words(layout, face, side, kind),
@@ -201,7 +202,7 @@ impl What {
     }
 }
 
-/// A side of a face, `rake`; where the face has others of its kind `east rake`.
+/// A side of a face, `rake`; if the face has others of its kind, `east rake`.
 fn side_words(layout: &Layout, face: usize, side: SideId, kind: EdgeKind) -> Said {
     let Some(face) = layout.roof.faces.get(face) else { return kind.name().into() };
     let others = face.edges.iter().any(|span| span.kind == kind && span.id != side);

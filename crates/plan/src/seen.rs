@@ -1,31 +1,31 @@
-//! Directions on a face as a person sees them: in plan the screen's, face-on the face's, on paper by the compass.
+//! Directions on a face as the user sees them: in plan the screen's, face-on the face's, in text by the compass.
 
 use chalkcourse_geometry::{DVec2, Plane, dvec2};
 
-/// How a person sees a face.
+/// How the user sees a face.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Seen {
     /// From above, north up.
     Plan,
-    /// The face true to size, its eave down.
+    /// The face true to size, eave at the bottom.
     FaceOn,
-    /// In words alone, with no picture to turn.
+    /// As text, with no picture to rotate.
     Text,
 }
 
 impl Seen {
-    /// The step along an axis of a face's frame that is nearest to a step on the screen (right, up): four keys are four ways,
-    /// whichever way the face falls.
+    /// The axis step in a face's frame that is nearest to a step on the screen (right, up): four keys give four
+    /// directions, whichever way the face slopes.
     pub fn on_face(self, plane: &Plane, screen: DVec2) -> DVec2 {
         turned(screen, -self.quarters(plane))
     }
 
-    /// The step on the screen (right, up) that is nearest to a step along an axis of a face's frame.
+    /// The step on the screen (right, up) that is nearest to an axis step in a face's frame.
     pub fn on_screen(self, plane: &Plane, frame: DVec2) -> DVec2 {
         turned(frame, self.quarters(plane))
     }
 
-    /// Quarter turns to the left from the frame of a face to what is seen.
+    /// Quarter turns counter-clockwise from the frame of a face to the screen.
     fn quarters(self, plane: &Plane) -> i32 {
         match self {
             Self::Plan => (plane.along().to_angle() / std::f64::consts::FRAC_PI_2).round() as i32,
@@ -34,7 +34,7 @@ impl Seen {
     }
 }
 
-/// Turned to the left by quarters, exactly.
+/// Rotated counter-clockwise by quarter turns, exactly.
 fn turned(it: DVec2, quarters: i32) -> DVec2 {
     match quarters.rem_euclid(4) {
         0 => it,
@@ -62,12 +62,12 @@ mod tests {
         assert_eq!(Seen::Plan.on_face(&north, DVec2::Y), DVec2::NEG_Y);
         assert_eq!(Seen::Plan.on_face(&north, DVec2::X), DVec2::NEG_X);
         assert_eq!(Seen::FaceOn.on_face(&north, DVec2::Y), DVec2::Y);
-        // An east face falls to the right of the screen.
+        // An east face slopes down to the right of the screen.
         assert_eq!(Seen::Plan.on_face(&falling_to(90.0), DVec2::X), DVec2::NEG_Y);
         assert_eq!(Seen::Plan.on_face(&falling_to(180.0), DVec2::Y), DVec2::Y);
     }
 
-    /// By the plane's own way to plan: the step goes where the key points, within 45 degrees; and back.
+    /// By the plane's own mapping to plan: the step goes where the key points, within 45 degrees; and back.
     #[test]
     fn a_step_goes_where_the_key_points() {
         for degrees in 0..360 {

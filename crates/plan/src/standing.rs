@@ -1,4 +1,4 @@
-//! Where a job stands: what stops it and what was waived, in words, for everything that leaves the program.
+//! Where a job stands: its stops and waivers, in words, for every output.
 
 use crate::{CAUTION, Plan};
 use chalkcourse_job::{Profit, Resolved};
@@ -7,15 +7,15 @@ use chalkcourse_words::{self as words, Say};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// What stands across an output of a job that something stops.
+/// The words across an output of a job with open stops.
 pub const NOT_TO_BUILD: Say = words::standing::NOT_TO_BUILD;
 
-/// What an output of a job must not be without.
+/// What no output of a job may omit.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
 pub struct Standing {
-    /// What stops the job and nobody waived, a sentence each.
+    /// Open stops, a sentence each.
     pub stops: Vec<String>,
-    /// What was waived, why, by whom and when, a sentence each.
+    /// Waived findings with why, by whom and when, a sentence each.
     pub waived: Vec<String>,
 }
 
@@ -29,24 +29,24 @@ pub fn standing(job: &Resolved, plan: &Plan) -> Standing {
 }
 
 impl Standing {
-    /// Whether nothing stops the job and nothing was waived.
+    /// Whether there are neither open stops nor waivers.
     pub fn is_plain(&self) -> bool {
         self.stops.is_empty() && self.waived.is_empty()
     }
 
-    /// A line for each stop and each waiver, the stops first.
+    /// A line for each stop and each waiver, stops first.
     pub fn lines(&self) -> Vec<String> {
         let stops = self.stops.iter().map(|stop| format!("{}: {stop}", NOT_TO_BUILD.now()));
         let waived = self.waived.iter().map(|waived| format!("{}: {waived}", words::standing::WAIVED.now()));
         stops.chain(waived).collect()
     }
 
-    /// [`Standing::lines`] as the head of a text, each at its own line; empty for a job that is plain.
+    /// [`Standing::lines`] as the head of a text, one per line; empty if there are none.
     pub fn head(&self) -> String {
         self.lines().into_iter().map(|line| line + "\n").collect()
     }
 
-    /// For a text that tells each finding itself: that the job is not to be built, and how much stops it.
+    /// For a text that lists all findings itself: that the job is not to be built, and how many findings stop it.
     pub fn verdict(&self) -> String {
         let not = NOT_TO_BUILD.now();
         match self.stops.len() {
@@ -56,10 +56,10 @@ impl Standing {
     }
 }
 
-/// A report for other programs, with where its job stands and the caution beside what it reports.
+/// A report as data, with where its job stands and the caution.
 #[derive(Clone, Debug, Serialize)]
 pub struct Told<'a, T> {
-    /// Which kind of report it is.
+    /// The kind of report.
     pub format: &'static str,
     /// Version of that kind.
     pub version: u32,
@@ -70,18 +70,18 @@ pub struct Told<'a, T> {
     /// Where the job stands.
     #[serde(flatten)]
     pub standing: Standing,
-    /// What it reports.
+    /// The report itself.
     #[serde(flatten)]
     pub report: T,
 }
 
-/// A report for other programs, with where its job stands.
+/// Wraps a report with where its job stands.
 pub fn told<'a, T>(format: &'static str, job: &'a Resolved, plan: &Plan, report: T) -> Told<'a, T> {
     let standing = standing(job, plan);
     Told { format, version: 1, job: &job.name, caution: CAUTION.now(), standing, report }
 }
 
-/// A finding in words, with the waiver of it that lapsed.
+/// A finding in words, with its lapsed waiver if there is one.
 pub(crate) fn open_words(job: &Resolved, finding: &Finding) -> String {
     let message = chalkcourse_telling::message(job, finding);
     match chalkcourse_telling::lapse_words(job, finding) {
@@ -90,7 +90,7 @@ pub(crate) fn open_words(job: &Resolved, finding: &Finding) -> String {
     }
 }
 
-/// A waiver in words; `None` for a finding that nobody waived.
+/// A waiver in words; `None` for a finding without one.
 pub(crate) fn waived_words(job: &Resolved, finding: &Finding) -> Option<String> {
     let waiver = finding.waived.as_ref()?;
     Some(words::standing::waived_by_on(
@@ -101,7 +101,7 @@ pub(crate) fn waived_words(job: &Resolved, finding: &Finding) -> Option<String> 
     ))
 }
 
-/// Whether the price of a job is its bare cost: neither overhead nor profit is on it.
+/// Whether the price of a job is its bare cost, without overhead or profit.
 pub fn is_bare_cost(job: &Resolved) -> bool {
     let pricing = &job.order.pricing;
     let none = match pricing.profit {

@@ -1,6 +1,6 @@
-//! Modules each by themselves, that only must not lie on one another: where blocks may touch, hooks ask nothing, since each
-//! module may begin a block. The most in level bands, found exactly over the heights at which a band's count changes, on a face
-//! cut in straight pieces again and again.
+//! Single-module blocks that only must not overlap: where blocks may touch, hooks impose nothing, since each module may
+//! start a block of its own. Finds the most in level bands, exact over the heights where the count of a band changes,
+//! on a face that is cut by straight lines repeatedly.
 
 use super::limits::MET;
 use super::pieces::Field;
@@ -11,10 +11,10 @@ use crate::dice::Dice;
 use chalkcourse_geometry::{Rect, dvec2};
 use chalkcourse_job::Orientation;
 
-/// So much of two modules may lie over one another.
+/// Two modules may overlap by this much.
 const OVER: f64 = MET * 0.99;
 
-/// The most found, each module as a block of its own.
+/// The most modules found, each as a block of its own.
 pub(super) fn lay(field: &Field, cuts: usize, dice: &mut Dice) -> Vec<Piece> {
     let mut best: Vec<Piece> = Vec::new();
     for ((way, room), laying) in field.rooms.iter().zip(field.layings.iter().cycle()) {
@@ -26,7 +26,7 @@ pub(super) fn lay(field: &Field, cuts: usize, dice: &mut Dice) -> Vec<Piece> {
     best
 }
 
-/// The better of bands over all of a room and of what its two parts hold by themselves.
+/// The better of bands over the whole room and of bands in each of its two parts.
 fn cut(
     room: &Room,
     way: Orientation,
@@ -63,7 +63,7 @@ fn cut(
     best
 }
 
-/// The most in bands from side to side.
+/// The most modules in bands that span the room.
 fn bands(room: &Room, way: Orientation, laying: &Laying) -> Vec<Piece> {
     let (apart, rise) = (room.size.x - OVER, room.size.y - OVER);
     let steps = room.steps(apart, true);
@@ -74,8 +74,8 @@ fn bands(room: &Room, way: Orientation, laying: &Laying) -> Vec<Piece> {
     feet.into_iter().flat_map(|v| band(v).into_iter().map(move |u| alone(v, u))).collect()
 }
 
-/// Heights of bands with the greatest sum. A band may sink until it holds no more where it is or lies on the one below; so some
-/// best bands stand at such heights.
+/// Heights of bands with the greatest total. A band can be lowered until it would hold fewer modules or meets the band
+/// below; so some optimum has its bands at such heights.
 fn best_feet(steps: &[Step], rise: f64, high: f64, laying: &Laying) -> Option<Vec<f64>> {
     let mut heights: Vec<f64> = Vec::new();
     for step in steps.iter().filter(|step| step.most > 0) {
@@ -85,7 +85,7 @@ fn best_feet(steps: &[Step], rise: f64, high: f64, laying: &Laying) -> Option<Ve
     heights.retain(|&v| v <= high);
     heights.sort_by(f64::total_cmp);
     heights.dedup_by(|a, b| (*a - *b).abs() < 1e-10);
-    // From the top: the best that begins at a height or above it.
+    // From the top down: the best total at or above each height.
     let mut best: Vec<(usize, usize, bool)> = vec![(0, 0, false); heights.len() + 1];
     for i in (0..heights.len()).rev() {
         let next = heights.partition_point(|&v| v < heights[i] + rise - 1e-12);

@@ -1,11 +1,11 @@
-//! From what was found to blocks of a job.
+//! Converts found pieces to blocks of a job.
 
 use super::rows::Piece;
 use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Kit, Orientation, Resolved, RowShift};
 use std::collections::BTreeSet;
 
-/// The job with blocks on a face in place of those there that are not locked.
+/// The job with these blocks on a face in place of its unlocked ones.
 pub(super) fn with_pieces(job: &Resolved, face: FaceId, pieces: &[Piece]) -> Resolved {
     let mut job = job.clone();
     job.blocks.retain(|block| block.face != face || block.locked);
@@ -39,7 +39,8 @@ fn block(kit: &Kit, id: BlockId, face: FaceId, piece: &Piece) -> Option<Block> {
     let mut cells: BTreeSet<Cell> = BTreeSet::new();
     for (row, starts) in (0u32..).zip(&piece.rows) {
         let Some(&first) = starts.first() else { continue };
-        // The whole row is shifted by less than a module; gaps in it are whole places left out, and what is left of them.
+        // The whole row is shifted by less than a module; gaps in it are whole places left out, plus the remainder as a
+        // shift.
         let skip = ((first - left) / apart + 1e-9).floor().max(0.0);
         let mut shift = 0.0;
         let mut column = skip as u32;
@@ -51,7 +52,7 @@ fn block(kit: &Kit, id: BlockId, face: FaceId, piece: &Piece) -> Option<Block> {
                 by -= places * apart;
             }
             if by.abs() > 1e-9 {
-                // Of the whole row from its first place, so that its joints are told against the row below.
+                // Shift the row from its first place, so that its joints are measured against the row below.
                 block.shifts.push(RowShift {
                     row,
                     from: if nth == 0 { 0 } else { column },

@@ -1,5 +1,5 @@
-//! Ways for the fire service that a layout may leave: strips straight up the face, and the ways over the face, or over it and one
-//! beside it, that cost the fewest modules of a layout.
+//! Pathways for the fire service that a layout may leave free: strips straight up the slope, and paths over the face,
+//! or over it and an adjacent one, that cost the fewest modules.
 
 use super::limits::{Limits, MET, fire, in_plan, looked_at, on_each_slope};
 use super::shape::Thing;
@@ -10,10 +10,10 @@ use chalkcourse_layout::Layout;
 use std::cmp::Reverse;
 use std::collections::{BTreeSet, BinaryHeap};
 
-/// What is kept free of modules on the face.
+/// Areas kept free of modules on the face.
 pub(super) type Corridor = Vec<Thing>;
 
-/// Corridors worth keeping, given where modules would stand without any, the cheapest first.
+/// Corridors worth trying, given the modules of a layout without any, cheapest first.
 pub(super) fn corridors(
     job: &Resolved,
     layout: &Layout,
@@ -55,7 +55,7 @@ fn stands(limits: &Limits, rect: &Rect) -> bool {
     out.iter().all(|(from, to)| rect.min.x <= *from || *to <= rect.min.x)
 }
 
-/// Planes beside one, over a hip, a valley or a change of pitch.
+/// Planes next to this one across a hip, a valley or a change of pitch.
 fn beside(face: &RoofFace) -> BTreeSet<usize> {
     let crossed = face.edges.iter().filter(|edge| can_be_crossed(edge.kind));
     crossed.filter_map(|edge| edge.neighbour.map(|n| n.face)).collect()
@@ -69,8 +69,8 @@ fn in_the_way(kind: PenetrationKind) -> bool {
     matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
 }
 
-/// Strips as wide as a pathway from a level eave to a level ridge: at the ends of the room, beside what nobody walks over, and
-/// where they cost the fewest modules. Where the book asks for more than one on the slope, so many at a time.
+/// Strips of pathway width from a level eave to a level ridge: at the ends of the room, beside obstacles, and where
+/// they cost the fewest modules. Where the book requires more than one pathway per slope, combinations of that many.
 fn strips(
     layout: &Layout,
     face: &RoofFace,
@@ -103,7 +103,7 @@ fn strips(
     starts.truncate(8);
     let (low, high) = (face.bounds.min.y - 1.0, face.bounds.max.y + 1.0);
     let strip = |u: f64, many: f64| {
-        // A strip that is a tenth of a millimetre too narrow will do.
+        // A strip may be a tenth of a millimetre too narrow.
         let rect = Rect { min: dvec2(u, low), max: dvec2(u + width * many - MET * 0.9, high) };
         Thing::Ground { rect, by: 0.0 }
     };
@@ -119,10 +119,11 @@ fn strips(
     pairs
 }
 
-/// Places so far apart, metres in plan.
+/// Lattice spacing, metres in plan.
 const STEP: f64 = 0.11;
 
-/// The way over one plane or two that costs the fewest modules: a disc as wide as a pathway goes from an eave to a ridge.
+/// The path over one or two planes that costs the fewest modules: a disc of pathway width moves from an eave to a
+/// ridge.
 fn winding(
     layout: &Layout,
     set: &[usize],
@@ -147,7 +148,7 @@ fn winding(
     }
     let solid: Vec<&Polygon> =
         layout.penetrations.iter().filter(|p| in_the_way(p.kind)).map(|p| &p.plan).collect();
-    // Who judges draws round corners with 24 sides around them.
+    // `check` approximates round corners by 24-gons that contain them.
     let reach = width / 2.0 * 1.009;
     let free = |p: DVec2| {
         planes.iter().any(|plane| plane.plan.contains(p))
@@ -182,7 +183,7 @@ fn winding(
         beside_edge(place(at), &ridges)
     })?;
     let mut path: Vec<DVec2> = way.into_iter().map(place).collect();
-    // The ends come as near to the edges as a disc can.
+    // Move the ends as close to the edges as the disc can come.
     for (end, edges) in [(0, &eaves), (path.len() - 1, &ridges)] {
         let p = path[end];
         let nearest = edges
@@ -208,7 +209,7 @@ fn winding(
     Some(legs.collect())
 }
 
-/// A path without the places in the middle of its straight legs.
+/// The path without points in the middle of straight legs.
 fn straightened(path: &[DVec2]) -> Vec<DVec2> {
     let mut out: Vec<DVec2> = Vec::new();
     for &p in path {
@@ -223,7 +224,8 @@ fn straightened(path: &[DVec2]) -> Vec<DVec2> {
     out
 }
 
-/// The cheapest way over a lattice (Dijkstra, 1959): each step costs a little, and the modules that it newly comes near.
+/// The cheapest path on the lattice (Dijkstra, 1959): each step costs a little, plus the modules that it newly comes
+/// near.
 fn cheapest(
     columns: usize,
     rows: usize,
@@ -233,7 +235,7 @@ fn cheapest(
     from: &dyn Fn(usize) -> bool,
     to: &dyn Fn(usize) -> bool,
 ) -> Option<Vec<usize>> {
-    // In thousandths, so that whole numbers order the heap.
+    // In thousandths, so that the heap is ordered by integers.
     let cost = |at: usize, before: &[u32]| -> u64 {
         let new = near[at].iter().filter(|module| !before.contains(module));
         1 + new.map(|&module| (price[module as usize] * 1000.0) as u64).sum::<u64>()

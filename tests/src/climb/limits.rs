@@ -1,36 +1,36 @@
-//! The limits of a rule book and a kit on one module of a face, written from the words of the book.
+//! The limits that a rule book and a kit put on one module of a face, written from the wording of the book.
 //!
-//! Each is one [`Thing`] in the face's frame; a limit counts as met within a tenth of a millimetre, as `check` says it does.
+//! Each is a [`Thing`] in the face's frame; a limit counts as met within a tenth of a millimetre, as in `check`.
 
 use super::shape::{Thing, hull};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{FireAccess, PathScheme, PenetrationKind, Resolved};
 use chalkcourse_layout::{Layout, OnFace, PlacedPenetration};
 
-/// What is met within this is met.
+/// A limit missed by less than this counts as met, metres.
 pub(super) const MET: f64 = 1e-4;
 
-/// The limits on a face.
+/// All limits on a face.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Limits {
-    /// On every module.
+    /// For every module.
     pub(super) modules: Vec<Thing>,
-    /// On the strip of base rail below modules of the lowest row of a block.
+    /// For the strip of base rail below the modules of a block's lowest row.
     pub(super) rail: Vec<Thing>,
-    /// How far that strip reaches below them, metres.
+    /// How far that strip extends below them, metres.
     pub(super) rail_reach: f64,
 }
 
-/// What depends on the whole layout.
+/// Input that depends on the whole layout.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Given {
-    /// Room beside a ridge for the fire service, metres in plan.
+    /// Ridge setback for the fire service, metres in plan.
     pub(super) ridge: f64,
-    /// Whether modules may lie beyond every hip and valley.
+    /// Whether there may be modules across every hip and valley.
     pub(super) beyond: bool,
 }
 
-/// Room for the fire service, where the book asks for it and nothing exempts the job.
+/// The fire access requirements, where the book has them and nothing exempts the job.
 pub(super) fn fire(job: &Resolved) -> Option<&FireAccess> {
     let fire = job.rule_book.fire_access.as_ref()?;
     let site = &job.site.building;
@@ -41,7 +41,7 @@ pub(super) fn fire(job: &Resolved) -> Option<&FireAccess> {
     (!exempt).then_some(fire)
 }
 
-/// Whether a face is steeper than what the book exempts.
+/// Whether a face is steeper than the pitch that the book exempts.
 pub(super) fn looked_at(fire: &FireAccess, face: &RoofFace) -> bool {
     face.sound && face.plane.pitch.slope() > fire.exempt_to.value.slope() + 2e-5
 }
@@ -63,8 +63,8 @@ impl Limits {
             let ridges = face.edges.iter().filter(|edge| edge.kind == EdgeKind::Ridge);
             limits.modules.extend(ridges.map(|edge| {
                 let (a, b) = edge.frame;
-                // Line by line: down from the last one at or below the ridge, a course for each that is asked. A tape
-                // reads 1/32 in.
+                // In course lines: from the last line at or below the ridge, go down one course for each that is
+                // required. A tape reads to 1/32 in.
                 let ridge = a.y.min(b.y);
                 let mut line = courses.first;
                 while line > ridge {
@@ -87,7 +87,7 @@ impl Limits {
             limits.rail_reach = job.kit.flashing.base.metres();
             for edge in &face.edges {
                 let off = if edge.kind == EdgeKind::Eave { rail.least_above_eave.metres() } else { 0.0 };
-                // Modules that keep off by more than that take their rail with them.
+                // Modules that keep off by more than the rail's reach keep their rail off as well.
                 if on_slope(job, edge) < limits.rail_reach + off + 2.0 * MET {
                     limits.rail.push(over(edge));
                     limits.rail.extend((off > 0.0).then(|| near(edge, off, 1.0)));
@@ -100,7 +100,7 @@ impl Limits {
     fn edge(&mut self, job: &Resolved, face: &RoofFace, edge: &EdgeSpan, given: Given) {
         let reach = on_slope(job, edge);
         self.keep_off(edge, reach, 1.0);
-        // Who keeps off an edge does not lie over it.
+        // A module that keeps off an edge cannot lie over it.
         if reach < 2.0 * MET && on(job, "off-face") {
             self.modules.push(over(edge));
         }
@@ -136,7 +136,7 @@ impl Limits {
             fire(job).filter(|fire| looked_at(fire, face)).and_then(|fire| fire.below_escape.as_ref());
         let window = penetration.kind == PenetrationKind::EscapeWindow && on(job, "fire-escape");
         if let Some(least) = asked.filter(|_| window) {
-            // From the window to the lower edge of the face, as wide as the window and no narrower than a pathway.
+            // From the window to the lower edge of the face, as wide as the window but no narrower than a pathway.
             let Rect { min, max } = on_face.bounds;
             let (middle, half) = ((min.x + max.x) / 2.0, least.value.metres().max(max.x - min.x) / 2.0);
             let low = face.bounds.min.y.min(min.y);
@@ -146,13 +146,13 @@ impl Limits {
     }
 }
 
-/// A limit that is nothing still lets nobody lie over the line.
+/// Even a limit of zero forbids lying over the line.
 fn near(edge: &EdgeSpan, reach: f64, squeeze: f64) -> Thing {
     Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: reach - MET, squeeze, less: 0.0 }
 }
 
-/// How far modules keep off an edge, measured on the slope: its setback, or what keeps their side flashing off the line that
-/// water or caps lie on.
+/// Distance to keep from an edge, measured on the slope: its setback, or what keeps the side flashing clear of the
+/// valley or the hip caps.
 fn on_slope(job: &Resolved, edge: &EdgeSpan) -> f64 {
     let book = &job.rule_book;
     let setback = if on(job, "setback") { book.setback(edge.kind).metres() } else { 0.0 };
@@ -165,12 +165,12 @@ fn on_slope(job: &Resolved, edge: &EdgeSpan) -> f64 {
     if on(job, "valley-hip") { setback.max(flashing) } else { setback }
 }
 
-/// A rectangle may not lie over an edge.
+/// A rectangle must not overlap an edge.
 fn over(edge: &EdgeSpan) -> Thing {
     Thing::Convex { corners: vec![edge.frame.0, edge.frame.1], reach: 0.0, squeeze: 1.0, less: MET }
 }
 
-/// The clearance all around: the penetration's own, or that of its kind.
+/// The clearance on all sides: the penetration's own, or that of its kind.
 fn clearance(job: &Resolved, penetration: &PlacedPenetration) -> f64 {
     let own = job.penetration(penetration.id).and_then(|p| p.clearance);
     own.unwrap_or_else(|| job.rule_book.clearance(penetration.kind)).metres()
@@ -189,7 +189,8 @@ fn around(outline: &Polygon, clearance: f64) -> Vec<Thing> {
     things
 }
 
-/// Straight above and below, as wide as it is, where the book asks more there than all around and nobody decided for this one.
+/// Strips straight above and below a penetration, of its width, where the book requires more there than on all sides
+/// and the job sets no clearance of its own.
 fn strips(job: &Resolved, penetration: &PlacedPenetration, on_face: &OnFace) -> Vec<Thing> {
     let book = &job.rule_book;
     if job.penetration(penetration.id).is_some_and(|p| p.clearance.is_some()) {
@@ -215,7 +216,7 @@ fn strips(job: &Resolved, penetration: &PlacedPenetration, on_face: &OnFace) -> 
     things
 }
 
-/// How many pathways a face needs on itself: none where the book asks for them on the whole roof alone.
+/// How many pathways a face needs on itself: none where the book requires them for the whole roof only.
 pub(super) fn on_each_slope(fire: &FireAccess, face: &RoofFace) -> usize {
     match fire.scheme.value {
         PathScheme::WholeRoof => 0,

@@ -1,5 +1,5 @@
-//! Several blocks on one face: the best block is found, the rest of the room given to more; then some of it is taken away again
-//! and laid anew, over and over.
+//! Several blocks on one face: the best block is found, then the rest of the room is filled with more; then parts are
+//! removed and laid again, repeatedly.
 
 use super::limits::MET;
 use super::room::Room;
@@ -9,12 +9,12 @@ use crate::dice::Dice;
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::Orientation;
 
-/// What may be laid on a face, and how.
+/// The room on a face and the allowed ways of laying.
 pub(super) struct Field {
-    /// The room for modules that lie one way, for each way.
+    /// The room for modules, by orientation.
     pub(super) rooms: Vec<(Orientation, Room)>,
     pub(super) layings: Vec<Laying>,
-    /// Between two blocks, metres; 0 where they may touch.
+    /// Clearance between two blocks, metres; 0 where they may touch.
     pub(super) apart: f64,
 }
 
@@ -41,9 +41,9 @@ impl Field {
         .collect()
     }
 
-    /// What a block keeps others off.
+    /// The area that a block keeps other blocks out of.
     fn around(&self, piece: &Piece) -> Vec<Thing> {
-        // Modules side by side count as one: fewer things to look at.
+        // Merge adjacent modules of a row, to have fewer obstacles.
         let mut runs: Vec<Rect> = Vec::new();
         for rect in self.rects(piece) {
             match runs.last_mut() {
@@ -66,7 +66,7 @@ impl Field {
         runs.into_iter().map(thing).collect()
     }
 
-    /// The best block there is room for, the modules lying either way.
+    /// The best block that fits, in either orientation.
     fn best(&self, effort: Effort, dice: &mut Dice) -> Option<Piece> {
         let mut best: Option<Piece> = None;
         for (way, room) in &self.rooms {
@@ -80,7 +80,7 @@ impl Field {
         best
     }
 
-    /// Blocks in the room that some leave, until none fits.
+    /// Adds blocks in the remaining room until none fits.
     fn fill_up(&self, pieces: &mut Vec<Piece>, effort: Effort, dice: &mut Dice) {
         let taken: Vec<Thing> = pieces.iter().flat_map(|piece| self.around(piece)).collect();
         let mut left = self.without(&taken);
@@ -94,17 +94,17 @@ impl Field {
     }
 }
 
-/// How long to look.
+/// Search effort.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Search {
     pub(super) effort: Effort,
-    /// Times that a part is laid anew.
+    /// How often a part is laid again.
     pub(super) rounds: usize,
-    /// More than so many are enough.
+    /// Stop when more modules than this are found.
     pub(super) enough: usize,
 }
 
-/// The most modules found on a field.
+/// The best layout found on a field.
 pub(super) fn lay(field: &Field, search: Search, dice: &mut Dice) -> Vec<Piece> {
     let mut best: Vec<Piece> = Vec::new();
     field.fill_up(&mut best, search.effort, dice);
@@ -116,7 +116,7 @@ pub(super) fn lay(field: &Field, search: Search, dice: &mut Dice) -> Vec<Piece> 
         if total(&best) > search.enough {
             break;
         }
-        // From time to time back to the best.
+        // Go back to the best from time to time.
         if round % 16 == 15 {
             now.clone_from(&best);
         }
@@ -135,18 +135,18 @@ pub(super) fn total(pieces: &[Piece]) -> usize {
     pieces.iter().map(Piece::count).sum()
 }
 
-/// Some of a layout taken away and laid anew.
+/// Removes part of a layout and lays it again.
 fn anew(field: &Field, now: &[Piece], effort: Effort, dice: &mut Dice) -> Vec<Piece> {
     let mut pieces = now.to_vec();
     let Some((_, room)) = field.rooms.first() else { return pieces };
     let (left, right) = room.width();
     let (low, high) = room.heights();
     match dice.below(6) {
-        // One block goes.
+        // Remove one block.
         0 if pieces.len() > 1 => {
             pieces.remove(dice.below(pieces.len()));
         }
-        // From a row up.
+        // Remove rows from some row up.
         1 => {
             let at = dice.below(pieces.len().max(1));
             if let Some(piece) = pieces.get_mut(at) {
@@ -154,7 +154,7 @@ fn anew(field: &Field, now: &[Piece], effort: Effort, dice: &mut Dice) -> Vec<Pi
                 piece.rows.truncate(keep);
             }
         }
-        // Up to a row.
+        // Remove rows below some row.
         2 => {
             let at = dice.below(pieces.len().max(1));
             if let Some(piece) = pieces.get_mut(at) {
@@ -164,7 +164,7 @@ fn anew(field: &Field, now: &[Piece], effort: Effort, dice: &mut Dice) -> Vec<Pi
                 piece.foot += rise * cut as f64;
             }
         }
-        // To one side of a line up the slope.
+        // Keep only one side of a line up the slope.
         3 => {
             let (line, to_right) = (dice.within(left, right), dice.chance(0.5));
             for piece in &mut pieces {
@@ -174,7 +174,7 @@ fn anew(field: &Field, now: &[Piece], effort: Effort, dice: &mut Dice) -> Vec<Pi
                 }
             }
         }
-        // All; the first block keeps to one side of a line.
+        // Remove all; the first new block stays on one side of a line.
         side => {
             let far = 1e3;
             let rect = if side == 4 {
@@ -198,7 +198,7 @@ fn anew(field: &Field, now: &[Piece], effort: Effort, dice: &mut Dice) -> Vec<Pi
     pieces
 }
 
-/// Takes away what no longer hooks, and what a base rail can't be laid under.
+/// Removes modules that no longer hook, and rows that no base rail can support.
 fn settle(field: &Field, piece: &mut Piece) {
     let Some((_, room)) = field.rooms.iter().find(|(way, _)| *way == piece.orientation) else { return };
     let Some(laying) = field.layings.first() else { return };
@@ -207,7 +207,7 @@ fn settle(field: &Field, piece: &mut Piece) {
         piece.rows.remove(0);
         piece.foot += rise;
     }
-    // Over a foot that the kit does not allow nothing stands.
+    // A block cannot start at a height that the kit does not allow.
     if laying.courses.is_some() && laying.foot_from(piece.foot) > piece.foot + 1e-9 {
         piece.rows.clear();
         return;

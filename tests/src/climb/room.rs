@@ -1,12 +1,12 @@
-//! Where modules of one size may stand on a face, height by height, and how many at most stand in a row there.
+//! Where modules of one size may stand on a face, by height, and how many fit in a row there.
 
 use super::limits::{Limits, MET};
 use super::shape::{Stretch, Swept, Thing, inside};
 use chalkcourse_geometry::{DVec2, Polygon, Rect};
 
-/// Kept off the ends of every stretch, so that rounding does not decide.
+/// Margin at the ends of every interval, so that rounding does not decide.
 const HAIR: f64 = 1e-8;
-/// Heights are looked at so far apart first; between two that differ the place of the change is found by halving.
+/// Sampling distance of heights; between two samples that differ, the change is located by bisection.
 const STEP: f64 = 0.025;
 
 /// The room of a face for modules of one size.
@@ -33,14 +33,14 @@ impl Room {
         }
     }
 
-    /// The room with something more to keep off.
+    /// The room with more obstacles.
     pub(super) fn without(&self, things: impl IntoIterator<Item = Thing>) -> Self {
         let mut room = self.clone();
         room.modules.extend(things.into_iter().map(|thing| Swept::of(&thing, self.size)));
         room
     }
 
-    /// Heights of the lower edge of modules that lie within the bounds of the face.
+    /// Heights of the lower edge of modules that are within the face's bounds.
     pub(super) fn heights(&self) -> (f64, f64) {
         (self.bounds.min.y - MET, self.bounds.max.y - self.size.y + MET)
     }
@@ -49,7 +49,8 @@ impl Room {
         (self.bounds.min.x, self.bounds.max.x)
     }
 
-    /// Where along the eave modules may begin at a height; those of the lowest row of a block with their base rail.
+    /// Intervals along the eave where modules may start at height `v`; with `lowest` including the limits of their base
+    /// rail.
     pub(super) fn starts(&self, v: f64, lowest: bool) -> Vec<Stretch> {
         let mut out = Vec::new();
         for thing in &self.modules {
@@ -84,12 +85,12 @@ impl Room {
         free
     }
 
-    /// The most modules in a row at a height, so far apart from start to start.
+    /// The most modules in a row at height `v`, with starts at least `apart` from each other.
     pub(super) fn most(&self, v: f64, apart: f64, lowest: bool) -> usize {
         pack(&self.starts(v, lowest), apart).len()
     }
 
-    /// The least heights from which on so many stand in a row, from the eave up.
+    /// The heights where the count of a row changes, from the eave up.
     pub(super) fn steps(&self, apart: f64, lowest: bool) -> Vec<Step> {
         let (low, high) = self.heights();
         let mut steps: Vec<Step> = Vec::new();
@@ -111,7 +112,7 @@ impl Room {
         steps
     }
 
-    /// Where between two heights the count changes: just on the side where it is greater.
+    /// The height between two where the count changes: on the side with the greater count.
     fn change(&self, low: (f64, usize), high: (f64, usize), apart: f64, lowest: bool) -> f64 {
         let (mut a, mut b) = (low.0, high.0);
         while b - a > 1e-8 {
@@ -122,25 +123,25 @@ impl Room {
                 b = middle;
             }
         }
-        // A row that has more holds to the end of its stretch.
+        // A row with the greater count is still possible at the end of its range.
         if high.1 > low.1 { b } else { b.max(a) }
     }
 }
 
-/// From a height on so many stand in a row at most.
+/// From this height on, a row holds at most this many modules.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Step {
     pub(super) from: f64,
     pub(super) most: usize,
 }
 
-/// The most at a height.
+/// The most modules at a height.
 pub(super) fn at(steps: &[Step], v: f64) -> usize {
     let after = steps.partition_point(|step| step.from <= v);
     after.checked_sub(1).map_or(0, |index| steps[index].most)
 }
 
-/// The most starts in some stretches, each as far to the left as can be.
+/// The most starts in the given intervals, each as far left as possible.
 pub(super) fn pack(free: &[Stretch], apart: f64) -> Vec<f64> {
     let mut placed: Vec<f64> = Vec::new();
     for &(from, to) in free {
@@ -153,7 +154,7 @@ pub(super) fn pack(free: &[Stretch], apart: f64) -> Vec<f64> {
     placed
 }
 
-/// As many, each as far to the right as can be.
+/// As many, each as far right as possible.
 pub(super) fn pack_right(free: &[Stretch], apart: f64) -> Vec<f64> {
     let turned: Vec<Stretch> = free.iter().rev().map(|&(from, to)| (-to, -from)).collect();
     let mut placed: Vec<f64> = pack(&turned, apart).into_iter().map(|u| -u).collect();

@@ -1,24 +1,24 @@
-//! One block: rows that lie on one another by their hooks, as many modules as can be found.
+//! One block: rows hooked onto one another, with as many modules as can be found.
 //!
-//! From the lowest row up, a few of the best stacks of rows are kept; each is carried on by the ways to lay the next row where it
-//! hooks: as many as there is room for, pushed to the left, to the right, or parted at each place.
+//! Beam search from the lowest row up: a few of the best stacks are kept; each is extended by the possible next rows
+//! that hook onto it: as many modules as fit, pushed left, pushed right, or split at each place.
 
 use super::room::{Room, Step, at, pack, pack_right};
 use super::shape::Stretch;
 use crate::dice::Dice;
 use chalkcourse_job::Orientation;
 
-/// Gaps in a row up to the reveal and this are no break in it.
+/// Gaps in a row up to the reveal plus this don't interrupt it.
 const NO_BREAK: f64 = 5e-4;
-/// So much less than the share of the lower edge still counts as hooked.
+/// Tolerance on the share of the lower edge that must hook.
 const SLACK: f64 = 0.9e-4;
 
-/// Modules as one block.
+/// The modules of one block.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Piece {
     pub(super) orientation: Orientation,
     pub(super) reveal: f64,
-    /// The foot of the lowest row.
+    /// Height of the lower edge of the lowest row.
     pub(super) foot: f64,
     /// Left sides of the modules of each row, from the eave up.
     pub(super) rows: Vec<Vec<f64>>,
@@ -30,20 +30,20 @@ impl Piece {
     }
 }
 
-/// How rows may lie on one another.
+/// The allowed ways of laying rows.
 #[derive(Clone, Debug)]
 pub(super) struct Laying {
     pub(super) reveal: f64,
-    /// The share of a lower edge that hooks.
+    /// The share of a lower edge that must hook.
     pub(super) hooked: f64,
-    /// Shifts of a row against the one below within a module, as shares of the spacing; none where all are allowed.
+    /// Allowed shifts of a row against the one below, as shares of the spacing; `None` if any is allowed.
     pub(super) joints: Option<Vec<f64>>,
-    /// Where the foot of a block may be: the first course, the exposure, from and to above a course; none for anywhere.
+    /// Where a block may start: first course, exposure, and the range above a course line; `None` for anywhere.
     pub(super) courses: Option<(f64, f64, f64, f64)>,
 }
 
 impl Laying {
-    /// The lowest height from one on where a block may begin.
+    /// The lowest allowed start of a block at or above a height.
     pub(super) fn foot_from(&self, v: f64) -> f64 {
         let Some((first, exposure, from, to)) = self.courses else { return v };
         let course = ((v - first - to) / exposure).ceil();
@@ -51,16 +51,16 @@ impl Laying {
     }
 }
 
-/// How hard to look.
+/// Search effort.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Effort {
-    /// Places of the lowest row that are tried in full.
+    /// Positions of the lowest row that are tried in full.
     pub(super) feet: usize,
-    /// Stacks that are kept from row to row.
+    /// Stacks kept from row to row.
     pub(super) stacks: usize,
 }
 
-/// The best block that is found in a room; `None` where no module fits.
+/// The best block found in a room; `None` where no module fits.
 pub(super) fn best_block(
     room: &Room,
     orientation: Orientation,
@@ -79,7 +79,7 @@ pub(super) fn best_block(
     };
     feet.retain(|&foot| at(&lowest, foot) > 0);
     let mut valued: Vec<(usize, f64)> = feet.into_iter().map(|foot| (value(foot), foot)).collect();
-    // Of equal promise in an order that the dice decide, so that a second look sees others.
+    // Shuffle those of equal promise, so that another run tries others.
     let mut keyed: Vec<(usize, f64, f64)> =
         valued.drain(..).map(|(n, foot)| (n, dice.unit(), foot)).collect();
     keyed.sort_by(|a, b| b.0.cmp(&a.0).then(a.1.total_cmp(&b.1)));
@@ -97,7 +97,7 @@ pub(super) fn best_block(
     best
 }
 
-/// Heights at which a lowest row is worth trying: some row then begins just where more modules fit.
+/// Heights worth trying for the lowest row: those where some row just gains modules.
 fn feet(
     room: &Room,
     steps: &[Step],
@@ -111,7 +111,7 @@ fn feet(
     for step in steps {
         feet.extend((0..).map(|row| step.from - rise * f64::from(row)).take_while(|&v| v >= low));
     }
-    // Just below a change too, where a row ends that holds more, and anywhere.
+    // Also just below a change, where a row with more modules ends, and at random.
     let below: Vec<f64> = feet.iter().map(|v| v - 2e-8).collect();
     feet.extend(below);
     feet.extend((0..12).map(|_| dice.within(low, low + rise.min(high - low).max(0.0))));
@@ -127,11 +127,11 @@ fn feet(
 struct Stack {
     rows: Vec<Vec<f64>>,
     count: usize,
-    /// Where the joints of the top row are, where that matters.
+    /// Joint position of the top row, where it matters.
     phase: f64,
 }
 
-/// The best stack of rows over a foot.
+/// The best stack of rows on a given foot.
 fn stack(
     room: &Room,
     steps: &[Step],
@@ -194,7 +194,7 @@ fn stack(
     best.map(|best| best.rows)
 }
 
-/// Keeps the best, and of equal ones those that the dice favour.
+/// Keeps the best stacks, breaking ties at random.
 fn thin_out(stacks: &mut Vec<Stack>, keep: usize, dice: &mut Dice) {
     stacks.dedup_by(|a, b| a.rows.last() == b.rows.last() && a.count == b.count);
     if stacks.len() > keep {
@@ -205,7 +205,7 @@ fn thin_out(stacks: &mut Vec<Stack>, keep: usize, dice: &mut Dice) {
     }
 }
 
-/// Where the joints may lie: at the end of some stretch of some row; anywhere where rows are free.
+/// Candidate joint positions: at the end of each interval of each row; one candidate where joints are free.
 fn phases(room: &Room, foot: f64, rise: f64, apart: f64, laying: &Laying, dice: &mut Dice) -> Vec<f64> {
     let Some(joints) = &laying.joints else { return vec![0.0] };
     let high = room.heights().1;
@@ -223,8 +223,8 @@ fn phases(room: &Room, foot: f64, rise: f64, apart: f64, laying: &Laying, dice: 
     phases
 }
 
-/// The ways to lay a row with as many as there is room for: the first so many pushed left and the rest right; on a lattice
-/// where joints have their places.
+/// The ways to lay a row with as many modules as fit: the first few pushed left and the rest right; on a lattice where
+/// joints have fixed positions.
 fn ways(free: &[Stretch], apart: f64, phase: Option<f64>) -> Vec<Vec<f64>> {
     if let Some(phase) = phase {
         let mut row: Vec<f64> = Vec::new();
@@ -246,7 +246,7 @@ fn ways(free: &[Stretch], apart: f64, phase: Option<f64>) -> Vec<Vec<f64>> {
     let parted = |at: usize| -> Vec<f64> { left[..at].iter().chain(&right[at..]).copied().collect() };
     let mut ways: Vec<Vec<f64>> = vec![left.clone()];
     for at in (0..left.len()).rev() {
-        // Where the two are at one place, parting there changes nothing.
+        // Splitting here changes nothing if left and right positions are equal.
         if right[at] - left[at] > 1e-9 {
             ways.push(parted(at));
         }
@@ -265,7 +265,7 @@ fn ways(free: &[Stretch], apart: f64, phase: Option<f64>) -> Vec<Vec<f64>> {
     ways
 }
 
-/// Where a module may begin so that enough of its lower edge hooks into a row.
+/// Where a module may start so that enough of its lower edge hooks into the row below.
 pub(super) fn hooked(below: &[f64], width: f64, laying: &Laying) -> Vec<Stretch> {
     if laying.hooked <= SLACK {
         return vec![(f64::NEG_INFINITY, f64::INFINITY)];
@@ -299,7 +299,7 @@ pub(super) fn hooked(below: &[f64], width: f64, laying: &Laying) -> Vec<Stretch>
     held
 }
 
-/// What two lists of stretches have in common.
+/// The intersection of two lists of intervals.
 fn common(one: &[Stretch], two: &[Stretch]) -> Vec<Stretch> {
     let mut both: Vec<Stretch> = one
         .iter()
@@ -318,27 +318,27 @@ mod tests {
         Laying { reveal: 0.0, hooked, joints: None, courses: None }
     }
 
-    /// Over two modules of 2 from 0 to 4 half a module may stand out at both ends.
+    /// Over two modules of width 2 from 0 to 4, half a module may overhang at both ends.
     #[test]
-    fn half_a_module_may_stand_out() {
+    fn half_a_module_may_overhang() {
         let held = hooked(&[0.0, 2.0], 2.0, &laying(0.5));
         assert_eq!(held.len(), 1);
         assert!((held[0].0 + 1.0).abs() < 1e-3 && (held[0].1 - 3.0).abs() < 1e-3, "{held:?}");
-        // Over a gap of 1 a module rests on both sides of it; over one of 1.5 it needs half on one side.
+        // Over a gap of 1 a module rests on both sides of it; over a gap of 1.5 it needs half its width on one side.
         assert_eq!(hooked(&[0.0, 3.0], 2.0, &laying(0.5)).len(), 1);
         assert_eq!(hooked(&[0.0, 3.5], 2.0, &laying(0.5)).len(), 2);
         assert_eq!(hooked(&[0.0, 2.0], 2.0, &laying(1.0)).len(), 1);
     }
 
     #[test]
-    fn rows_are_parted_at_each_place() {
+    fn rows_are_split_at_each_place() {
         let ways = ways(&[(0.0, 4.5)], 2.0, None);
         assert!(ways.contains(&vec![0.0, 2.0, 4.0]) && ways.contains(&vec![0.5, 2.5, 4.5]), "{ways:?}");
         assert!(ways.contains(&vec![0.0, 2.5, 4.5]) && ways.contains(&vec![0.0, 2.0, 4.5]), "{ways:?}");
     }
 
     #[test]
-    fn a_foot_keeps_to_the_courses() {
+    fn a_block_starts_only_at_allowed_heights() {
         let mut laying = laying(0.5);
         laying.courses = Some((0.1, 0.2, 0.0, 0.05));
         for (asked, is) in [(0.0, 0.1), (0.12, 0.12), (0.16, 0.3), (0.31, 0.31)] {

@@ -1,29 +1,30 @@
-//! Where along the eave the lower left corner of a rectangle may not be, at one height, so that it keeps off something.
+//! Intervals along the eave where the lower left corner of a rectangle may not be, at one height, so that it keeps
+//! clear of an obstacle.
 //!
-//! A rectangle is nearer than a reach to a convex thing exactly while its corner lies within that reach of the thing swept by the
-//! rectangle turned about: a convex outline with round corners. A level line cuts that in one stretch, whose ends are on a round
-//! corner or on a straight side, and are worked out here in closed form.
+//! A rectangle is closer than `reach` to a convex obstacle exactly while its corner is within `reach` of the Minkowski
+//! sum of the obstacle and the reflected rectangle: a convex outline with round corners. A level line cuts that in one
+//! interval, whose ends are on a round corner or a straight side and are computed here in closed form.
 
 use chalkcourse_geometry::{DVec2, Polygon, Rect, dvec2};
 
-/// A stretch along the eave, metres.
+/// An interval along the eave, metres.
 pub(super) type Stretch = (f64, f64);
 
-/// Something that rectangles keep off. All in the face's frame.
+/// Something that rectangles keep clear of. All in the face's frame.
 #[derive(Clone, Debug)]
 pub(super) enum Thing {
-    /// Nearer than `reach` to a convex thing is too near. Measured with heights divided by `squeeze`: 1 on the slope, the
-    /// slope factor in plan. The rectangle counts as smaller by `less` on all sides.
+    /// Closer than `reach` to a convex shape is too close. Measured with heights divided by `squeeze`: 1 on the slope,
+    /// the slope factor in plan. The rectangle is shrunk by `less` on all sides.
     Convex { corners: Vec<DVec2>, reach: f64, squeeze: f64, less: f64 },
-    /// More than `by` of ground in common, both ways, is too much.
+    /// An overlap of more than `by` in both directions is too much.
     Ground { rect: Rect, by: f64 },
-    /// The middle may not lie in it.
+    /// The centre must not be in it.
     Middle(Polygon),
-    /// Nothing reaches higher than so far below the line from `a` to `b`, where that is above its foot.
+    /// Where the line from `a` to `b` is above the foot of a rectangle, its head must stay `room` below the line.
     Below { a: DVec2, b: DVec2, room: f64 },
 }
 
-/// A thing as one size of rectangle meets it.
+/// An obstacle as seen by the corner of one size of rectangle.
 #[derive(Clone, Debug)]
 pub(super) enum Swept {
     Convex { hull: Vec<DVec2>, reach: f64, squeeze: f64, bounds: Rect },
@@ -63,7 +64,7 @@ impl Swept {
         }
     }
 
-    /// The stretches in which the corner may not be at a height; touching their ends is allowed.
+    /// Adds the intervals in which the corner may not be at a height; touching their ends is allowed.
     pub(super) fn at(&self, v: f64, out: &mut Vec<Stretch>) {
         match self {
             Self::Convex { hull, reach, squeeze, bounds } => {
@@ -85,7 +86,7 @@ impl Swept {
     }
 }
 
-/// Where a level line is nearer than `reach` to a convex outline.
+/// Where a level line is closer than `reach` to a convex outline.
 fn across(hull: &[DVec2], reach: f64, v: f64) -> Option<Stretch> {
     let (mut from, mut to) = (f64::INFINITY, f64::NEG_INFINITY);
     let mut meet = |u: f64| {
@@ -111,7 +112,7 @@ fn across(hull: &[DVec2], reach: f64, v: f64) -> Option<Stretch> {
     (from < to).then_some((from, to))
 }
 
-/// The stretches of a level line that lie in an outline.
+/// The intervals of a level line inside an outline.
 pub(super) fn inside(sides: &[(DVec2, DVec2)], v: f64) -> impl Iterator<Item = Stretch> + use<> {
     let mut cuts: Vec<f64> = sides
         .iter()
@@ -123,14 +124,14 @@ pub(super) fn inside(sides: &[(DVec2, DVec2)], v: f64) -> impl Iterator<Item = S
     pairs.into_iter()
 }
 
-/// Where the rectangle lies with its foot below a line and its head less than `room` below it: at its lower end over the width
-/// of the rectangle.
+/// Where the rectangle has its foot below a line and its head less than `room` below it, measured at the lower end of
+/// the line over the width of the rectangle.
 fn below(a: DVec2, b: DVec2, room: f64, size: DVec2, v: f64) -> Option<Stretch> {
     let (a, b) = if a.x <= b.x { (a, b) } else { (b, a) };
     if b.x - a.x <= HAIR {
         return None;
     }
-    // Rectangles that share more than a hair of its length along the eave.
+    // Only rectangles that overlap it by more than a hair along the eave.
     let (mut from, mut to) = (a.x - size.x + HAIR, b.x - HAIR);
     let slope = (b.y - a.y) / (b.x - a.x);
     let (low, high) = (v, v + size.y + room);
@@ -139,7 +140,7 @@ fn below(a: DVec2, b: DVec2, room: f64, size: DVec2, v: f64) -> Option<Stretch> 
     }
     let at = |y: f64| a.x + (y - a.y) / slope;
     if slope > 0.0 {
-        // The lower end is at the left side, or where the line begins.
+        // The lower end is at the left side, or where the line starts.
         if a.y >= high {
             return None;
         }
@@ -204,9 +205,9 @@ mod tests {
         }
     }
 
-    /// A point kept off by 5: beside it, above it by 4 (then 3 to each side: a 3-4-5 triangle), and beyond it.
+    /// A point with reach 5: beside it, 4 above it (then 3 to each side: a 3-4-5 triangle), and out of reach.
     #[test]
-    fn off_a_point() {
+    fn keeps_off_a_point() {
         let point = Thing::Convex { corners: vec![dvec2(10.0, 10.0)], reach: 5.0, squeeze: 1.0, less: 0.0 };
         near(one(&point, (2.0, 1.0), 9.5), Some((3.0, 15.0)));
         near(one(&point, (2.0, 1.0), 14.0), Some((5.0, 13.0)));
@@ -215,20 +216,21 @@ mod tests {
         near(one(&point, (2.0, 1.0), 5.0), Some((5.0, 13.0)));
     }
 
-    /// A 45° line kept off by √2/2 square to it: 1 along the eave from the corner that is nearest.
+    /// A 45° line with reach √2/2 perpendicular to it: 1 along the eave from the nearest corner.
     #[test]
-    fn off_a_slanted_line() {
+    fn keeps_off_a_slanted_line() {
         let line = Thing::Convex {
             corners: vec![dvec2(0.0, 0.0), dvec2(10.0, 10.0)],
             reach: std::f64::consts::FRAC_1_SQRT_2,
             squeeze: 1.0,
             less: 0.0,
         };
-        // The upper left corner at (u, v + 1) is 1 to the right of the line at height v + 1; the lower right to the left of it.
+        // The upper left corner at (u, v + 1) is 1 to the right of the line at height v + 1; the lower right corner to
+        // the left of it.
         near(one(&line, (2.0, 1.0), 4.0), Some((4.0 - 2.0 - 1.0, 5.0 + 1.0)));
     }
 
-    /// In plan with a slope factor of 2, 5 of plan are 10 up the slope.
+    /// In plan with a slope factor of 2, 5 in plan are 10 up the slope.
     #[test]
     fn measured_in_plan() {
         let point = Thing::Convex { corners: vec![dvec2(0.0, 0.0)], reach: 5.0, squeeze: 2.0, less: 0.0 };
@@ -242,7 +244,8 @@ mod tests {
         near(one(&level, (2.0, 1.0), 3.0), None);
         near(one(&level, (2.0, 1.0), 3.1), Some((HAIR, 8.0 - HAIR)));
         near(one(&level, (2.0, 1.0), 5.0), None);
-        // Rising by 1 in 2 from (0, 4): at its left side a rectangle whose head is at 4.5 needs the line at 5.5, so u = 3.
+        // Rising 1 in 2 from (0, 4): at its left side, a rectangle with its head at 4.5 needs the line at 5.5, so u =
+        // 3.
         let rising = Thing::Below { a: dvec2(0.0, 4.0), b: dvec2(8.0, 8.0), room: 1.0 };
         near(one(&rising, (2.0, 1.0), 3.5), Some((-2.0 + HAIR, 3.0)));
         let falling = Thing::Below { a: dvec2(0.0, 8.0), b: dvec2(8.0, 4.0), room: 1.0 };
@@ -250,7 +253,7 @@ mod tests {
     }
 
     #[test]
-    fn ground_in_common_and_the_middle() {
+    fn overlap_and_centre_limits() {
         let ground = Thing::Ground { rect: Rect { min: dvec2(1.0, 1.0), max: dvec2(2.0, 2.0) }, by: 0.1 };
         near(one(&ground, (2.0, 1.0), 0.5), Some((-0.9, 1.9)));
         near(one(&ground, (2.0, 1.0), 0.1), None);

@@ -1,4 +1,5 @@
-//! Faces that trip an argument up: borders a hair out of line, slivers, corners turned in, holes, kits and books of other minds.
+//! Faces that break easy assumptions: borders slightly out of line, slivers, concave corners, holes, unusual kits and
+//! books.
 
 use super::{House, Kind, empty};
 use crate::dice::Dice;
@@ -9,7 +10,7 @@ use chalkcourse_job::{
 };
 use std::sync::Arc;
 
-/// One or two drawn faces of an awkward shape, with a kit and a book that may ask for something else than usual.
+/// One or two drawn faces of an awkward shape, with a kit and a book that may differ from the usual ones.
 pub fn awkward(seed: u64) -> House {
     let mut dice = Dice::new(seed ^ 0xa3b0_0000_0000);
     let with_fire = dice.chance(0.4);
@@ -46,12 +47,12 @@ fn outline(dice: &mut Dice) -> (Vec<DVec2>, Kind) {
     let (wide, high) = (dice.within(4.0, 13.0), dice.within(2.5, 8.0));
     let hair = |dice: &mut Dice| dice.within(-0.002, 0.002);
     let corners = match dice.below(7) {
-        // A rectangle whose rakes lean, and whose eave and ridge are a hair out of level.
+        // A rectangle with leaning rakes, its eave and ridge slightly out of level.
         0 | 1 => {
             let at = [(0.0, 0.0), (wide, 0.0), (wide, high), (0.0, high)];
             at.map(|(x, y)| dvec2(x + hair(dice), y + hair(dice))).to_vec()
         }
-        // Just so many modules wide, or a hair less.
+        // Exactly a number of modules wide, or slightly less.
         2 => {
             let many = 2.0 + dice.below(5) as f64;
             let wide =
@@ -67,13 +68,13 @@ fn outline(dice: &mut Dice) -> (Vec<DVec2>, Kind) {
                 vec![dvec2(left, 0.0), dvec2(wide - right, 0.0), dvec2(wide, high), dvec2(0.0, high)]
             }
         }
-        // An L, a step in the eave.
+        // An L, with a step in the eave.
         4 => {
             let (x, y) = (wide * dice.within(0.3, 0.7), high * dice.within(0.15, 0.6));
             let at = [(0.0, 0.0), (x, 0.0), (x, y), (wide, y), (wide, high), (0.0, high)];
             at.map(DVec2::from).to_vec()
         }
-        // A T with a sliver to one side.
+        // A T with a sliver on one side.
         5 => {
             let (x, z) = (wide * dice.within(0.2, 0.4), wide * dice.within(0.6, 0.9));
             let (y, thin) = (high * dice.within(0.3, 0.6), dice.within(0.05, 0.4));
@@ -91,7 +92,7 @@ fn outline(dice: &mut Dice) -> (Vec<DVec2>, Kind) {
             ];
             at.map(DVec2::from).to_vec()
         }
-        // Any star.
+        // A random star-shaped polygon.
         _ => {
             let many = 5 + dice.below(6);
             let middle = dvec2(wide, high) / 2.0;
@@ -113,7 +114,7 @@ fn through(dice: &mut Dice, job: &mut Resolved, right: f64, top: f64) {
             0 => Shape::Circle { diameter: inches(dice, 1.5, 20.0) },
             1 => Shape::Rectangle { along: inches(dice, 4.0, 40.0), up: inches(dice, 4.0, 40.0) },
             _ => {
-                // A corner turned in now and then.
+                // Sometimes with a concave corner.
                 let many = 3 + dice.below(4);
                 let at = |i: usize, dice: &mut Dice| {
                     DVec2::from_angle(std::f64::consts::TAU * i as f64 / many as f64) * dice.within(0.08, 0.5)

@@ -1,10 +1,10 @@
-//! What comes through a usual roof, at places where it does.
+//! Penetrations of a usual roof, at usual places.
 
 use crate::dice::Dice;
 use chalkcourse_geometry::{DVec2, Length, distance_to_segment};
 use chalkcourse_job::{Face, Penetration, PenetrationId, PenetrationKind, Resolved, Shape};
 
-/// Two to six pipes, vents, at most two skylights and at most one chimney, on faces that something can stand on.
+/// Adds two to six pipes and vents, with at most two skylights and one chimney, on faces with enough room.
 pub(super) fn put(dice: &mut Dice, job: &mut Resolved) {
     let many = 2 + dice.below(5);
     let mut kinds = vec![PenetrationKind::PipeBoot; 4];
@@ -48,9 +48,9 @@ fn shape(dice: &mut Dice, kind: PenetrationKind) -> Shape {
     }
 }
 
-/// A place in a face, well off its border and off what is there already; `None` where none was found.
+/// A place in a face, well away from its border and from other penetrations; `None` if none was found.
 fn place(dice: &mut Dice, job: &Resolved, kind: PenetrationKind) -> Option<DVec2> {
-    // How far up the slope, as shares of it, and how far off the border, metres.
+    // The range up the slope, as shares of its height, and the distance from the border, metres.
     let (from, to, off) = match kind {
         PenetrationKind::Vent => (0.65, 0.92, 0.4),
         PenetrationKind::Chimney => (0.45, 0.95, 0.6),
@@ -69,7 +69,7 @@ fn place(dice: &mut Dice, job: &Resolved, kind: PenetrationKind) -> Option<DVec2
         let at = plane.to_plan(bounds.min + bounds.size() * share);
         let border = face.outline.sides().map(|(_, _, a, b)| distance_to_segment(at, a, b));
         let clear = face.outline.contains(at) && border.fold(f64::INFINITY, f64::min) > off;
-        // Where parts lie over one another only what is seen is roof.
+        // Where parts overlap, only the visible face counts.
         let seen = job.faces.iter().filter(|face| face.outline.contains(at)).count() == 1;
         if clear && seen && job.penetrations.iter().all(|other| other.at.distance(at) > 1.2) {
             return Some(at);

@@ -1,4 +1,4 @@
-//! Corners and holes of a drawn face that come, go and move at random.
+//! Corners and holes of a drawn face that are added, removed and moved at random.
 
 use super::{again, empty, face};
 use chalkcourse_geometry::{DVec2, EdgeKind, SideId, dvec2};
@@ -6,7 +6,7 @@ use chalkcourse_job::{Edit, Face, History, apply};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// What a person does; places and numbers are made to fit when it is done.
+/// A user action; indices and positions are made valid when it is applied.
 #[derive(Clone, Debug)]
 enum Act {
     Add(usize, f64, f64),
@@ -26,7 +26,7 @@ fn act() -> impl Strategy<Value = Act> {
     ]
 }
 
-/// The face after an act, and the corner that moved: from where to where.
+/// The face after an action, and the corner that moved: from where to where.
 fn done(face: &Face, act: &Act) -> Option<(Face, Option<(DVec2, DVec2)>)> {
     let sides: Vec<(usize, usize, DVec2, DVec2)> = face.outline.sides().collect();
     let pick = |n: usize| sides[n % sides.len()];
@@ -70,7 +70,7 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 200, ..ProptestConfig::default() })]
 
     #[test]
-    fn on_a_drawn_face_a_number_never_passes_to_another_side(
+    fn ids_never_pass_to_another_side_of_a_drawn_face(
         acts in prop::collection::vec(act(), 1..25),
         clockwise in any::<bool>(),
     ) {
@@ -106,7 +106,7 @@ proptest! {
             }
             let lost: Vec<SideId> = old.keys().filter(|id| !new.contains_key(*id)).copied().collect();
             gone.extend(&lost);
-            // The longer piece has the number; the shorter side loses it.
+            // The longer piece keeps the number; the shorter side loses it.
             match act {
                 Act::Add(..) => {
                     let (id, _) = old.iter().find(|(id, line)| new[*id] != **line).unwrap();
@@ -120,7 +120,7 @@ proptest! {
                 }
                 _ => {}
             }
-            // A kind that was said of a side holds for nothing that was no part of that side.
+            // A user-set edge kind never applies to a line that was not part of its side.
             for (id, line) in &new {
                 if let Some(kind) = after.overruled_kind(*id) {
                     let from = old.iter().any(|(id, was)| before.overruled_kind(*id) == Some(kind) && is(*was, *line));

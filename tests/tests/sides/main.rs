@@ -1,7 +1,8 @@
-//! Numbers of sides, and what is said by them, over edits of all kinds: no number ever passes to another side.
+//! Side numbers, and what refers to them, over edits of all kinds: a number never passes to another side.
 //!
-//! What is the same side is told here without the numbers: on a drawn face a side keeps one of its ends while one corner
-//! comes, goes or moves; on a face of a part it goes on along the same line, the same wall of a part, or the same other face.
+//! Here the identity of a side is decided without its number: on a drawn face a side keeps one of its ends while one
+//! corner is added, removed or moved; on a face of a part it continues along the same line, the same wall of a part, or
+//! the same adjacent face.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may stop at the first surprise")]
 
 mod drawn;

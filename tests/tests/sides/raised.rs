@@ -1,4 +1,4 @@
-//! Parts of a house that are changed at random, and the sides of their faces.
+//! Parts of a house that are edited at random, and the sides of their faces.
 
 use super::{again, empty};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
@@ -8,7 +8,7 @@ use chalkcourse_layout::Layout;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
-/// What a side of a part's face is, told by its line, the walls that it runs along, and the faces beyond it.
+/// The identity of a side of a part's face: its lines, the walls that it runs along, and the faces beyond it.
 #[derive(Clone, Debug)]
 struct Seen {
     lines: Vec<(DVec2, DVec2)>,
@@ -16,14 +16,15 @@ struct Seen {
     faces: BTreeSet<(PartId, u32)>,
 }
 
-/// How far mitred corners may reach beyond a wall, metres: far at a sharp one.
+/// How far mitred corners may extend beyond a wall, metres: far at a sharp one.
 const MITRE: f64 = 20.0;
 
-/// So far beyond a side is looked for what is there, metres. The roof itself tells no neighbour where corners of the two faces do not
-/// lie on each other. Where what is there is narrower than a finger, so that a side is as good as beside the next one too, both are.
+/// Distances beyond a side at which to look for what is there, metres. The roof reports no neighbour where the corners
+/// of the two faces don't coincide. Where what is beyond is narrower than 2 cm, so that a side is practically next to
+/// the following face too, both count.
 const BEYOND: [f64; 2] = [0.0005, 0.02];
 
-/// The edges of the ground that a part covers: its walls moved out by their overhangs.
+/// The edges of the area that a part covers: its walls offset by their overhangs.
 fn edges(job: &Resolved) -> Vec<((PartId, u32), DVec2, DVec2)> {
     let mut list = Vec::new();
     for part in &job.parts {
@@ -40,7 +41,8 @@ fn edges(job: &Resolved) -> Vec<((PartId, u32), DVec2, DVec2)> {
     list
 }
 
-/// Whether a side runs along an edge: all of it, as far as mitred corners may reach, or over walls in a line of which this is one.
+/// Whether a side runs along an edge: entirely, as far as mitred corners may extend, or over collinear walls of which
+/// this is one.
 fn runs_along((a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)) -> bool {
     let beyond = (d - c).normalize_or_zero() * MITRE;
     let near = |p: DVec2, q: DVec2, r: DVec2| distance_to_segment(p, q, r) < 0.004;
@@ -86,7 +88,7 @@ fn is_same(was: &Seen, now: &Seen) -> bool {
         end > start && near(c + along * start) && near(c + along * end)
     };
     let lies_there = was.lines.iter().any(|one| now.lines.iter().any(|two| on_one_line(*one, *two)));
-    // Of a side shorter than a hand the roof does not tell what is beyond it.
+    // The roof does not report what is beyond a side shorter than 5 cm.
     let length = |side: &Seen| side.lines.iter().map(|(a, b)| a.distance(*b)).sum::<f64>();
     if length(was).min(length(now)) < 0.05 {
         return true;
@@ -213,7 +215,7 @@ fn edit_of(job: &Resolved, build: &Build) -> Option<Edit> {
     }
 }
 
-/// Edits one after the other: no number of a side passes to another side, none is used again, and all can be undone.
+/// Consecutive edits: no side number passes to another side, none is reused, and all edits can be undone.
 fn numbers_stay(steps: &[Build]) -> Result<(), TestCaseError> {
     let mut history = History::new(house());
     let mut past = vec![history.job().clone()];
@@ -231,7 +233,7 @@ fn numbers_stay(steps: &[Build]) -> Result<(), TestCaseError> {
             prop_assert!(face.sides.are_sound() && face.sides.fit(&face.outline));
         }
         let known = |id: FaceId| before.faces.iter().chain(&before.resting).find(|face| face.id == id);
-        // A side that is too short to be an edge of the roof, or lies on another face, has its number all the same.
+        // A side that is too short to be an edge of the roof, or lies on another face, still has its number.
         let is_free = |(face, side): (FaceId, SideId)| {
             known(face).is_none_or(|face| side >= face.sides.next() || face.sides.place_of(side).is_some())
         };
@@ -261,7 +263,7 @@ fn numbers_stay(steps: &[Build]) -> Result<(), TestCaseError> {
         history.undo();
         prop_assert_eq!(&**history.job(), &*past[past.len() - 1]);
     }
-    // Set free, its sides are the drawn face's.
+    // When the part is set free, its sides become those of the drawn face.
     let job = history.job();
     let free = apply(job, &Edit::FreePart(job.parts[0].id)).unwrap();
     for face in &free.faces {
@@ -275,29 +277,30 @@ proptest! {
     #![proptest_config(ProptestConfig { cases: 60, ..ProptestConfig::default() })]
 
     #[test]
-    fn on_a_raised_face_a_number_never_passes_to_another_side(steps in prop::collection::vec(build(), 1..14)) {
+    fn ids_never_pass_to_another_side_of_a_raised_face(steps in prop::collection::vec(build(), 1..14)) {
         numbers_stay(&steps)?;
     }
 }
 
-/// A corner on an eave makes two walls in a line of one, with one eave over both. When its end is dragged, the eave bends there, and its
-/// number stays over the longer wall.
+/// A corner on an eave splits one wall into two collinear ones, with one eave over both. When its end is dragged, the
+/// eave bends there, and its number stays with the longer wall.
 #[test]
-fn an_eave_over_two_walls_that_bends_between_them_stays_over_the_longer() {
+fn a_bent_eave_stays_with_the_longer_wall() {
     numbers_stay(&[Build::Add(0, 0, 0.5716), Build::Corner(0, 0, 0.0, 0.2623)]).unwrap();
 }
 
-/// A dormer that stands over a hip, with its ridge 2 mm from where its west slope leaves the east face: of that slope the side of the
-/// east face has a strip of 2 mm beyond it, and then comes the other slope. Pushed on, the strip is wide, and the side the same.
+/// A dormer over a hip, with its ridge 2 mm from where its west slope leaves the east face: beyond that slope's side
+/// there is a 2 mm strip of the east face, and then the other slope. After another push the strip is wide, and the side
+/// the same.
 #[test]
-fn a_side_along_a_strip_of_a_slope_is_the_same_when_the_strip_is_wide() {
+fn a_side_along_a_narrow_strip_keeps_its_id_when_the_strip_widens() {
     numbers_stay(&[Build::Shift(1, 2.2042488464189374, 0.0), Build::Shift(1, 1.3295608935219159, 0.0)])
         .unwrap();
 }
 
-/// A hip that goes while the side beyond it is a gable has its number again afterwards.
+/// A hip that disappears while the side beyond it is a gable gets its number back afterwards.
 #[test]
-fn a_side_that_was_hidden_is_the_same_when_it_comes_back() {
+fn a_hidden_side_gets_its_id_back() {
     let job = house();
     let south = job.faces.iter().find(|face| face.name == "South").unwrap().clone();
     let hips: Vec<SideId> = seen(&job)

@@ -1,4 +1,4 @@
-//! A waiver covers the side that it was given for, and no other.
+//! A waiver covers the side that it was granted for, and no other.
 
 use super::{again, empty, face};
 use chalkcourse_geometry::{Length, SideId, dvec2};
@@ -40,7 +40,7 @@ fn setbacks(job: &Resolved) -> Vec<Finding> {
     check(job, &Layout::of(job)).into_iter().filter(|finding| finding.rule == "setback").collect()
 }
 
-/// Where in plan, along x, the setbacks are that somebody waived, and those that nobody did.
+/// Positions along x in plan of the waived setbacks, and of those not waived.
 fn waived(job: &Resolved) -> (Vec<f64>, Vec<f64>) {
     let x = |finding: &Finding| {
         let shape = &finding.place.shape;
@@ -65,9 +65,10 @@ fn put(job: &Resolved, face: Face) -> Resolved {
     next
 }
 
-/// Where sides are counted, the east rake without two corners of the eave before it has the number that the west rake had.
+/// If sides were referred to by position, then with two corners of the eave before it removed, the east rake would have
+/// the number that the west rake had.
 #[test]
-fn a_waiver_stays_on_its_rake_when_corners_of_the_eave_go() {
+fn a_waiver_stays_on_its_rake_when_eave_corners_are_removed() {
     let mut less = with_east_waived(&two_rakes());
     for corner in [3, 2] {
         less = put(&less, less.faces[0].without_corner(0, corner).unwrap());
@@ -76,25 +77,25 @@ fn a_waiver_stays_on_its_rake_when_corners_of_the_eave_go() {
 }
 
 #[test]
-fn a_waiver_stays_on_its_rake_when_corners_come() {
+fn a_waiver_stays_on_its_rake_when_corners_are_added() {
     let mut job = with_east_waived(&two_rakes());
     for (side, at) in [(0, (2.0, 0.0)), (0, (1.0, -0.1)), (6, (10.0, 0.0))] {
         job = put(&job, job.faces[0].with_corner_added(0, side, at.into()).unwrap());
         assert_eq!(waived(&job).0, [12.0]);
     }
-    // On the rake itself: the longer piece is the rake.
+    // On the rake itself: the longer piece remains the rake.
     let (_, side) = job.faces[0].sides.place_of(SideId(5)).unwrap();
     job = put(&job, job.faces[0].with_corner_added(0, side, dvec2(12.0, 1.0)).unwrap());
     assert_eq!(waived(&job).0, [12.0]);
 }
 
 #[test]
-fn a_waiver_of_a_rake_that_went_into_another_side_covers_nothing() {
+fn a_waiver_of_a_merged_rake_covers_nothing() {
     let job = with_east_waived(&two_rakes());
     let less = put(&job, job.faces[0].without_corner(0, 6).unwrap());
     assert_eq!(waived(&less).0, Vec::<f64>::new());
     assert!(less.faces[0].sides.place_of(SideId(5)).is_none());
-    // It stays gone when a corner comes to where the old one was.
+    // It stays gone when a corner is added where the old one was.
     let back = less.faces[0].with_corner_added(0, 5, dvec2(12.0, 6.0)).unwrap();
     assert_eq!(waived(&put(&less, back)).0, Vec::<f64>::new());
 }

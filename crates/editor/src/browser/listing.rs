@@ -1,48 +1,49 @@
-//! What lies in a folder.
+//! Folder contents.
 
 use std::ffi::OsStr;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
-/// More than this of a folder is not read: a list so long is not looked through.
+/// Most entries to read: nobody looks through a longer list.
 const MOST: usize = 20_000;
 
-/// A folder or a file in a folder.
+/// A folder or file in a folder.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Entry {
     pub(super) name: String,
-    /// The name in small letters, which it is looked for by.
+    /// The name in lower case, for searching.
     small: String,
     pub(super) path: PathBuf,
     pub(super) is_folder: bool,
-    /// Bytes; none for a folder, or where it can't be told.
+    /// Size in bytes; `None` for a folder, or if unknown.
     pub(super) size: Option<u64>,
     pub(super) changed: Option<SystemTime>,
 }
 
-/// A folder with what lies in it: folders first, by name. What is hidden, its name beginning with a dot, is left out.
+/// A folder with its contents: folders first, sorted by name. Hidden entries, with a name starting with a dot, are left
+/// out.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Listing {
     pub(super) folder: PathBuf,
     entries: Vec<Entry>,
-    /// Why it can't be read.
+    /// Why it can't be read, if it can't.
     pub(super) trouble: Option<String>,
 }
 
-/// Which of a folder's entries are shown.
+/// Which entries of a folder are shown.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Filter<'a> {
-    /// A part of the name, in small or great letters; empty for any.
+    /// Part of the name, ignoring case; empty for any.
     pub(super) typed: &'a str,
-    /// What names of files end in; any where there are none.
+    /// File extensions; any if empty.
     pub(super) endings: &'a [&'a str],
-    /// Folders alone.
+    /// Only folders.
     pub(super) folders_only: bool,
 }
 
 impl Entry {
-    /// Whether its name begins so, in small letters.
+    /// Whether its name starts with a prefix given in lower case.
     pub(super) fn begins_with(&self, small: &str) -> bool {
         self.small.starts_with(small)
     }
@@ -62,7 +63,7 @@ impl Listing {
         Self { folder, entries, trouble: None }
     }
 
-    /// What a filter shows, in order.
+    /// The entries that pass a filter, in order.
     pub(super) fn shown(&self, filter: Filter) -> Vec<&Entry> {
         let typed = filter.typed.trim().to_lowercase();
         let kind =
@@ -71,8 +72,8 @@ impl Listing {
         self.entries.iter().filter(|entry| kind(entry) && named(entry)).collect()
     }
 
-    /// The longest way to go on with the beginning of a name that all names with this beginning share; a folder's ends with the
-    /// sign between folders. None where that adds nothing.
+    /// The longest common completion of a prefix among all names that start with it; for a folder followed by a path
+    /// separator. `None` if that adds nothing.
     pub(super) fn completed(&self, begin: &str, filter: Filter) -> Option<String> {
         let shown = self.shown(Filter { typed: "", ..filter });
         let mut with = shown.into_iter().filter(|entry| entry.name.starts_with(begin));
@@ -96,7 +97,7 @@ fn of(path: &Path) -> Option<Entry> {
     if name.starts_with('.') {
         return None;
     }
-    // Of what a link leads to. One that leads nowhere is no file to open.
+    // Metadata of a link's target. A broken link is not a file to open.
     let told = fs::metadata(path).ok()?;
     let is_folder = told.is_dir();
     Some(Entry {
@@ -149,7 +150,7 @@ mod tests {
     }
 
     #[test]
-    fn a_name_is_completed_as_far_as_all_agree() {
+    fn a_name_is_completed_to_the_common_prefix() {
         let (_folder, listing) = folder();
         let to = |begin| listing.completed(begin, JOBS);
         assert_eq!(to("al").as_deref(), Some("alder"));

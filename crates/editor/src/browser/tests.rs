@@ -2,7 +2,7 @@ use super::*;
 use crate::state::OrderFormat;
 use std::fs;
 
-/// A folder with a job, a folder of jobs, and an order that was written.
+/// A folder with a job, a subfolder of jobs, and a written order.
 fn folder() -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     fs::create_dir(folder.path().join("jobs")).unwrap();
@@ -17,7 +17,7 @@ fn names(browser: &Browser) -> Vec<&str> {
 }
 
 #[test]
-fn a_job_is_come_to_through_folders() {
+fn a_job_is_reached_through_folders() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
     assert_eq!(names(&browser), ["jobs", "one.chalk.json"]);
@@ -27,7 +27,7 @@ fn a_job_is_come_to_through_folders() {
     assert_eq!(browser.enter(0), Next::Use(folder.path().join("jobs/two.chalk.json")));
     browser.up();
     assert_eq!((browser.folder(), browser.at), (folder.path(), Some(0)), "where one came from is come to");
-    // A folder that is typed is gone into.
+    // A typed folder is entered.
     browser.typed = folder.path().join("jobs").to_string_lossy().into_owned();
     assert_eq!(browser.done(), Next::Stay);
     assert_eq!((browser.folder(), browser.wrong.as_str()), (&*folder.path().join("jobs"), ""));
@@ -50,7 +50,7 @@ fn the_list_follows_the_path_and_completes_it() {
 }
 
 #[test]
-fn what_is_not_there_is_told_in_the_dialog() {
+fn a_missing_file_is_reported_in_the_dialog() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join("three.chalk.json"));
     assert_eq!(browser.done(), Next::Stay);
@@ -73,7 +73,7 @@ fn a_file_to_write_keeps_its_name_from_folder_to_folder() {
     let there = folder.path().join("jobs/order.txt");
     assert_eq!(browser.typed, there.to_string_lossy());
     assert_eq!(browser.done(), Next::Use(there));
-    // Over one that is there only at the second word, and not if another was chosen between.
+    // An existing file is only replaced on the second confirmation, and not if another was selected in between.
     browser.up();
     assert_eq!(browser.done(), Next::Stay);
     assert!(browser.replace);
@@ -84,7 +84,7 @@ fn a_file_to_write_keeps_its_name_from_folder_to_folder() {
 }
 
 #[test]
-fn a_folder_is_made_and_gone_into() {
+fn a_folder_is_created_and_entered() {
     let folder = folder();
     let mut browser = Browser::new(Ask::SaveAs, &folder.path().join("new.chalk.json"));
     for bad in ["", "a/b", "..", "jobs"] {
@@ -102,7 +102,7 @@ fn a_folder_is_made_and_gone_into() {
 }
 
 #[test]
-fn a_folder_of_buildings_is_taken_as_a_whole() {
+fn a_folder_of_buildings_is_imported_as_a_whole() {
     let folder = folder();
     let mut browser = Browser::new(Ask::ImportFolder, &folder.path().join(""));
     assert_eq!(names(&browser), ["jobs"]);
@@ -111,7 +111,7 @@ fn a_folder_of_buildings_is_taken_as_a_whole() {
 }
 
 #[test]
-fn places_are_named_once() {
+fn frequent_folders_are_listed_once() {
     let recent: Vec<PathBuf> =
         ["/a/1.json", "/a/2.json", "/b/3.json"].into_iter().map(PathBuf::from).collect();
     let places = places(&recent);
@@ -120,7 +120,7 @@ fn places_are_named_once() {
 }
 
 #[test]
-fn no_other_entry_is_chosen_when_all_are_shown_again() {
+fn clearing_the_filter_clears_the_keyboard_selection() {
     let folder = folder();
     let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
     browser.filter = "one".into();

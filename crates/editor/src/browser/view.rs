@@ -1,4 +1,4 @@
-//! How folders and files are shown: places at the left, the list beside them, the path below.
+//! Layout of the file dialog: frequent folders on the left, the list beside them, the path below.
 
 use super::listing::Entry;
 use super::{Browser, Next, Place, places};
@@ -14,7 +14,7 @@ use egui::{
 use std::path::PathBuf;
 
 const WIDTH: f32 = 720.0;
-/// Width of the places, height of a row, and what the columns of size and time take, in points.
+/// Width of the frequent folders, height of a row, and widths of the size and time columns, in points.
 const PLACES: f32 = 150.0;
 const ROW: f32 = 24.0;
 const SIZE: f32 = 76.0;
@@ -23,7 +23,7 @@ const INSET: f32 = 3.0;
 const LIST: &str = "files and folders";
 const PATH: &str = "path";
 
-/// Shows the dialog while it is open. The path, once one was chosen that may be used.
+/// Shows the dialog while it is open. Returns the path once a usable one was chosen.
 pub(crate) fn show(ctx: &Context, open: &mut Option<Browser>, recent: &[PathBuf]) -> Option<(Ask, PathBuf)> {
     let browser = open.as_mut()?;
     let mut next = Next::Stay;
@@ -75,7 +75,7 @@ pub(crate) fn show(ctx: &Context, open: &mut Option<Browser>, recent: &[PathBuf]
     None
 }
 
-/// Up, the folder that is listed, and what makes one in it.
+/// The bar with the up button, the listed folder, and the button to create one.
 fn bar(ui: &mut Ui, browser: &mut Browser) {
     ui.horizontal(|ui| {
         let above = browser.folder().parent().is_some();
@@ -134,7 +134,7 @@ fn place_list(ui: &mut Ui, browser: &mut Browser, recent: &[PathBuf], height: f3
     });
 }
 
-/// What stands in the columns.
+/// Column headings.
 fn heads(ui: &mut Ui) {
     let (rect, _) = ui.allocate_exact_size(Vec2::new(ui.available_width(), 18.0), Sense::hover());
     let p = theme::of(ui);
@@ -149,7 +149,7 @@ fn heads(ui: &mut Ui) {
     }
 }
 
-/// What lies in the folder. What comes of a press on it.
+/// The list of entries. Returns the result of clicking one.
 fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
     let id = Id::unique(LIST);
     heads(ui);
@@ -191,7 +191,7 @@ fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
             let mut scroll = ScrollArea::vertical().id_salt("list").auto_shrink([false, false]);
             if let Some(at) = browser.at.filter(|_| moved) {
                 let seen = inner.height();
-                // In the middle, so that what lies around it is seen.
+                // Centre it, so that the entries around it are visible.
                 scroll = scroll.vertical_scroll_offset((at as f32 * ROW - (seen - ROW) / 2.0).max(0.0));
             }
             scroll.show_viewport(ui, |ui, seen| {
@@ -219,14 +219,14 @@ fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
     next.0
 }
 
-/// What a press on an entry asks for.
+/// What a click on an entry requests.
 enum Press {
-    /// To go into it, or to take it.
+    /// Entering or taking it.
     Enter,
     Choose,
 }
 
-/// A folder or file, `here` where the keys have come to. What a press on it asks for.
+/// The row of a folder or file; `here` if selected by keyboard. Returns what a click on it requests.
 fn row(ui: &mut Ui, (index, entry): (usize, &Entry), here: bool, at: Rect, in_sight: bool) -> Option<Press> {
     let id = Id::unique((LIST, &entry.path));
     if tree::is_read(ui) {
@@ -294,7 +294,7 @@ fn sign(painter: &egui::Painter, at: Pos2, is_folder: bool, p: &theme::Palette) 
     }
 }
 
-/// What keys do in the list: what comes of it, and whether another entry was come to.
+/// Keyboard control of the list: the result, and whether another entry was selected.
 fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) {
     if !ui.memory(|memory| memory.has_focus(node)) {
         return (Next::Stay, false);
@@ -316,7 +316,7 @@ fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) 
     let to = if by != 0 {
         Some(stepped(browser.at, by, last))
     } else {
-        // A letter goes to the next name that begins with it.
+        // A letter selects the next name that starts with it.
         let typed = ui.input(|input| {
             input.events.iter().find_map(|event| {
                 if let Event::Text(text) = event { Some(text.to_lowercase()) } else { None }
@@ -334,7 +334,7 @@ fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) 
     (Next::Stay, true)
 }
 
-/// What narrows the list.
+/// The filter controls.
 fn narrow(ui: &mut Ui, browser: &mut Browser) {
     ui.add_space(theme::GAP);
     ui.horizontal(|ui| {
@@ -355,13 +355,13 @@ fn narrow(ui: &mut Ui, browser: &mut Browser) {
     });
 }
 
-/// The path. True when Enter was pressed in it.
+/// The path field. Returns true when Enter was pressed in it.
 fn path_field(ui: &mut Ui, browser: &mut Browser) -> bool {
     let id = Id::unique(PATH);
     let list = Id::unique(LIST).with("keys");
     let has = ui.memory(|memory| memory.has_focus(id));
     if has {
-        // Tab completes while there is something to add, and goes on to the next field when there is not.
+        // Tab completes the path if possible, and otherwise moves to the next field.
         let filter = EventFilter { tab: true, horizontal_arrows: true, vertical_arrows: true, escape: false };
         ui.memory_mut(|memory| memory.set_focus_lock_filter(id, filter));
         let pressed = |modifiers, key| ui.input_mut(|input| input.consume_key(modifiers, key));
@@ -393,7 +393,7 @@ fn path_field(ui: &mut Ui, browser: &mut Browser) -> bool {
     false
 }
 
-/// The cursor of a field behind its last letter.
+/// Puts the cursor of a field at the end.
 fn to_end(ui: &Ui, field: Id, typed: &str) {
     let Some(mut state) = egui::text_edit::TextEditState::load(ui.ctx(), field) else { return };
     let end = egui::text::CCursor::new(typed.chars().count());

@@ -1,9 +1,10 @@
-//! How far the arrow keys go.
+//! Step sizes of the arrow keys.
 
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use egui::{Key, Modifiers, Ui};
 
-/// How far the arrow keys of this frame go on the screen, to the right and up: 1 in, with Shift 1 ft, with Alt 1/16 in.
+/// The displacement by arrow keys in this frame on the screen, to the right and up: 1 in, with Shift 1 ft, with Alt
+/// 1/16 in.
 pub(super) fn nudge(ui: &Ui) -> Option<DVec2> {
     let steps = [
         (Modifiers::SHIFT, Length::from_feet(1.0)),
@@ -13,8 +14,8 @@ pub(super) fn nudge(ui: &Ui) -> Option<DVec2> {
     arrows(ui, &steps, true)
 }
 
-/// How far the arrow keys of this frame go on the screen, to the right and up, metres, by what is held beside them: what is held with
-/// more comes first. None where none was pressed; Left and Right only where they are asked for.
+/// The displacement by arrow keys in this frame on the screen, to the right and up, metres, by modifiers: combinations
+/// with more modifiers come first. `None` if none was pressed; Left and Right only with `sideways`.
 pub(super) fn arrows(ui: &Ui, steps: &[(Modifiers, Length)], sideways: bool) -> Option<DVec2> {
     let keys = [
         (Key::ArrowLeft, dvec2(-1.0, 0.0)),

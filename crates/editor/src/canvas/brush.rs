@@ -1,4 +1,4 @@
-//! The strokes that all painting of the plan uses, and what its words keep off.
+//! Drawing primitives shared by all painting of the plan, and the collection of labels and their obstacles.
 
 use super::words::Words;
 use crate::state::Space;
@@ -8,25 +8,25 @@ use chalkcourse_labels::Obstacle;
 use egui::{Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke};
 use std::cell::RefCell;
 
-/// A line that has not so many repeats of its pattern on the screen is drawn whole: nobody could tell the pattern.
+/// Lines with fewer repeats of their dash pattern are drawn solid, since the pattern would not be recognisable.
 const REPEATS: f32 = 3.0;
 
-/// How far a line may be from level or upright to be drawn so, in points.
+/// How far from level or upright a line may be to be drawn as such, in points.
 const LEVEL: f32 = 0.05;
 
-/// What all painting needs.
+/// The context for painting.
 pub(super) struct Brush {
     pub(super) painter: Painter,
     pub(super) space: Space,
     pub(super) palette: &'static Palette,
-    /// The words of this frame, placed when all is painted.
+    /// The labels of this frame, placed after everything is painted.
     pub(super) words: RefCell<Vec<Words>>,
-    /// What they keep off.
+    /// Obstacles for labels.
     pub(super) obstacles: RefCell<Vec<Obstacle>>,
 }
 
 impl Brush {
-    /// Fills a shape given in plan; any shape, with holes.
+    /// Fills any polygon given in plan, including holes.
     pub(super) fn fill(&self, plan: &Polygon, color: Color32) {
         let mut mesh = Mesh::default();
         for triangle in plan.triangles() {
@@ -39,7 +39,7 @@ impl Brush {
         self.painter.add(Shape::mesh(mesh));
     }
 
-    /// Draws all rings of a shape given in plan.
+    /// Draws all rings of a polygon given in plan.
     pub(super) fn outline(&self, plan: &Polygon, stroke: Stroke, dashes: Option<(f32, f32)>) {
         for ring in plan.rings() {
             let mut points: Vec<Pos2> = ring.iter().map(|&p| self.space.screen_from_plan(p)).collect();
@@ -55,15 +55,15 @@ impl Brush {
         }
     }
 
-    /// Draws a line on the screen in the style of a kind: see [`theme::edge_style`].
+    /// Draws a line on the screen in a style: see [`theme::edge_style`].
     pub(super) fn styled(&self, a: Pos2, b: Pos2, color: Color32, style: Style) {
         let mut lines = Mesh::default();
         self.styled_into(&mut lines, (a, b), color, style);
         self.painter.add(Shape::mesh(lines));
     }
 
-    /// As [`Self::styled`], but that level and upright lines, most of a drawing, go into a mesh that the caller adds: on whole
-    /// pixels they need no smooth borders, a fifth of the triangles.
+    /// Like [`Self::styled`], but level and upright lines, most of a drawing, are added to a mesh: aligned to pixels
+    /// they need no antialiasing, which takes a fifth of the triangles.
     pub(super) fn styled_into(
         &self,
         lines: &mut Mesh,
@@ -102,7 +102,7 @@ impl Brush {
         }
     }
 
-    /// A line that runs far off the screen would be cut into dashes without end.
+    /// Whether a line is near the visible area; one that extends far outside would produce far too many dashes.
     fn nearly_seen(&self, a: Pos2, b: Pos2) -> bool {
         (a - b).length() < 50_000.0
             && self.space.area.expand(20.0).intersects(Rect::from_two_pos(a, b).expand(1.0))
@@ -112,7 +112,7 @@ impl Brush {
 /// Width, dashes and gaps of a line.
 pub(super) type Style = (f32, &'static [f32], &'static [f32]);
 
-/// Adds a convex shape.
+/// Adds a convex polygon.
 pub(super) fn fan_into(mesh: &mut Mesh, corners: impl IntoIterator<Item = Pos2>, color: Color32) {
     let first = mesh.vertices.len() as u32;
     for corner in corners {

@@ -1,4 +1,4 @@
-//! Where a tool aims by keys: arrows move a cross over the drawing, and Enter sets there what a click would.
+//! The cross for aiming a tool by keyboard: arrow keys move it over the drawing, and Enter acts like a click there.
 
 use super::arrows::arrows;
 use super::brush::Brush;
@@ -9,52 +9,53 @@ use crate::state::{Camera, Pane, State, View};
 use chalkcourse_geometry::{DVec2, Length, dvec2};
 use egui::{Id, Modifiers, Stroke, Ui, Vec2};
 
-/// The field for the length of the side that is drawn: its arrows aim while nothing is typed in it.
+/// The field for the length of the side being drawn: its arrow keys aim while it is empty.
 pub(super) const LENGTH_FIELD: &str = "next length";
-/// Half of the cross, in points, and how near it comes to the border of the drawing before the drawing moves.
+/// Half the size of the cross, in points, and the distance from the border of the drawing at which the view starts to
+/// follow.
 const ARM: f32 = 11.0;
 const MARGIN: f32 = 24.0;
 
-/// What a tool that is aimed by keys has done so far.
+/// The state of a tool that is aimed by keyboard.
 #[derive(Clone, Copy, Debug, Default)]
 pub(super) struct Aimed {
-    /// The place, in plan, that one goes on from.
+    /// The last point set by the tool, in plan.
     pub(super) from: Option<DVec2>,
-    /// Something is typed, which Left and Right walk in.
+    /// Whether text is typed, in which Left and Right move the cursor.
     pub(super) typed: bool,
 }
 
 /// The cross.
 #[derive(Debug, Default)]
 pub(super) struct Cross {
-    /// In plan; none where the pointer aims.
+    /// Position in plan; `None` while the pointer aims.
     at: Option<DVec2>,
-    /// What the tool went on from when it was moved last.
+    /// The last point of the tool when the cross was last moved.
     from: Option<DVec2>,
 }
 
 impl Cross {
-    /// Puts it away.
+    /// Hides it.
     pub(super) fn put_away(&mut self) {
         *self = Self::default();
     }
 
-    /// Where it is, in plan.
+    /// Its position in plan.
     pub(super) fn at(&self) -> Option<DVec2> {
         self.at
     }
 
-    /// Whether it was moved since the tool set something.
+    /// Whether it was moved since the tool last set a point.
     pub(super) fn is_ahead(&self) -> bool {
         self.at.is_some() && self.at != self.from
     }
 
-    /// Moves it by so much in plan, from where the tool goes on, else from the middle of the view.
+    /// Moves it in plan, starting from the tool's last point, or from the middle of the view.
     fn go(&mut self, by: DVec2, middle: DVec2) {
         self.at = Some(self.at.or(self.from).unwrap_or(middle) + by);
     }
 
-    /// Once a tool has set something, one goes on from there.
+    /// Restarts from the tool's last point after it has set one.
     fn follow(&mut self, from: Option<DVec2>) {
         if from != self.from {
             self.from = from;
@@ -74,7 +75,7 @@ impl Cross {
     }
 }
 
-/// Hears the arrow keys that aim, before a field of the strip does.
+/// Handles the arrow keys for aiming, before a text field of the strip does.
 pub(super) fn walk(ui: &Ui, document: &Document, state: &State, own: &mut Canvas) {
     let Some(aimed) = own.tools.of(state.tool).aimed() else {
         own.cross.put_away();
@@ -99,7 +100,7 @@ pub(super) fn walk(ui: &Ui, document: &Document, state: &State, own: &mut Canvas
     }
 }
 
-/// The middle of what is seen, in plan.
+/// The middle of the visible area, in plan.
 pub(super) fn middle(document: &Document, state: &State) -> DVec2 {
     let centre = state.camera.centre;
     match state.view {
@@ -110,7 +111,7 @@ pub(super) fn middle(document: &Document, state: &State) -> DVec2 {
     }
 }
 
-/// The view after the cross, where it has come to the border.
+/// Scrolls the view to follow the cross near the border.
 pub(super) fn keep_in_view(stage: &Stage, own: &Canvas, actions: &mut Actions) {
     let Some(at) = own.cross.at else { return };
     let room = stage.space.area.shrink(MARGIN);

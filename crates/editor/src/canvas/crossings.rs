@@ -1,6 +1,6 @@
 use chalkcourse_geometry::Polygon;
 
-/// Where a level line crosses the border of a shape, from the left.
+/// Where a level line crosses the border of a polygon, from the left.
 pub(super) fn crossings(shape: &Polygon, v: f64) -> Vec<f64> {
     let mut crossings: Vec<f64> = shape
         .sides()

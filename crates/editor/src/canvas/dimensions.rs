@@ -1,5 +1,5 @@
-//! Dimensions of what is held: of a block from its four sides to the border of its face, of a face that was drawn its sides.
-//! Each can be typed over, and what is held changes so that it is true.
+//! Dimensions of the selection: from the four sides of a block to the border of its face, or the sides of a drawn face.
+//! Each can be edited, which changes the selected object accordingly.
 
 use super::crossings::crossings;
 use super::hit::block_rect;
@@ -15,16 +15,16 @@ use chalkcourse_geometry::{DVec2, Length, Polygon, Rect, RoofFace, dvec2};
 use chalkcourse_job::{Edit, FaceId};
 use egui::{CursorIcon, Id, Key, Role, Sense, TextEdit, Ui, WidgetInfo};
 
-/// A dimension that is being typed over.
+/// A dimension being edited.
 #[derive(Clone, Debug)]
 pub(crate) struct Typing {
     of: Dimension,
     typed: String,
-    /// The field has had the keyboard.
+    /// Whether the field has had keyboard focus.
     begun: bool,
 }
 
-/// A dimension as it is drawn: what, how long now, and the room of its words.
+/// A dimension as drawn: which one, its present length, and the rectangle of its label.
 struct Shown {
     of: Dimension,
     length: Length,
@@ -33,14 +33,15 @@ struct Shown {
 }
 
 impl Shown {
-    /// One whose words stand on the drawing.
+    /// A dimension whose label is on the drawing.
     fn of(own: &Canvas, of: Dimension, length: Length, words: String) -> Option<Self> {
         let label = own.shown.iter().find(|it| it.of == Of::Dimension(of))?;
         Some(Self { of, length, words, rect: bounds(label.placed.as_ref()?) })
     }
 }
 
-/// The dimensions of a block in the frame of its face, from the border of the face to the block or on from it.
+/// The dimensions of a block in the frame of its face: lines from the border of the face to the block, or from the
+/// block to the border.
 pub(super) fn of_block(face: &RoofFace, bounds: Rect) -> Vec<(Toward, DVec2, DVec2)> {
     let middle = bounds.centre();
     let across = crossings(&face.frame, middle.y);
@@ -48,7 +49,7 @@ pub(super) fn of_block(face: &RoofFace, bounds: Rect) -> Vec<(Toward, DVec2, DVe
     let upright = crossings(&turned, middle.x);
     let before = |list: &[f64], at: f64| list.iter().copied().filter(|x| *x <= at).reduce(f64::max);
     let after = |list: &[f64], at: f64| list.iter().copied().filter(|x| *x >= at).reduce(f64::min);
-    // Off the middle, so that the lines don't run through the handles there.
+    // Off centre, so that the lines don't run through the handles.
     let beside = middle + bounds.size() * 0.12;
     let along = |from: f64, to: f64| (dvec2(from, beside.y), dvec2(to, beside.y));
     let up = |from: f64, to: f64| (dvec2(beside.x, from), dvec2(beside.x, to));
@@ -61,7 +62,7 @@ pub(super) fn of_block(face: &RoofFace, bounds: Rect) -> Vec<(Toward, DVec2, DVe
     lines.into_iter().filter_map(|(toward, line)| line.map(|(from, to)| (toward, from, to))).collect()
 }
 
-/// How far the block must go in the frame of its face, so that a dimension becomes `wanted`.
+/// The displacement of a block in the frame of its face that changes a dimension by `by`.
 fn step(toward: Toward, by: f64) -> DVec2 {
     match toward {
         Toward::Left => dvec2(by, 0.0),
@@ -71,7 +72,7 @@ fn step(toward: Toward, by: f64) -> DVec2 {
     }
 }
 
-/// Lets the dimensions be pressed and typed over.
+/// Lets dimensions be clicked and edited.
 pub(crate) fn dimension_fields(
     ui: &mut Ui,
     stage: &Stage,
@@ -126,7 +127,7 @@ fn of_what_is_held(stage: &Stage, document: &Document, state: &State, own: &Canv
     sides.collect()
 }
 
-/// The drawn face whose sides can be typed over: the one that is held. The sides of a face that follows from a part are changed there.
+/// The selected drawn face, whose sides can be edited. The sides of a part's face are edited at the part.
 pub(super) fn face_of_sides(document: &Document, state: &State) -> Option<FaceId> {
     let job = document.job();
     let held =
@@ -171,8 +172,8 @@ fn field(ui: &mut Ui, it: &Shown, document: &Document, own: &mut Canvas, actions
     }
 }
 
-/// What makes a dimension as long as was typed: the block goes there; of a side its end moves along it, with the corners of other
-/// faces that lie there. None for a side of no length.
+/// The action that gives a dimension the typed length: moves the block; for a side, moves its end along it, along with
+/// coincident corners of other faces. `None` for a side of zero length.
 fn changed(document: &Document, it: &Shown, wanted: Length) -> Option<Action> {
     let job = document.job();
     match it.of {
@@ -187,7 +188,7 @@ fn changed(document: &Document, it: &Shown, wanted: Length) -> Option<Action> {
             if wanted.metres() < 0.01 || it.length.metres() < 1e-6 {
                 return None;
             }
-            // On one plane lengths along one direction go as those in plan.
+            // On a plane, lengths in the same direction are proportional to those in plan.
             let to = a + (b - a) * (wanted.metres() / it.length.metres());
             let moved = corners_at(job, b).into_iter();
             let edits = moved

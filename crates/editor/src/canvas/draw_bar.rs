@@ -1,4 +1,4 @@
-//! The strip over the drawing: what the tool does, and what can be typed or chosen for it.
+//! The strip over the drawing: the current tool, and its inputs and options.
 
 use super::Canvas;
 use super::tools::Tool;
@@ -7,7 +7,8 @@ use crate::state::State;
 use crate::{Document, theme};
 use egui::{RichText, Ui};
 
-/// Shows the strip, a row below another where the tool has two; what to do next stands at the end of the first, which has more room.
+/// Shows the strip, with a second row if the tool needs one; the hint is at the end of the first row, which has more
+/// space.
 pub(crate) fn draw_bar(
     ui: &mut Ui,
     document: &Document,
@@ -40,7 +41,7 @@ pub(crate) fn draw_bar(
     }
 }
 
-/// What to do next.
+/// The hint on what to do next.
 fn hint(ui: &mut Ui, tool: &dyn Tool, document: &Document, state: &State) {
     let quiet = theme::of(ui).quiet;
     ui.add(egui::Label::new(RichText::new(tool.hint(document, state)).color(quiet)).truncate());

@@ -1,4 +1,4 @@
-//! Drags: from where they began and where the pointer is, the edit that they mean.
+//! Drags: computes the edit from the start of a drag and the pointer position.
 
 use super::hit::Hit;
 use super::snap::{self, Guide, Scene};
@@ -14,7 +14,7 @@ use chalkcourse_job::{
 use chalkcourse_layout::Layout;
 use chalkcourse_words::Said;
 
-/// What is being dragged, as it was when the drag began.
+/// What is being dragged, in its state at the start of the drag.
 #[derive(Clone, Debug)]
 pub(crate) enum Gesture {
     MoveBlock {
@@ -57,12 +57,12 @@ pub(crate) enum Gesture {
     Tape {
         from: DVec2,
     },
-    /// A box around what is to be held, beside what is held already or not.
+    /// A selection box; `beside` is the selection that it adds to.
     Box {
         from: DVec2,
         beside: Group,
     },
-    /// Several things at once.
+    /// Several objects at once.
     MoveGroup {
         start: Group,
         grab: DVec2,
@@ -73,7 +73,7 @@ pub(crate) enum Gesture {
         ring: usize,
         corner: usize,
     },
-    /// Parts as they are.
+    /// Whole parts.
     MovePart {
         name: String,
         parts: Vec<PartId>,
@@ -85,16 +85,16 @@ pub(crate) enum Gesture {
         mode: PictureMode,
         grab: DVec2,
     },
-    /// It was given up; the rest of the drag does nothing.
+    /// The drag was cancelled; its remainder does nothing.
     Dropped,
 }
 
-/// The drag that goes on.
+/// The drag in progress.
 #[derive(Debug, Default)]
 pub(super) struct Drag {
     /// What is being dragged.
     pub(super) gesture: Option<Gesture>,
-    /// Why what is dragged, or drawn, stopped where it is.
+    /// Guides that show what the dragged or drawn object snapped to.
     pub(super) guides: Vec<Guide>,
 }
 
@@ -104,7 +104,7 @@ impl Drag {
         self.guides.clear();
     }
 
-    /// Gives it up; the rest of it does nothing. False where none goes on, or it was given up before.
+    /// Cancels the drag; its remainder does nothing. Returns false if there is none, or it was already cancelled.
     pub(super) fn give_up(&mut self) -> bool {
         let goes_on = self.gesture.as_ref().is_some_and(|gesture| !matches!(gesture, Gesture::Dropped));
         if goes_on {
@@ -115,7 +115,7 @@ impl Drag {
     }
 }
 
-/// What a drag means now.
+/// The result of a drag so far.
 pub(crate) struct Step {
     pub(crate) label: Said,
     pub(crate) edit: Edit,
@@ -123,7 +123,7 @@ pub(crate) struct Step {
 }
 
 impl Gesture {
-    /// The drag that begins on a hit: of a part that is held before what lies on it.
+    /// The drag that starts on a hit: the selected part takes precedence over what is on it.
     pub(crate) fn begin(
         hit: Hit,
         job: &Resolved,
@@ -171,8 +171,8 @@ impl Gesture {
         }
     }
 
-    /// What the drag means with the pointer at `plan`. `free` passes all snaps, `alone` leaves the corners of
-    /// other faces where they are.
+    /// The result of the drag with the pointer at `plan`. `free` disables snapping, `alone` leaves coincident corners
+    /// of other faces in place.
     pub(crate) fn step(&self, scene: Scene, plan: DVec2, free: bool, alone: bool) -> Option<Step> {
         let put = |label: Said, block: Block, guides| Step { label, edit: Edit::PutBlock(block), guides };
         match self {
@@ -187,7 +187,7 @@ impl Gesture {
                 let mut guides = snapped(scene, &mut block, free);
                 let there = block.at;
                 keep_on_face(scene.job, scene.layout, &mut block);
-                // What it snapped to is no reason any more where the edge held it back.
+                // If the edge held it back, it did not stop because of the snap.
                 if there.distance(block.at) > 1e-6 {
                     guides.clear();
                 }
@@ -239,7 +239,7 @@ impl Gesture {
                 let wide = new_block(scene.job, *face, *from);
                 let fits = ((to - *from).abs() / wide.spacing(&scene.job.kit)).floor();
                 let wide = wide.with_size(fits.y.min(100.0) as u32, fits.x.min(100.0) as u32);
-                // Where the button went down stays a corner of it.
+                // The point where the button went down stays a corner of the block.
                 let (left, down) = (to.x < from.x, to.y < from.y);
                 let back = edits::standing::room_of(scene.job, scene.layout, &wide).map(|room| room.size());
                 let back = back.unwrap_or(DVec2::ZERO) * DVec2::new(f64::from(left), f64::from(down));
@@ -261,14 +261,14 @@ impl Gesture {
     }
 }
 
-/// A block that was taken hold of at `grab` in the frame of its face and dragged to a place in plan: on the face that is there. What
-/// is not on any face stays on its own.
+/// A block grabbed at `grab` in the frame of its face and dragged to a point in plan: on the face there, or on its own
+/// face if there is none.
 fn moved_block(scene: Scene, start: &Block, plane: &Plane, grab: DVec2, plan: DVec2) -> Block {
     let on_own = Block { at: start.at + plane.to_frame(plan) - grab, ..start.clone() };
     let over = || {
         let face = face_at(scene.layout, plan).filter(|face| *face != start.face && !scene.one_face)?;
         let (_, on) = scene.layout.face(face)?;
-        // The place where it was taken hold of stays under the pointer, seen from the middle of the block.
+        // The grabbed point stays under the pointer, relative to the centre of the block.
         let middle = edits::standing::room_of(scene.job, scene.layout, start)?.centre();
         let at = on.plane.to_frame(plan) - (grab - middle) - (middle - start.at);
         let mut block = Block { face, at, ..start.clone() };
@@ -277,7 +277,7 @@ fn moved_block(scene: Scene, start: &Block, plane: &Plane, grab: DVec2, plan: DV
     over().unwrap_or(on_own)
 }
 
-/// Moves a block to where it is meant to be.
+/// Snaps a block.
 pub(crate) fn snapped(scene: Scene, block: &mut Block, free: bool) -> Vec<Guide> {
     if free {
         return Vec::new();
@@ -314,7 +314,7 @@ fn move_corner(
     Some(Step { label: text::move_corner_of(&start.name), edit: Edit::Several(edits), guides })
 }
 
-/// The drag that begins on a hit: of a corner; of the whole part where it is held.
+/// The drag that starts on a part: of a corner, or of the whole part if it is selected.
 fn begin_part(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2) -> Option<Gesture> {
     match hit {
         Hit::Part(id, PartPlace::Corner { ring, corner }) => {
@@ -324,7 +324,7 @@ fn begin_part(hit: Hit, job: &Resolved, selection: Selection, plan: DVec2) -> Op
         Hit::Face(face) => {
             let Selection::Part(id, _) = selection else { return None };
             let from = job.face(face)?.from?;
-            // What stands on the held part goes with it, so it can be taken there too.
+            // Parts on the selected part move with it, so they can be grabbed as well.
             edits::part::moving(job, id).contains(&from.part).then(|| moved_whole(job, id, plan))?
         }
         _ => None,
@@ -336,7 +336,7 @@ fn moved_whole(job: &Resolved, id: PartId, grab: DVec2) -> Option<Gesture> {
     Some(Gesture::MovePart { name, parts: edits::part::moving(job, id), grab })
 }
 
-/// What the drag of a corner means.
+/// The result of dragging a corner of a part.
 fn part_corner_step(
     scene: Scene,
     start: &RoofPart,
@@ -360,7 +360,7 @@ fn part_corner_step(
     Some(Step { label: text::move_corner_of(&start.name), edit, guides })
 }
 
-/// What the drag of a whole part means.
+/// The result of dragging a whole part.
 fn part_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
     Step {
         label: text::move_of(name),
@@ -369,7 +369,7 @@ fn part_step(name: &str, parts: &[PartId], by: DVec2) -> Step {
     }
 }
 
-/// What a drag of the picture means.
+/// The result of dragging the picture.
 fn picture_step(start: &Underlay, mode: PictureMode, grab: DVec2, plan: DVec2) -> Option<Step> {
     let (label, next) = match mode {
         PictureMode::Scale => return None,

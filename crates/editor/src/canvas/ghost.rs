@@ -1,4 +1,4 @@
-//! What a click would set down, before it is there.
+//! A preview of what a click would place.
 
 use super::brush::Brush;
 use crate::edits::pieces::Stand;
@@ -7,7 +7,7 @@ use chalkcourse_job::Penetration;
 use chalkcourse_layout::{PlacedBlock, outline_on_deck};
 use egui::{Pos2, Shape, Stroke};
 
-/// Paints modules with dashes, and what comes through the roof by its outline.
+/// Paints modules dashed, and penetrations by their outline.
 pub(super) fn paint(brush: &Brush, document: &Document, stand: &Stand) {
     let (job, layout) = (document.job(), &document.plan().layout);
     let stroke = Stroke::new(1.6, brush.palette.accent);

@@ -1,4 +1,4 @@
-//! Several things held at once: taken with a box, or with Shift and a click; and how they are marked.
+//! Multiple selection: with a box, or by Shift and click; and how it is marked.
 
 use super::brush::Brush;
 use super::hit::Hit;
@@ -9,7 +9,7 @@ use chalkcourse_job::Cell;
 use chalkcourse_layout::Layout;
 use egui::{CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind};
 
-/// What lies whole in a box on the screen: blocks, penetrations, and modules of blocks that reach out of it.
+/// Everything entirely inside a box on the screen: blocks, penetrations, and modules of blocks that extend beyond it.
 pub(super) fn in_box(space: &Space, layout: &Layout, area: Rect) -> Group {
     let mut group = Group::default();
     for placed in layout.blocks.iter().filter(|placed| space.shows(placed.face)) {
@@ -34,7 +34,7 @@ pub(super) fn in_box(space: &Space, layout: &Layout, area: Rect) -> Group {
     group
 }
 
-/// The one thing that is held with Shift and a click beside others, or let go of by another.
+/// Adds an object to the selection by Shift and click, or removes it.
 pub(super) fn toggled(mut group: Group, held: Selection, hit: Hit) -> Group {
     match held {
         Selection::Block(id) | Selection::Module { block: id, .. } => _ = group.blocks.insert(id),
@@ -64,7 +64,7 @@ pub(super) fn has(group: &Group, hit: Hit) -> bool {
     }
 }
 
-/// Marks what is held.
+/// Marks the selected objects.
 pub(super) fn paint(brush: &Brush, layout: &Layout, group: &Group) {
     let stroke = Stroke::new(2.4, brush.palette.accent);
     for placed in layout.blocks.iter().filter(|placed| brush.space.shows(placed.face)) {
@@ -85,7 +85,7 @@ pub(super) fn paint(brush: &Brush, layout: &Layout, group: &Group) {
     }
 }
 
-/// The box that is being drawn.
+/// Paints the selection box being drawn.
 pub(super) fn paint_box(brush: &Brush, from: Pos2, to: Pos2) {
     let area = Rect::from_two_pos(from, to);
     let fill = theme::faint(brush.palette.accent, 30);

@@ -12,12 +12,12 @@ use egui::{CursorIcon, Pos2, Vec2};
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Hit {
     Nothing,
-    /// A handle of the block that is held; −1, 0 or 1 along u and v.
+    /// A handle of the selected block; −1, 0 or 1 along u and v.
     Handle {
         block: BlockId,
         side: (i8, i8),
     },
-    /// The grip at the end of a row of the block that is held.
+    /// The grip at the end of a row of the selected block.
     RowEnd {
         block: BlockId,
         row: u32,
@@ -34,18 +34,18 @@ pub(crate) enum Hit {
     },
     Penetration(PenetrationId),
     JunctionBox(BoxId),
-    /// A place in a block, with a module or (in the block that is held) without.
+    /// A cell of a block, with a module or (in the selected block) without.
     Module {
         block: BlockId,
         cell: Cell,
     },
     Face(FaceId),
-    /// A corner or side of the part that is held.
+    /// A corner or side of the selected part.
     Part(PartId, PartPlace),
 }
 
 impl Hit {
-    /// What a click on it takes hold of. A module is held once its block is.
+    /// What a click selects. A module is only selected if its block already is.
     pub(crate) fn selection(self, held: Selection) -> Selection {
         match self {
             Self::Nothing => Selection::Nothing,
@@ -62,11 +62,11 @@ impl Hit {
     }
 }
 
-/// The nine places of a rectangle less its middle: where the handles of a block are.
+/// The handles of a block: all positions on its border.
 pub(crate) const HANDLES: [(i8, i8); 8] =
     [(-1, -1), (0, -1), (1, -1), (-1, 0), (1, 0), (-1, 1), (0, 1), (1, 1)];
 
-/// How the pointer looks on a handle.
+/// The cursor over a handle.
 pub(super) fn resize_cursor(side: (i8, i8)) -> CursorIcon {
     match side {
         (0, _) => CursorIcon::ResizeVertical,
@@ -76,14 +76,14 @@ pub(super) fn resize_cursor(side: (i8, i8)) -> CursorIcon {
     }
 }
 
-/// Where a handle of a block is on the screen: a little outside, so that modules near it can be reached too.
+/// Position of a block's handle on the screen: a little outside, so that modules near it can still be clicked.
 pub(crate) fn handle_at(space: &Space, plane: &Plane, bounds: Rect, side: (i8, i8)) -> Pos2 {
     let part = dvec2(f64::from(side.0), f64::from(side.1));
     let at = bounds.centre() + bounds.size() / 2.0 * part;
     outside(space, plane, at, part, if space.fingers { 20.0 } else { 7.0 })
 }
 
-/// Where the grip of a row is on the screen.
+/// Position of a row's grip on the screen.
 pub(crate) fn row_end_at(space: &Space, plane: &Plane, row: Rect) -> Pos2 {
     outside(
         space,
@@ -94,31 +94,31 @@ pub(crate) fn row_end_at(space: &Space, plane: &Plane, row: Rect) -> Pos2 {
     )
 }
 
-/// A point of a frame on the screen, moved so many points toward a direction of the frame.
+/// A point of a frame on the screen, moved by `points` in a direction of the frame.
 fn outside(space: &Space, plane: &Plane, at: DVec2, toward: DVec2, points: f32) -> Pos2 {
     let here = space.screen_from_frame(plane, at);
     let there = space.screen_from_frame(plane, at + toward.normalize_or_zero());
     here + (there - here).normalized() * points
 }
 
-/// The rectangle of a place of a block, with a module on it or not.
+/// The rectangle of a cell of a block, with or without a module.
 pub(crate) fn cell_rect(job: &Resolved, block: &Block, cell: Cell) -> Rect {
     Rect::at(block.corner_of(cell, &job.kit), block.module_size(&job.kit))
 }
 
-/// The rectangle around a row of a block, places without a module included.
+/// The bounding rectangle of a row of a block, including cells without a module.
 pub(crate) fn row_rect(job: &Resolved, block: &Block, row: u32) -> Rect {
     let first = cell_rect(job, block, Cell { row, column: 0 });
     first.union(&cell_rect(job, block, Cell { row, column: block.columns.saturating_sub(1) }))
 }
 
-/// The rectangle around all rows of a block.
+/// The bounding rectangle of all rows of a block.
 pub(crate) fn block_rect(job: &Resolved, block: &Block) -> Rect {
     let first = row_rect(job, block, 0);
     (1..block.rows).map(|row| row_rect(job, block, row)).fold(first, |all, row| all.union(&row))
 }
 
-/// What is at a place of the screen. Handles come before things, small things before large ones.
+/// What is at a point of the screen. Handles take precedence, then small objects over large ones.
 pub(crate) fn at(space: &Space, job: &Resolved, layout: &Layout, held: Selection, pos: Pos2) -> Hit {
     let plan = space.plan(pos);
     block_handle(space, job, layout, held, pos)
@@ -136,7 +136,7 @@ pub(super) fn near(space: &Space, a: Pos2, b: Pos2) -> bool {
     (a - b).length() <= space.grab()
 }
 
-/// Of several places that could be taken hold of the nearest one, where one is near enough.
+/// The nearest of several points that can be grabbed, if it is close enough.
 pub(super) fn nearest<T>(space: &Space, places: impl Iterator<Item = (T, Pos2)>, pos: Pos2) -> Option<T> {
     let away = |at: Pos2| (at - pos).length();
     let near = places.filter(|(_, at)| near(space, *at, pos));
@@ -159,7 +159,7 @@ fn block_handle(space: &Space, job: &Resolved, layout: &Layout, held: Selection,
     nearest(space, ends, pos).map(|row| Hit::RowEnd { block: block.id, row })
 }
 
-/// The corners of a face's outline as drawn, with ring and number; none of one that follows from a part.
+/// The corners of a drawn face's outline, with ring and index; none for a part's face.
 pub(crate) fn corners(job: &Resolved, face: FaceId) -> impl Iterator<Item = (usize, usize, DVec2)> {
     job.face(face).filter(|face| face.from.is_none()).into_iter().flat_map(|face| {
         face.outline
@@ -171,7 +171,7 @@ pub(crate) fn corners(job: &Resolved, face: FaceId) -> impl Iterator<Item = (usi
 
 fn corner(space: &Space, job: &Resolved, held: Option<FaceId>, pos: Pos2) -> Option<Hit> {
     let face = held?;
-    // Corners are moved in plan, where the faces beside them can be seen.
+    // Corners are only moved in plan, where adjacent faces are visible.
     if space.face_on.is_some() {
         return None;
     }
@@ -193,7 +193,7 @@ fn side(space: &Space, job: &Resolved, layout: &Layout, held: Option<FaceId>, po
         .map(|(ring, side, _, _)| Hit::Side { face, ring, side })
 }
 
-/// How far a place of the screen is from a line on it.
+/// Distance of a point on the screen from a line segment.
 pub(super) fn distance(p: Pos2, a: Pos2, b: Pos2) -> f32 {
     let along: Vec2 = b - a;
     let length = along.length_sq();
@@ -236,7 +236,7 @@ pub(super) fn module_at(space: &Space, layout: &Layout, plan: DVec2) -> Option<M
 }
 
 fn module(space: &Space, job: &Resolved, layout: &Layout, held: Selection, plan: DVec2) -> Option<Hit> {
-    // The block that is held is on top, and its places without a module can be pressed too.
+    // The selected block is on top, and its cells without a module can be clicked too.
     if let Some(block) = held.block().and_then(|id| job.block(id))
         && let Some((index, face)) = layout.face(block.face)
         && space.shows(index)
@@ -264,7 +264,7 @@ fn any_module(space: &Space, layout: &Layout, plan: DVec2) -> Option<Hit> {
     })
 }
 
-/// The face that a plan point lies on, the upper one of several; in the face-on view the one shown.
+/// The face at a plan point, the upper one if several overlap; in the face-on view only the face shown.
 pub(crate) fn face(space: &Space, layout: &Layout, plan: DVec2) -> Option<(FaceId, Plane)> {
     layout
         .roof
@@ -277,7 +277,7 @@ pub(crate) fn face(space: &Space, layout: &Layout, plan: DVec2) -> Option<(FaceI
         .map(|(_, (face, placed))| (placed.id, face.plane))
 }
 
-/// The part that is held, or that the held face comes from.
+/// The selected part, or the part of the selected face.
 pub(super) fn part_held(job: &Resolved, selection: Selection) -> Option<&RoofPart> {
     let id = match selection {
         Selection::Part(id, _) => id,
@@ -289,14 +289,14 @@ pub(super) fn part_held(job: &Resolved, selection: Selection) -> Option<&RoofPar
     job.part(id)
 }
 
-/// The corner or side of the held part that is at a place of the screen.
+/// The corner or side of the selected part at a point of the screen.
 fn on_part(space: &Space, job: &Resolved, selection: Selection, pos: Pos2) -> Option<Hit> {
     let part = part_held(job, selection).filter(|_| space.face_on.is_none())?;
     let places = part_corners(part).map(|(ring, corner, p)| ((ring, corner), space.screen_from_plan(p)));
     if let Some((ring, corner)) = nearest(space, places, pos) {
         return Some(Hit::Part(part.id, PartPlace::Corner { ring, corner }));
     }
-    // The sides of a part that is not held itself would hide those of its faces.
+    // If only a face is selected, the sides of its part would cover those of the face.
     if !matches!(selection, Selection::Part(..)) {
         return None;
     }
@@ -308,7 +308,7 @@ fn on_part(space: &Space, job: &Resolved, selection: Selection, pos: Pos2) -> Op
         .map(|(ring, side, ..)| Hit::Part(part.id, PartPlace::Side { ring, side }))
 }
 
-/// All corners of a part with ring and number.
+/// All corners of a part with ring and index.
 pub(super) fn part_corners(part: &RoofPart) -> impl Iterator<Item = (usize, usize, DVec2)> {
     part.outline.sides().map(|(ring, corner, p, _)| (ring, corner, p))
 }

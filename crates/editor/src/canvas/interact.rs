@@ -7,7 +7,7 @@ use crate::state::State;
 use crate::{Document, Selection};
 use egui::{CursorIcon, EventFilter, Key, PointerButton, Ui};
 
-/// What the pointer and the keys of this frame do on the drawing.
+/// Handles pointer and keyboard input on the drawing in this frame.
 pub(crate) fn run(
     ui: &mut Ui,
     stage: &Stage,
@@ -20,7 +20,7 @@ pub(crate) fn run(
     if response.clicked() || response.drag_started() || response.secondary_clicked() {
         response.request_focus();
     }
-    // Arrow keys nudge; they don't wander off to the next button.
+    // Arrow keys nudge; they must not move the focus to the next button.
     let filter = EventFilter { tab: false, horizontal_arrows: true, vertical_arrows: true, escape: true };
     ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
 
@@ -40,7 +40,7 @@ pub(crate) fn run(
         actions.push(Action::Hover(hover, stage.pointer));
     }
     if state.hover != hover {
-        // The lists were drawn before the drawing: what the pointer is on now shows there in the next frame.
+        // The lists were drawn before the drawing: repaint, so that they show what the pointer is on now.
         ui.ctx().request_repaint();
     }
     own.tools.of_mut(state.tool).pointer(&at, &mut own.drag, actions);
@@ -54,14 +54,14 @@ pub(crate) fn run(
     cursor(&at, own);
 }
 
-/// Ends a drag as if it had not been: at Esc, and when a second finger comes down.
+/// Cancels a drag: on Esc, and when a second finger comes down.
 fn give_up(own: &mut Canvas, actions: &mut Actions) {
     if own.drag.give_up() {
         actions.push(Action::Abort);
     }
 }
 
-/// Carries on the drag that is going on, and ends it.
+/// Continues the drag in progress, and ends it.
 fn drag(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
     let Some(gesture) = own.drag.gesture.clone() else { return };
     let (ui, response) = (at.ui, &at.stage.response);

@@ -4,12 +4,12 @@ use crate::action::{Action, Actions};
 use crate::theme;
 use egui::{Id, Key, Rect, Role, Sense, Shape, Ui, WidgetInfo, accesskit};
 
-/// Of a thing on the drawing.
+/// The widget id of an object on the drawing.
 pub(super) fn id(what: Selection) -> Id {
     Id::unique(("thing on the drawing", what))
 }
 
-/// A thing on the drawing, told to screen readers and to the keyboard; chosen by Enter.
+/// An object on the drawing as an item for screen readers and keyboard focus; Enter selects it.
 pub(super) fn item(
     ui: &mut Ui,
     stage: &Stage,
@@ -24,7 +24,7 @@ pub(super) fn item(
     if !rect.is_positive() {
         return;
     }
-    // It takes no clicks from the drawing, which knows better what is on top; but it can have the keyboard.
+    // It takes no clicks from the drawing, whose hit test knows what is on top; but it can be focused.
     let id = id(what);
     let response = ui.interact(rect, id, Sense::focusable_noninteractive());
     response.widget_info(|| WidgetInfo::selected(Role::ListItem, true, what == held, words()));

@@ -1,4 +1,4 @@
-//! Keys on the drawing: nudging, switching, letting go.
+//! Keys on the drawing: nudging, switching modules, cancelling.
 
 use super::arrows::nudge;
 use super::tools::Frame;
@@ -8,11 +8,11 @@ use crate::state::{Group, PartPlace, State, Tool};
 use crate::{Selection, edits};
 use egui::{Key, Modifiers};
 
-/// Carries out the keys that the drawing knows. A key belongs to what has the focus: none is heard here while a field is typed in,
-/// a drag goes on, or something beside the drawing has the keyboard.
+/// Handles the keys of the drawing. Keys belong to what has the focus: none is handled here while a text field is
+/// edited, a drag is in progress, or something other than the drawing has the focus.
 pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
     let (ui, document, state) = (at.ui, at.document, at.state);
-    // A key that leaves a dimension that is typed over is for that alone.
+    // A key that ends editing a dimension does nothing else.
     if ui.ctx().text_edit_focused() || own.drag.gesture.is_some() || own.typing.is_some() {
         return;
     }
@@ -40,8 +40,8 @@ pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
     }
 }
 
-/// Esc takes one step back on the drawing: what the tool takes back (the last corner, the tape), the tool, what is held, and at last a
-/// window over it.
+/// Esc goes back one step on the drawing: what the tool undoes (the last corner, the tape), then the tool, then the
+/// selection, and at last a window over it.
 fn escape(state: &State, own: &mut Canvas, actions: &mut Actions) {
     if own.tools.of_mut(state.tool).take_back() {
         actions.push(Action::Trouble(None));

@@ -1,5 +1,5 @@
-//! The words of the drawing: gathered while things are painted, then placed all at once so that none lies on another, on a dimension,
-//! on what comes through the roof or on a line that it does not name, and painted last.
+//! Labels of the drawing: collected while painting, then all placed at once without overlapping each other, dimensions,
+//! penetrations or lines that they don't name, and painted last.
 
 use super::brush::{Brush, fan_into};
 use super::words::{ARROW, SIGN};
@@ -12,7 +12,7 @@ use egui::epaint::TextShape;
 use egui::{Align2, Color32, CornerRadius, Galley, Mesh, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 use std::sync::Arc;
 
-/// What matters more has its place first.
+/// Placement priorities: lower ranks are placed first.
 pub(super) mod rank {
     pub(in super::super) const TYPED: u8 = 1;
     pub(in super::super) const FINDING: u8 = 2;
@@ -20,12 +20,13 @@ pub(super) mod rank {
     pub(in super::super) const BLOCK: u8 = 4;
     pub(in super::super) const PENETRATION: u8 = 5;
     pub(in super::super) const EDGE: u8 = 6;
-    /// Named after the edges: of one rank with them, so that it has a place before the words of an edge go out.
+    /// Defined by the rank of edges: the same rank, so that face names are placed before edge labels are moved to
+    /// leaders.
     pub(in super::super) const FACE: u8 = EDGE;
     pub(in super::super) const COURSE: u8 = 7;
 }
 
-/// Numbers of things on the drawing, for the labels that name them.
+/// Ids of objects on the drawing, to relate them to their labels.
 pub(super) mod thing {
     pub(in super::super) fn edge(face: usize, nth: usize) -> u32 {
         (face as u32) << 12 | nth as u32
@@ -35,11 +36,11 @@ pub(super) mod thing {
     }
 }
 
-/// Least gap between words and what they keep off, in points.
+/// Least gap between labels and obstacles, in points.
 const CLEAR: f64 = 1.0;
-/// How much of each corner of what words stand on is cut off, in points.
+/// How much of each corner of a label's background is cut off, in points.
 const CUT: f64 = 2.5;
-/// The sides of a thing that words stand on, the best first; y grows downward.
+/// The sides of an object for its label, best first; y points down.
 pub(super) const BELOW: &[(i8, i8)] = &[(0, 1), (0, -1), (1, 0), (-1, 0), (1, 1), (-1, 1), (1, -1), (-1, -1)];
 pub(super) const RIGHT_BELOW: &[(i8, i8)] = &[(1, 1), (1, -1), (-1, 1), (-1, -1), (0, 1), (0, -1)];
 pub(super) const ABOVE_RIGHT: &[(i8, i8)] = &[(1, -1), (1, 1), (-1, -1), (-1, 1), (0, -1), (0, 1)];
@@ -48,7 +49,7 @@ pub(super) const ON_IT: &[(i8, i8)] =
 pub(super) const LEFT: &[(i8, i8)] = &[(-1, 0), (-1, 1), (-1, -1), (0, 1), (0, -1), (1, 0)];
 pub(super) const OVER_IT: &[(i8, i8)] = &[(0, -1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1)];
 
-/// A label as it is drawn in this frame; none of its places free, and it is not.
+/// A label of this frame; `placed` is `None` if there was no room and it is not drawn.
 #[derive(Clone, Debug)]
 pub(crate) struct Shown {
     pub(crate) of: Of,
@@ -67,12 +68,12 @@ pub(super) fn rect(of: Rect) -> chalkcourse_geometry::Rect {
     chalkcourse_geometry::Rect { min: point(of.min), max: point(of.max) }
 }
 
-/// Around a thing on the screen.
+/// An anchor around an object on the screen.
 pub(super) fn around(thing: Rect, gap: f32, sides: &'static [(i8, i8)]) -> Anchor {
     Anchor::Around { thing: rect(thing), gap: f64::from(gap), sides }
 }
 
-/// The rectangle of a label on the screen.
+/// The bounding rectangle of a label on the screen.
 pub(crate) fn bounds(placed: &Placed) -> Rect {
     let bounds = placed.bounds();
     Rect::from_min_max(pos(bounds.min), pos(bounds.max))
@@ -87,26 +88,26 @@ impl Brush {
         Show::Words(self.galley(words, theme::size::SMALL, color))
     }
 
-    /// Gathers a label.
+    /// Collects a label.
     pub(super) fn say(&self, words: Words) {
         self.words.borrow_mut().push(words);
     }
 
-    /// Words that belong close to a thing and go out from it where there is no room.
+    /// Text close to an object, or on a leader if there is no room.
     pub(super) fn say_at(&self, rank: u8, anchor: Anchor, words: &str, color: Color32) {
         let show = self.small(words, color);
         let tries = vec![(show.clone(), How::Home), (show, How::Leader(120.0))];
         self.say(Words::of(rank, anchor, tries, color));
     }
 
-    /// Words that stand where the frame of the drawing has them.
+    /// Text at a fixed position in the frame of the drawing.
     pub(super) fn label(&self, at: Pos2, anchor: Align2, words: &str, size: f32, color: Color32) {
         let galley = self.galley(words, size, color);
         let anchor = Anchor::Fixed(point(anchor.anchor_size(at, galley.size()).center()));
         self.say(Words::of(0, anchor, vec![(Show::Words(galley), How::Home)], color));
     }
 
-    /// Words along a line that is being drawn, on its left as it runs.
+    /// Text along a line being drawn, on its left.
     pub(super) fn label_along(&self, a: Pos2, b: Pos2, words: &str, color: Color32) {
         let show = self.small(words, color);
         let (from, to) = (point(a), point(b));
@@ -118,22 +119,22 @@ impl Brush {
         self.obstacles.borrow_mut().push(Obstacle { body, weight, of });
     }
 
-    /// Keeps words off a line.
+    /// Keeps labels off a line.
     pub(super) fn keep_off_line(&self, a: Pos2, b: Pos2, width: f32, weight: Weight, of: Option<u32>) {
         self.keep(Body::Line(point(a), point(b), f64::from(width) / 2.0), weight, of);
     }
 
-    /// Keeps words off a rectangle.
+    /// Keeps labels off a rectangle.
     pub(super) fn keep_off_rect(&self, of: Rect, weight: Weight) {
         self.keep(Body::Rect(rect(of)), weight, None);
     }
 
-    /// Keeps words off a convex shape.
+    /// Keeps labels off a convex shape.
     pub(super) fn keep_off_shape(&self, corners: &[Pos2], weight: Weight) {
         self.keep(Body::Convex(corners.iter().copied().map(point).collect()), weight, None);
     }
 
-    /// Keeps words off the border of a shape in plan where that costs nothing.
+    /// Keeps labels off the border of a polygon in plan where possible.
     pub(super) fn keep_off_border(&self, plan: &Polygon) {
         for (_, _, a, b) in plan.sides() {
             let ends = [a, b].map(|end| self.space.screen_from_plan(end));
@@ -141,7 +142,7 @@ impl Brush {
         }
     }
 
-    /// Places what was gathered and paints it.
+    /// Places the collected labels and paints them.
     pub(super) fn place_words(&self, last: &mut Last) -> Vec<Shown> {
         let words = self.words.take();
         let labels = words.iter().map(|it| Label {
@@ -176,7 +177,7 @@ impl Brush {
         words.into_iter().zip(placed).map(|(words, placed)| Shown { of: words.of, placed: *placed }).collect()
     }
 
-    /// What words stand on: one mesh, since none lies on another.
+    /// Label backgrounds as one mesh, since they don't overlap.
     fn paint_grounds<'a>(&self, all: impl Iterator<Item = (&'a Words, &'a Option<Placed>)>) {
         let mut grounds = Mesh::default();
         for (words, placed) in all {
@@ -191,7 +192,7 @@ impl Brush {
             let corners =
                 [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)].into_iter().flat_map(|(x, y)| {
                     let ends = [dvec2(x * high.x, y * long.y), dvec2(x * long.x, y * high.y)];
-                    // Round the shape, the one way about.
+                    // Go around the shape in one direction.
                     if x == y { ends } else { [ends[1], ends[0]] }
                 });
             let on_screen = |at: DVec2| pos(placed.at + along.rotate(at));

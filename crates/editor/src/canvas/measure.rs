@@ -1,10 +1,10 @@
-//! A measure on the drawing: a thin line with ticks.
+//! Dimension lines on the drawing.
 
 use super::brush::Brush;
 use chalkcourse_labels::Weight;
 use egui::{Color32, Pos2, Stroke};
 
-/// A dimension: a thin line with ticks at its ends; false where it is too short to be drawn.
+/// A dimension: a thin line with ticks at its ends; returns false if it is too short to be drawn.
 pub(super) fn measure(brush: &Brush, [a, b]: [Pos2; 2], color: Color32, thing: Option<u32>) -> bool {
     let along = b - a;
     if along.length() < 6.0 {

@@ -1,4 +1,4 @@
-//! The menu of a right click or a long press on the drawing.
+//! The context menu of the drawing, by right click or long press.
 
 use super::Stage;
 use crate::action::{Action, Actions};
@@ -9,7 +9,7 @@ use crate::{Document, Selection, edits, text};
 use chalkcourse_job::Edit;
 use egui::{Popup, Pos2, Rect, Role, Sense, Ui, Vec2, WidgetInfo};
 
-/// The menu where a key opened it.
+/// The context menu opened by a key.
 #[derive(Debug, Default)]
 pub(super) struct MenuByKey {
     asked: bool,
@@ -24,7 +24,7 @@ impl MenuByKey {
     }
 }
 
-/// Shows the menu while it is open. The click that opened it has chosen what it is for; one that a key opened is for what is held.
+/// Shows the menu while it is open. A click that opens it also selects the object; a key opens it for the selection.
 pub(crate) fn context_menu(
     stage: &Stage,
     document: &Document,
@@ -47,7 +47,7 @@ pub(crate) fn context_menu(
     }
     popup.show(|ui| {
         if by_key.at.is_some() {
-            // The keyboard begins above the first entry.
+            // Start keyboard navigation above the first entry.
             let room = Rect::from_min_size(ui.cursor().min, Vec2::new(ui.available_width(), 1.0));
             let head = ui.interact(room, head, Sense::focusable_noninteractive());
             head.widget_info(|| WidgetInfo::labeled(Role::Menu, true, text::HELD_MENU.now()));
@@ -56,13 +56,13 @@ pub(crate) fn context_menu(
     });
 }
 
-/// The middle of what is held, as far as it is in sight; else of the drawing.
+/// The middle of the selection if visible, otherwise of the drawing.
 fn place_of(stage: &Stage, state: &State) -> Pos2 {
     let held = stage.response.ctx.read_response(super::item::id(state.selection));
     held.map_or_else(|| stage.space.area.center(), |held| held.rect.center())
 }
 
-/// What is done with copies of what is held.
+/// The clipboard commands for the selection.
 fn copies(ui: &mut Ui, actions: &mut Actions) {
     for command in [Command::Cut, Command::Copy, Command::Duplicate] {
         let button = egui::Button::new(command.title()).shortcut_text(command.key_words(ui.ctx()));

@@ -1,4 +1,4 @@
-//! What is painted, told to screen readers: each thing has a name, a place and can be chosen with the keyboard.
+//! The accessibility tree of the drawing: each object has a name, a position and can be selected by keyboard.
 
 use super::Stage;
 use super::hit::cell_rect;
@@ -9,7 +9,7 @@ use crate::{Document, Selection, text};
 use chalkcourse_job::Cell;
 use egui::{Role, Ui, WidgetInfo};
 
-/// Tells every painted thing of the frame.
+/// Exposes every painted object of the frame.
 pub(crate) fn tell_things(
     ui: &mut Ui,
     stage: &Stage,

@@ -1,4 +1,4 @@
-//! Modules as they lie, and the ones that break a rule.
+//! Painting modules, and marking the ones that break a rule.
 
 use super::brush::{Brush, fan_into};
 use super::hit::cell_rect;
@@ -13,14 +13,14 @@ use chalkcourse_rules::Severity;
 use egui::{Color32, Mesh, Pos2, Shape, Stroke, Vec2};
 use std::collections::BTreeMap;
 
-/// Modules narrower than this, in points, show no cells.
+/// Narrower modules show no cells, in points.
 const CELLS_FROM: f32 = 34.0;
-/// Modules of a row this near to one another, in points, have one border between them.
+/// Modules of a row that are this close, in points, share one border line.
 const SEAM: f64 = 0.5;
-/// Blocks narrower than this, in points, show no name.
+/// Narrower blocks show no name, in points.
 const NAMES_FROM: f32 = 40.0;
 
-/// The worst finding of each module that is not waived.
+/// The worst unwaived finding of each module.
 type Marked = BTreeMap<(BlockId, Cell), Severity>;
 
 fn marked(document: &Document) -> Marked {
@@ -38,8 +38,8 @@ fn marked(document: &Document) -> Marked {
 pub(super) fn blocks(brush: &Brush, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let marked = marked(document);
-    // Thousands of small modules are one shape of few triangles: each by itself would have its border smoothed, in more time
-    // than there is between two frames.
+    // Thousands of small modules are one shape of few triangles: antialiasing the border of each would take longer than
+    // a frame.
     let mut small = Mesh::default();
     let mut marks: Vec<([Pos2; 4], Severity)> = Vec::new();
     let mut named = Vec::new();
@@ -72,14 +72,14 @@ pub(super) fn blocks(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// Whether the modules of a block are too small on the screen for their cells to show.
+/// Whether the modules of a block are too small on the screen to show cells.
 fn is_small(brush: &Brush, placed: &PlacedBlock, plane: &Plane) -> bool {
     let Some(module) = placed.modules.first() else { return true };
     let [a, b, _, d] = quad(brush, plane, module.rect);
     (b - a).length().min((d - a).length()) < CELLS_FROM
 }
 
-/// Modules that lie side by side in a row, with no more than a seam between them.
+/// Groups of adjacent modules in a row, separated by no more than a seam.
 fn rows(modules: &[PlacedModule], seam: f64) -> impl Iterator<Item = &[PlacedModule]> {
     modules.chunk_by(move |one, next| {
         let (one, next) = (one.rect, next.rect);
@@ -88,7 +88,7 @@ fn rows(modules: &[PlacedModule], seam: f64) -> impl Iterator<Item = &[PlacedMod
     })
 }
 
-/// Whether two rows lie one upon the other, module on module.
+/// Whether two rows are stacked, module on module.
 fn are_stacked(one: &[PlacedModule], next: &[PlacedModule], seam: f64) -> bool {
     let on = |(one, next): (&PlacedModule, &PlacedModule)| {
         let (one, next) = (one.rect, next.rect);
@@ -99,8 +99,8 @@ fn are_stacked(one: &[PlacedModule], next: &[PlacedModule], seam: f64) -> bool {
     one.len() == next.len() && one.iter().zip(next).all(on)
 }
 
-/// Stacked rows of modules: their glass as one quad, and what is between rows and columns as lines over it. A line is as wide as
-/// two frames, and where that is less than a pixel, a pixel wide and paler: else some would show and others not.
+/// Stacked rows of modules: their glass as one quad, with lines over it between rows and columns. A line is as wide as
+/// two module frames; below a pixel it is drawn a pixel wide and paler, so that all lines are equally visible.
 fn framed(
     mesh: &mut Mesh,
     rows: &[&[PlacedModule]],
@@ -113,7 +113,7 @@ fn framed(
     let (Some((first, right)), Some((_, last))) = (ends(lowest), ends(highest)) else { return };
     let [a, b, _, d] = on_screen(first);
     let (along, up) = (b - a, d - a);
-    // Where a module is a few points wide its frame would be all that is left of it.
+    // On a module a few points wide only the frame would be visible.
     let frames = (along.length().min(up.length()) * 0.24).min(2.0);
     let wide = frames.max(pixel);
     let color = glass.lerp_to_gamma(line, frames / wide);
@@ -165,10 +165,10 @@ fn block(
     label(brush, state, placed, plane);
 }
 
-/// The name of a block, where there is room; and words keep off its modules.
+/// The name of a block, if there is room; and the obstacle for other labels on its modules.
 fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
     let held = state.selection.block() == Some(placed.id);
-    // What is held has dimensions there, and its name in the panel.
+    // A selected block has dimensions there, and its name in the panel.
     let Some(bounds) = placed.bounds else { return };
     let corners = quad(brush, plane, bounds);
     brush.keep_off_shape(&corners, Weight::Ground);
@@ -181,7 +181,7 @@ fn label(brush: &Brush, state: &State, placed: &PlacedBlock, plane: &Plane) {
     let name = brush.small(&text::block_heading(&placed.name).now(), color);
     brush.say(Words::of(
         rank::BLOCK,
-        // Inside it: below a block that fills its face the eave has its own words.
+        // Inside it: below a block that fills its face is the label of the eave.
         Anchor::Within {
             rings: vec![corners.iter().copied().map(point).collect()],
             home: point(around.center_bottom() - egui::vec2(0.0, 15.0)),
@@ -207,7 +207,7 @@ fn places_without_module(brush: &Brush, document: &Document, id: BlockId, plane:
     }
 }
 
-/// The cells of a module, where it is large enough to show them: it looks like what it is.
+/// The cells of a module, if it is large enough to show them.
 fn cells(brush: &Brush, corners: &[Pos2; 4]) {
     let [a, b, _, d] = *corners;
     let (along, up) = (b - a, d - a);
@@ -227,7 +227,7 @@ fn cells(brush: &Brush, corners: &[Pos2; 4]) {
     }
 }
 
-/// Slanted lines over a module that breaks a rule, and a heavy outline: told apart without colour.
+/// Hatching and a heavy outline for a module that breaks a rule: recognisable without colour.
 fn hatch(brush: &Brush, corners: &[Pos2; 4], severity: Severity) {
     let p = brush.palette;
     let [a, b, c, d] = *corners;

@@ -1,4 +1,4 @@
-//! What the window of courses speaks of: the base rail line, what is cut at head and top, and what a proposal would make.
+//! Marks for the courses pane: the base rail line, the cut courses at head and top, and the result of a proposal.
 
 use super::brush::Brush;
 use super::crossings::crossings;
@@ -12,7 +12,7 @@ use chalkcourse_geometry::{Length, RoofFace, dvec2};
 use chalkcourse_labels::Anchor;
 use egui::{Color32, Pos2, Shape, Stroke};
 
-/// Marks where a block lies among the courses, while the window of courses is open.
+/// Marks how a block lies among the courses, while the courses pane is open.
 pub(super) fn marks(brush: &Brush, document: &Document, state: &State) {
     let Some(own) = &state.courses else { return };
     let Some(id) = face_spoken_of(document, state.selection, own.face) else { return };
@@ -45,7 +45,7 @@ pub(super) fn marks(brush: &Brush, document: &Document, state: &State) {
     brush.say_at(rank::COURSE, around(egui::Rect::from_pos(at), 0.0, ON_IT), &top, p.text);
 }
 
-/// What a proposal that is pointed at would make.
+/// The result of the proposal under the pointer.
 pub(super) fn ghost(brush: &Brush, document: &Document, state: &State) {
     let Some(Ghost { face, rects, lines }) = &state.ghost else { return };
     let Some((_, face)) = document.plan().layout.face(*face).filter(|(index, _)| brush.space.shows(*index))
@@ -71,7 +71,7 @@ struct Line<'a> {
     words: &'a str,
 }
 
-/// A level line over a face, with words at its left end.
+/// A level line across a face, labelled at its left end.
 fn level(brush: &Brush, face: &RoofFace, v: f64, line: &Line<'_>) {
     let across = crossings(&face.frame, v);
     for (nth, pair) in across.chunks_exact(2).enumerate() {

@@ -1,4 +1,4 @@
-//! Places where one more module nearly fits, drawn as ghosts while the list of a fill is open.
+//! Places where one more module nearly fits, drawn as ghosts while the fill list is open.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -12,13 +12,13 @@ use chalkcourse_plan::{HeldBack, Near};
 use chalkcourse_words::Said;
 use egui::{Pos2, Shape, Stroke};
 
-/// Words on the roof are set in lines this long, in points.
+/// Line length of text on the roof, in points.
 const LINE: f32 = 260.0;
 
 /// Narrower ghosts are not drawn, in points.
 const LEAST: f32 = 8.0;
 
-/// Draws the ghosts; the one that the list or the pointer points at with its words.
+/// Draws the ghosts; the one that the list or the pointer is on with its text.
 pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
     if state.list != List::Fill || own.drag.gesture.is_some() {
         return;
@@ -53,7 +53,7 @@ pub(super) fn near(brush: &Brush, document: &Document, state: &State, own: &Canv
     }
 }
 
-/// The places that a thing which costs modules keeps them from.
+/// The places that an obstacle which costs modules keeps them from.
 fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, line: &Said) {
     let p = brush.palette;
     for cost in held.costs.iter().filter(|cost| cost.words == *line) {
@@ -65,7 +65,7 @@ fn costs(brush: &Brush, plane: &Plane, held: &HeldBack, line: &Said) {
     }
 }
 
-/// A penetration that would win modules, where it is and where it would be.
+/// A penetration whose move would gain modules, at its present and its new position.
 fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, line: &Said) {
     let stroke = Stroke::new(2.4, brush.palette.light);
     for win in held.wins.iter().filter(|win| win.words == *line) {
@@ -81,7 +81,7 @@ fn wins(brush: &Brush, document: &Document, plane: &Plane, held: &HeldBack, line
     }
 }
 
-/// The best so far of a fill that is going on: drawn, not placed.
+/// The best result so far of a fill in progress: drawn, not placed.
 pub(super) fn so_far(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     for fill in state.fill.best_so_far() {
@@ -99,7 +99,7 @@ pub(super) fn so_far(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// The place on a face that the pointer is on.
+/// The place on a face under the pointer.
 fn under_pointer<'a>(
     brush: &Brush,
     document: &Document,
@@ -113,12 +113,12 @@ fn under_pointer<'a>(
     near.iter().find(|near| on == face && near.rect.contains(at))
 }
 
-/// A module that is not there. Gives the middle of its lowest side on the screen.
+/// Draws a module that is not there. Returns the middle of its lowest side on the screen.
 fn ghost(brush: &Brush, plane: &Plane, rect: Rect, lit: bool) -> Pos2 {
     let p = brush.palette;
     let corners = rect.corners().map(|corner| brush.space.screen_from_frame(plane, corner));
     let around = egui::Rect::from_points(&corners);
-    // where a module is a speck, or out of sight, its dashes would only cost time
+    // For tiny or invisible modules, dashes would be a waste of time.
     if around.width() < LEAST || !around.intersects(brush.space.area) {
         return around.center_bottom();
     }
@@ -134,7 +134,7 @@ fn ghost(brush: &Brush, plane: &Plane, rect: Rect, lit: bool) -> Pos2 {
     around.center_bottom()
 }
 
-/// Words below a place, in lines.
+/// Text below a point, in lines.
 fn say(brush: &Brush, at: Pos2, words: &str) {
     let color = brush.palette.text;
     let galley = brush.painter.layout(words.to_owned(), theme::font(theme::size::SMALL), color, LINE);

@@ -1,4 +1,4 @@
-//! What the lines of the drawing mean, on demand: each kind that is there by a piece of it, as it is drawn and printed.
+//! The legend of line styles, on demand: a sample of each kind of line present, as drawn and printed.
 
 use super::Canvas;
 use super::brush::{Brush, Style};
@@ -10,12 +10,12 @@ use chalkcourse_geometry::EdgeKind;
 use chalkcourse_labels::Weight;
 use egui::{Color32, CornerRadius, Pos2, Rect, Stroke, StrokeKind, Vec2};
 
-/// Room for the piece of a line, and between two rows, in points.
+/// Length of a line sample, and distance of rows, in points.
 const PIECE: f32 = 56.0;
 const ROW: f32 = 19.0;
 const MARGIN: f32 = 12.0;
 
-/// Draws the legend in the lower right corner, where the person asked for it.
+/// Draws the legend in the lower right corner, if it is switched on.
 pub(super) fn legend(brush: &Brush, document: &Document, state: &State, own: &Canvas) {
     if !state.show_lines {
         return;

@@ -1,4 +1,4 @@
-//! Zones where modules may not stand: what the limits keep them off, the same that the check measures to.
+//! Zones where modules may not be, by the same limits that the check uses.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -12,20 +12,20 @@ use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
 
-/// Below this scale, in points to a metre, zones are drawn on the face alone where something is held: a setback is a point or two
-/// wide there.
+/// Below this scale, in points per metre, zones are only drawn on the face with the selection: a setback is a point or
+/// two wide there.
 const ALL_FROM: f64 = 8.0;
 
-/// The zones of the faces that show them, kept until there is another plan.
+/// The zones of the faces that show them, cached per plan.
 #[derive(Clone, Debug)]
 pub(crate) struct Zones {
     plan: Arc<Plan>,
     dragged: Option<BlockId>,
-    /// By face; none where they are not drawn.
+    /// By face; `None` if not drawn.
     faces: Vec<Option<OfFace>>,
 }
 
-/// The zones of one face, kept while its keep-outs are the same.
+/// The zones of one face, cached while its keep-outs are the same.
 #[derive(Clone, Debug)]
 struct OfFace {
     face: RoofFace,
@@ -34,7 +34,7 @@ struct OfFace {
 }
 
 impl Zones {
-    /// Beside the face's own limits, a block that is dragged has the others in its way.
+    /// For a dragged block, other blocks are obstacles in addition to the face's own limits.
     fn of(
         document: &Document,
         dragged: Option<BlockId>,
@@ -99,7 +99,7 @@ pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut
     };
     let stroke = Stroke::new(1.0, brush.palette.zone);
     for it in zones.faces.iter().flatten() {
-        // Dots around what is free for modules, dashes around what is not for the lowest row.
+        // Dotted around the free area for modules, dashed around what is not allowed for the lowest row.
         for (shapes, dashes) in [(&it.zones.free, (2.0, 4.0)), (&it.zones.not_lowest, (7.0, 4.0))] {
             for shape in shapes {
                 let in_plan = shape.map(|p| it.face.plane.to_plan(p));

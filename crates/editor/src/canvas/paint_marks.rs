@@ -1,4 +1,4 @@
-//! What is drawn over the roof: lights, handles, dimensions, guides, the face that is being drawn, and the frame.
+//! Overlays on the roof: highlights, handles, dimensions, guides, the outline being drawn, and the frame.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -18,7 +18,7 @@ use chalkcourse_rules::Severity;
 use chalkcourse_takeoff::MeasuredShape;
 use egui::{Align2, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
-/// Lights the place of the row that a list points at.
+/// Highlights the place of the list row under the pointer.
 pub(super) fn lights(brush: &Brush, document: &Document, state: &State) {
     let plan = document.plan();
     match &state.pointed {
@@ -80,7 +80,7 @@ fn light_finding(brush: &Brush, document: &Document, place: &chalkcourse_rules::
 
 fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::MeasuredPlace) {
     let layout = &document.plan().layout;
-    // A quantity for the job as a whole has no place of its own.
+    // A quantity for the whole job has no place of its own.
     let Some((index, face)) = place.face.and_then(|id| layout.face(id)) else { return };
     if !brush.space.shows(index) {
         return;
@@ -122,7 +122,7 @@ fn light_place(brush: &Brush, document: &Document, place: &chalkcourse_takeoff::
     }
 }
 
-/// Handles and dimensions of what is held.
+/// Handles and dimensions of the selection.
 pub(super) fn held(brush: &Brush, document: &Document, state: &State) {
     let job = document.job();
     let layout = &document.plan().layout;
@@ -167,7 +167,7 @@ pub(super) fn handle(brush: &Brush, at: Pos2, held: bool) {
     brush.painter.circle(at, radius, fill, Stroke::new(1.6, p.accent));
 }
 
-/// From the block to the border of its face: eave, top, and both sides.
+/// Dimensions from a block to the border of its face: eave, top, and both sides.
 fn dimensions(
     brush: &Brush,
     block: BlockId,
@@ -196,8 +196,8 @@ fn dimensions(
     }
 }
 
-/// The sign of the worst finding at each thing that has one: a block at the first module that is meant, what comes through the roof,
-/// a place, a face. What lies close together on the screen has one sign.
+/// The sign of the worst finding at each object that has one: at the first affected module of a block, at a
+/// penetration, a point, a face. Objects close together on the screen share one sign.
 pub(super) fn signs(brush: &Brush, document: &Document) {
     let layout = &document.plan().layout;
     let still = document.plan_before().unwrap_or(document.plan());
@@ -237,10 +237,10 @@ pub(super) fn signs(brush: &Brush, document: &Document) {
     }
 }
 
-/// What is nearer than this on the screen has one sign, in points.
+/// Objects closer than this on the screen share one sign, in points.
 const ONE_PLACE: f64 = 20.0;
 
-/// The sign of the findings at one place.
+/// The sign for the findings at one place.
 struct Sign {
     thing: Thing,
     at: DVec2,
@@ -249,7 +249,7 @@ struct Sign {
     keys: Vec<FindingKey>,
 }
 
-/// What a finding is at.
+/// The object of a finding.
 #[derive(Clone, Copy, PartialEq)]
 enum Thing {
     Penetration(PenetrationId),
@@ -268,7 +268,7 @@ fn thing_of(place: &chalkcourse_rules::Location) -> Option<Thing> {
         .or_else(|| place.face.map(Thing::Face))
 }
 
-/// Where the sign of a thing belongs; nowhere for what is not shown.
+/// The position of an object's sign; `None` if it is not shown.
 fn place_of_sign(brush: &Brush, layout: &Layout, still: &Layout, thing: Thing) -> Option<Anchor> {
     let space = &brush.space;
     let seen = |at: Rect| space.area.intersects(at);
@@ -305,7 +305,7 @@ fn place_of_sign(brush: &Brush, layout: &Layout, still: &Layout, thing: Thing) -
     }
 }
 
-/// The lines that say why something stopped where it did.
+/// The guide lines that show why something stopped where it did.
 pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     let color = brush.palette.guide;
     for guide in &own.drag.guides {
@@ -327,13 +327,13 @@ pub(super) fn guides(brush: &Brush, state: &State, own: &Canvas) {
     }
 }
 
-/// The end of a line that is first by some measure, kept on the drawing.
+/// The end of a line that is first by some measure, clamped to the drawing.
 fn seen_end(brush: &Brush, a: Pos2, b: Pos2, by: impl Fn(Pos2) -> f32) -> Pos2 {
     let seen = brush.space.area.shrink(16.0);
     (if by(a) < by(b) { a } else { b }).clamp(seen.min, seen.max)
 }
 
-/// Scale bar, north, and what is shown.
+/// Scale bar, north arrow, and view name.
 pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
     let area = brush.space.area.shrink(14.0);
     let p = brush.palette;
@@ -364,7 +364,7 @@ pub(super) fn frame(brush: &Brush, document: &Document, state: &State) {
                 centre + Vec2::new(0.0, 5.0),
                 centre + Vec2::new(-7.0, 10.0),
             ];
-            // A dart is not convex: two halves are.
+            // A dart is not convex, but its two halves are.
             for half in [[0, 1, 2], [0, 2, 3]] {
                 brush.painter.add(Shape::convex_polygon(
                     half.map(|i| points[i]).to_vec(),

@@ -1,4 +1,4 @@
-//! Pathways for the fire service, as found: hatched strips with a word.
+//! Fire service pathways as found: hatched strips with a label.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -12,14 +12,14 @@ use chalkcourse_rules::Pathway;
 use egui::{Pos2, Rect, Shape, Stroke};
 use std::sync::Arc;
 
-/// The pathways of a plan, kept until there is another plan.
+/// The pathways of a plan, cached per plan.
 #[derive(Debug)]
 pub(crate) struct Paths {
     plan: Arc<Plan>,
     found: Vec<Pathway>,
 }
 
-/// Draws the pathways when the person asked to see them.
+/// Draws the pathways, if they are switched on.
 pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
     if !state.show_pathways {
         own.paths = None;
@@ -41,7 +41,7 @@ pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &
         }
         let words = text::pathway(path, document.job().units);
         let show = brush.small(&words, p.note);
-        // Low on the screen first, where fewer names stand than at half height.
+        // Low on the screen first, where there are fewer names than at half height.
         let anchor = Anchor::Within {
             rings: vec![outline.iter().copied().map(point).collect()],
             home: point(label_spot(&outline, 0.87)),
@@ -55,7 +55,7 @@ pub(super) fn pathways(brush: &Brush, document: &Document, state: &State, own: &
     }
 }
 
-/// Where a word goes: in the middle of the longest level stretch at a part of the height, from the top.
+/// The position of a label: the middle of the longest level interval at a fraction of the height from the top.
 fn label_spot(outline: &[Pos2], part: f32) -> Pos2 {
     let bounds = Rect::from_points(outline);
     let y = bounds.top() + bounds.height() * part;
@@ -77,7 +77,7 @@ fn label_spot(outline: &[Pos2], part: f32) -> Pos2 {
 mod tests {
     use super::*;
 
-    /// A C of three strips, open to the right.
+    /// A C of three strips, open on the right.
     fn c() -> Vec<Pos2> {
         [
             (0.0, 0.0),
@@ -94,7 +94,7 @@ mod tests {
     }
 
     #[test]
-    fn a_hatch_stays_inside_and_leaves_the_hollow_free() {
+    fn a_hatch_stays_inside_a_concave_outline() {
         let all = Rect::from_min_max(Pos2::new(-500.0, -500.0), Pos2::new(500.0, 500.0));
         let lines = hatch(&c(), all);
         assert!(lines.len() > 20);
@@ -108,7 +108,7 @@ mod tests {
     }
 
     #[test]
-    fn the_word_stands_on_the_strip() {
+    fn the_label_is_on_the_strip() {
         assert_eq!(label_spot(&c(), 0.87), Pos2::new(50.0, 87.0));
         assert_eq!(label_spot(&c(), 0.5), Pos2::new(10.0, 50.0));
     }

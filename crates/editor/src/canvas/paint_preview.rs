@@ -1,4 +1,4 @@
-//! What a fix would do, drawn before it is done: modules where they would lie, dashed; those that would go, crossed out.
+//! Preview of a fix: modules at their new position dashed, removed ones crossed out.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -11,11 +11,11 @@ use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
 
-/// The layout after a fix, kept while its button is pointed at.
+/// The layout after a fix, cached while the pointer is on its button.
 #[derive(Debug)]
 pub(crate) struct Preview {
     key: FindingKey,
-    /// Which of the fixes that are offered.
+    /// Index of the offered fix.
     which: usize,
     plan: Arc<Plan>,
     job: Resolved,
@@ -29,7 +29,7 @@ impl Preview {
     }
 }
 
-/// Draws what the fix would do whose button has the pointer or the focus.
+/// Draws the preview of the fix whose button has the pointer or the focus.
 pub(super) fn preview(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
     let Pointed::Fix(key, which) = &state.pointed else {
         own.preview = None;
@@ -95,7 +95,7 @@ fn paint(brush: &Brush, document: &Document, preview: &Preview) {
     }
 }
 
-/// Blocks with their faces, of those that are shown.
+/// Blocks with their faces, of the faces shown.
 fn plan_blocks<'l>(
     layout: &'l Layout,
     brush: &'l Brush,

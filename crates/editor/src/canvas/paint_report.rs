@@ -1,4 +1,4 @@
-//! Lights the part of the roof that a row of the roof report speaks of.
+//! Highlights the part of the roof that a row of the roof report is about.
 
 use super::Canvas;
 use super::brush::Brush;

@@ -1,4 +1,4 @@
-//! Faces, their edges and courses, and what comes through the roof.
+//! Faces, their edges and courses, and penetrations.
 
 use super::brush::Brush;
 use super::crossings::crossings;
@@ -12,16 +12,16 @@ use chalkcourse_layout::Layout;
 use egui::{Color32, Mesh, Rect, Shape, Stroke};
 use std::sync::Arc;
 
-/// How much of a face is seen over a picture, of 255.
+/// Opacity of a face over a picture, of 255.
 const OVER_PICTURE: u8 = 96;
-/// Edges that are shorter on the screen have no words at all, in points; those a little longer none on a leader.
+/// Shorter edges have no label at all, in points; slightly longer ones none on a leader.
 const SHORT: f32 = 7.0;
 const SEEN: f32 = 10.0;
-/// How far the words of an edge go out.
+/// How far the label of an edge may be moved out on a leader.
 const OUT: f64 = 160.0;
-/// What comes through the roof has a shape from this size on, in points.
+/// Penetrations of at least this size, in points, are drawn with their shape.
 const ROUND_FROM: f64 = 5.0;
-/// Names of what comes through the roof show from this scale, in points to a metre.
+/// Names of penetrations are shown from this scale, in points per metre.
 const NAMES_FROM: f64 = 14.0;
 
 pub(super) fn faces(brush: &Brush, document: &Document, state: &State) {
@@ -46,7 +46,7 @@ pub(super) fn faces(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// Course lines, cut where the face ends; none where they would be denser than the eye can tell.
+/// Course lines, clipped to the face; none where they would be too dense to distinguish.
 fn courses(brush: &Brush, face: &RoofFace, courses: chalkcourse_layout::CourseLines) {
     if courses.exposure * brush.space.camera.scale < 4.0 {
         return;
@@ -98,7 +98,7 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
             if long >= SEEN {
                 tries.push((short, How::Leader(OUT)));
             }
-            // A free edge has its words outside, where nothing else is; a shared one has them on the line.
+            // A free edge has its label outside, where there is nothing else; a shared one on the line.
             let free = edge.neighbour.is_none() || brush.space.face_on.is_some();
             let beside: &[f64] = if free { &[1.0, -1.0] } else { &[0.0, 1.0, -1.0] };
             let (from, to) = (point(a), point(b));
@@ -121,12 +121,12 @@ pub(super) fn edges(brush: &Brush, document: &Document, state: &State) {
     brush.painter.add(Shape::mesh(lines));
 }
 
-/// Whether a span is all of its side: a side that meets several others has the words of each of them.
+/// Whether a span is its entire side: a side that borders several others gets a label for each of them.
 fn whole_side(face: &RoofFace, span: &EdgeSpan) -> bool {
     face.edges.iter().filter(|it| (it.ring, it.side) == (span.ring, span.side)).count() == 1
 }
 
-/// A line that two faces share is drawn once, by the first of them.
+/// Whether a shared line is drawn by the other face: it is drawn once, by the first of the two.
 pub(super) fn drawn_by_neighbour(
     layout: &Layout,
     index: usize,
@@ -141,7 +141,7 @@ pub(super) fn drawn_by_neighbour(
     })
 }
 
-/// Name, pitch and the way that water runs, where there is room on the face.
+/// Name, pitch and slope direction of a face, if there is room.
 pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
     let still = document.plan_before().unwrap_or(document.plan());
     let layout = &document.plan().layout;
@@ -162,7 +162,7 @@ pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
         let name = |words: &str| brush.galley(words, theme::size::BODY, color);
         let whole = name(&format!("{}  {}", placed.name, face.plane.pitch));
         let mut tries = vec![(Show::Arrow(Arc::clone(&whole), water.normalized()), How::Home)];
-        // While something is dragged over it the name is out of the way, and nothing jumps.
+        // While something is dragged over it, the label is not moved around.
         if document.plan_before().is_none() {
             tries.push((Show::Words(Arc::clone(&whole)), How::Home));
             tries.push((Show::Words(name(&placed.name)), How::Home));
@@ -184,7 +184,7 @@ pub(super) fn names(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// A place on a face far from its border and clear of blocks.
+/// A point on a face far from its border and clear of blocks.
 pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVec2> {
     const STEPS: i32 = 6;
     let blocks: Vec<_> = layout
@@ -210,7 +210,7 @@ pub(super) fn home(face: &RoofFace, index: usize, layout: &Layout) -> Option<DVe
         .map(|(p, _)| p)
 }
 
-/// A penetration too small for its shape to be seen, as a square of its size.
+/// A penetration too small to show its shape, as a square of its size.
 fn dot(brush: &Brush, bounds: Bounds, color: Color32) {
     let ends = bounds.corners().map(|corner| brush.space.screen_from_plan(corner));
     let mut dot = Mesh::default();
@@ -238,7 +238,7 @@ pub(super) fn penetrations(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// The names of penetrations: over blocks, which would cut them off.
+/// The names of penetrations: over blocks, which would cover them.
 pub(super) fn penetration_names(brush: &Brush, document: &Document, state: &State) {
     let p = brush.palette;
     for (index, placed) in document.plan().layout.penetrations.iter().enumerate() {

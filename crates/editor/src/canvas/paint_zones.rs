@@ -1,4 +1,4 @@
-//! Zones of wind suction, as the figures draw them: shades with a number and a pressure on each.
+//! Zones of wind suction, as in the figures of the standard: shades with a number and a pressure on each.
 
 use super::Canvas;
 use super::brush::Brush;
@@ -11,14 +11,14 @@ use chalkcourse_rules::wind::{Drawn, drawn};
 use egui::{Align2, Stroke};
 use std::sync::Arc;
 
-/// The zones of a plan, kept until there is another plan.
+/// The zones of a plan, cached per plan.
 #[derive(Debug)]
 pub(crate) struct WindZones {
     plan: Arc<Plan>,
     pub(crate) drawn: Drawn,
 }
 
-/// Draws the zones when the person asked to see them; what keeps them from being drawn is written over the drawing.
+/// Draws the zones, if they are switched on; if they can't be drawn, the reason is shown over the drawing.
 pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut Canvas) {
     if !state.show_zones {
         own.wind_zones = None;
@@ -34,7 +34,7 @@ pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut
     let p = brush.palette;
     for face in zones.drawn.faces.iter().filter(|face| brush.space.shows(face.face)) {
         for (rank, zone) in face.zones.iter().enumerate() {
-            // The worse the zone, the stronger its shade; its words say which it is.
+            // The worse the zone, the darker its shade; the label says which it is.
             let shade = theme::faint(p.caution, [0, 34, 74, 96][rank.min(3)]);
             for shape in &zone.shapes {
                 brush.fill(shape, shade);
@@ -55,7 +55,7 @@ pub(super) fn zones(brush: &Brush, document: &Document, state: &State, own: &mut
     brush.label(corner, Align2::LEFT_TOP, &words, theme::size::SMALL, p.caution);
 }
 
-/// A point inside a shape, well away from its border: the middle of its largest triangle.
+/// A point inside a polygon, well away from its border: the centre of its largest triangle.
 pub(super) fn inside(shape: &Polygon) -> chalkcourse_geometry::DVec2 {
     let area = |t: &[chalkcourse_geometry::DVec2; 3]| (t[1] - t[0]).perp_dot(t[2] - t[0]).abs();
     let largest = shape.triangles().into_iter().max_by(|a, b| area(a).total_cmp(&area(b)));

@@ -1,4 +1,4 @@
-//! Parts of the house on the drawing: their wall lines, corners to drag, and the place of a trouble.
+//! Parts of the house on the drawing: wall lines, draggable corners, and the location of an error.
 
 use super::Stage;
 use super::brush::Brush;
@@ -10,7 +10,7 @@ use crate::{Document, Selection, text, theme};
 use chalkcourse_job::PartKind;
 use egui::{Pos2, Stroke, Ui};
 
-/// The wall lines and corners of the held part, the outlines of parts without faces, and the place of a trouble.
+/// The wall lines and corners of the selected part, the outlines of parts without faces, and the location of an error.
 pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
     if state.view != View::Plan {
         return;
@@ -40,7 +40,7 @@ pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// Tells parts, and corners and sides of the held one, to screen readers and to the keyboard.
+/// Exposes parts, and corners and sides of the selected one, to screen readers and keyboard focus.
 pub(super) fn tell(ui: &mut Ui, stage: &Stage, document: &Document, state: &State, actions: &mut Actions) {
     if state.view != View::Plan {
         return;

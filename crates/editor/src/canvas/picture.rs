@@ -1,4 +1,4 @@
-//! The picture under the plan: painted under all else.
+//! The picture under the plan: painted below everything else.
 
 use super::Stage;
 use super::brush::Brush;
@@ -7,13 +7,13 @@ use crate::{Document, text, theme};
 use chalkcourse_job::Crop;
 use egui::{Align2, Color32, Mesh, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo};
 
-/// Whether the picture is seen: then faces over it are drawn see-through.
+/// Whether the picture is visible: then faces over it are drawn translucent.
 pub(super) fn shows(document: &Document, state: &State) -> bool {
     let underlay = document.job().underlay.as_ref();
     state.view == View::Plan && underlay.is_some_and(|underlay| state.pictures.texture(underlay).is_some())
 }
 
-/// Paints the picture, or where it should be and why it is not there.
+/// Paints the picture, or its outline and why it is missing.
 pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
     let Some(underlay) = document.job().underlay.as_ref().filter(|_| state.view == View::Plan) else {
         return;
@@ -50,7 +50,7 @@ pub(super) fn paint(brush: &Brush, document: &Document, state: &State) {
     }
 }
 
-/// Tells the picture to screen readers.
+/// Exposes the picture to screen readers.
 pub(super) fn tell(ui: &Ui, stage: &Stage, document: &Document, state: &State) {
     let Some(underlay) = document.job().underlay.as_ref().filter(|_| state.view == View::Plan) else {
         return;

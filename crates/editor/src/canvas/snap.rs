@@ -1,4 +1,4 @@
-//! Snapping: what is near enough to be meant, and the words that say why.
+//! Snapping: finding nearby targets, and the text that says what was snapped to.
 
 mod limit;
 mod penetration;
@@ -13,27 +13,27 @@ use chalkcourse_geometry::{DVec2, Plane, Rect, RoofFace, nearest_on_segment};
 use chalkcourse_job::{Block, Face, FaceId, Resolved, RoofPart};
 use chalkcourse_layout::Layout;
 
-/// A line on the drawing that says why something stopped where it did.
+/// A line on the drawing that shows why something stopped where it did.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Guide {
     /// In plan.
     pub(crate) line: (DVec2, DVec2),
-    /// Why.
+    /// The text for it.
     pub(crate) words: String,
 }
 
-/// What a snap looks at.
+/// Input for snapping.
 #[derive(Clone, Copy)]
 pub(crate) struct Scene<'a> {
     pub(crate) job: &'a Resolved,
     pub(crate) layout: &'a Layout,
-    /// How near is near, in metres.
+    /// Snap distance, in metres.
     pub(crate) reach: f64,
-    /// One face is shown alone: nothing goes over to another.
+    /// Whether a single face is shown: nothing moves to another face.
     pub(crate) one_face: bool,
 }
 
-/// One way to move along one axis of the frame.
+/// A snap candidate along one axis of the frame.
 struct Pull {
     by: f64,
     line: (DVec2, DVec2),
@@ -44,7 +44,7 @@ fn nearest(pulls: Vec<Pull>, reach: f64) -> Option<Pull> {
     pulls.into_iter().filter(|p| p.by.abs() <= reach).min_by(|a, b| a.by.abs().total_cmp(&b.by.abs()))
 }
 
-/// Where a block that was moved is meant to be: its place in the frame, and why.
+/// The snapped position of a block: its corner in the frame, and the guides.
 pub(crate) fn block(scene: Scene, block: &Block) -> (DVec2, Vec<Guide>) {
     let Some((index, face)) = scene.layout.face(block.face) else { return (block.at, Vec::new()) };
     let bounds = block_rect(scene.job, block);
@@ -54,7 +54,7 @@ pub(crate) fn block(scene: Scene, block: &Block) -> (DVec2, Vec<Guide>) {
         at.y += pull.by;
         found.push(pull);
     }
-    // The rake of a hip face depends on the height, so the way along the eave is looked for after the way up.
+    // The rake of a hip face depends on the height, so snap along the eave after snapping up the slope.
     let bounds = bounds.moved(at - block.at);
     let risen = Block { at, ..block.clone() };
     if let Some(pull) = nearest(along_the_eave(scene, index, &risen, bounds), scene.reach) {
@@ -68,12 +68,12 @@ fn guide(plane: &Plane, pull: Pull) -> Guide {
     Guide { line: (plane.to_plan(pull.line.0), plane.to_plan(pull.line.1)), words: pull.words }
 }
 
-/// A level line a little longer than a block.
+/// A level line slightly longer than a block.
 fn beside(bounds: Rect, v: f64) -> (DVec2, DVec2) {
     (DVec2::new(bounds.min.x - 0.5, v), DVec2::new(bounds.max.x + 0.5, v))
 }
 
-/// A line up the slope a little longer than a block.
+/// A line up the slope slightly longer than a block.
 fn upright(bounds: Rect, u: f64) -> (DVec2, DVec2) {
     (DVec2::new(u, bounds.min.y - 0.5), DVec2::new(u, bounds.max.y + 0.5))
 }
@@ -132,8 +132,8 @@ fn along_the_eave(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Ve
     pulls
 }
 
-/// The middle between what is left and what is right of a block at its height: other blocks, what comes through the
-/// roof, the ends of the face. None where neither is another block or a penetration: then it is the middle of the face.
+/// The middle between the nearest objects on the left and right of a block at its height: other blocks, penetrations,
+/// the ends of the face. `None` if neither is a block or a penetration, since that is the middle of the face.
 fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f64> {
     let face = scene.layout.roof.faces.get(index)?;
     let beside: Vec<Rect> =
@@ -149,7 +149,7 @@ fn between(scene: Scene, index: usize, block: &Block, bounds: Rect) -> Option<f6
     Some((left + right) / 2.0)
 }
 
-/// What else is on a face: penetrations and other blocks.
+/// Other objects on a face: penetrations and other blocks.
 fn others<'a>(scene: Scene<'a>, index: usize, block: &Block) -> impl Iterator<Item = Rect> + use<'a> {
     let penetrations = scene.layout.penetrations.iter().filter_map(move |p| Some(p.on_face(index)?.bounds));
     penetrations.chain(neighbours(scene, index, block).map(|(rect, _)| rect))
@@ -169,8 +169,8 @@ fn neighbours<'a>(
         .filter_map(|other| Some((other.bounds?, other.name.clone())))
 }
 
-/// Where a corner that is drawn or dragged is meant to be. `anchors` are the corners that its sides go to; faces of
-/// `without` are looked past.
+/// The snapped position of a corner being drawn or dragged. `anchors` are the adjacent corners; faces in `without` are
+/// ignored.
 pub(crate) fn point(
     scene: Scene,
     pointer: DVec2,
@@ -187,7 +187,7 @@ pub(crate) fn point(
             .zip(&scene.layout.faces)
             .filter(|(_, placed)| !without.contains(&placed.id))
     };
-    // Walls stand inside the edge of their roof: both are meant, walls first.
+    // Walls are inside the edge of their roof: both are targets, walls first.
     let moving = |part: &RoofPart| {
         let own = |face: &&Face| face.from.is_some_and(|from| from.part == part.id);
         scene.job.faces.iter().filter(own).any(|face| without.contains(&face.id))
@@ -237,7 +237,7 @@ pub(crate) fn point(
     near.retain(|(foot, ..)| foot.distance(pointer) <= scene.reach);
     near.sort_by(|a, b| a.0.distance(pointer).total_cmp(&b.0.distance(pointer)));
     let Some((foot, from, along, words)) = near.first().cloned() else { return (pointer, Vec::new()) };
-    // Where two lines cross close by, the crossing is meant.
+    // If two lines cross nearby, snap to the crossing.
     for (_, other_from, other_along, other_words) in near.iter().skip(1) {
         let turn = along.perp_dot(*other_along);
         if turn.abs() < 0.1 {
@@ -252,7 +252,7 @@ pub(crate) fn point(
             return (crossing, guides);
         }
     }
-    // On one line alone: level with a corner, where one is close.
+    // On a single line: level with a corner, if one is close.
     let level = corners()
         .map(|(p, name)| (p, text::level_with(name)))
         .chain(draft.iter().map(|&p| (p, text::LEVEL_WITH_START.now().to_owned())))
@@ -268,19 +268,19 @@ pub(crate) fn point(
     }
 }
 
-/// Directions along and square to the sides that are drawn already, then to those of faces: for houses that stand askew. A
-/// direction that is known, or one of the eighths, is not told again.
+/// Directions parallel and perpendicular to the sides already drawn, then to those of faces: for houses that are not
+/// aligned with the axes. Known directions, including the eighths, are not repeated.
 fn along_sides<'a>(
     draft: &[DVec2],
     faces: impl Iterator<Item = (&'a RoofFace, &'a str)>,
 ) -> Vec<(DVec2, String)> {
-    /// More directions than these would snap to everything.
+    /// With more directions than this, everything would snap.
     const MOST: usize = 12;
     let drawn = draft.windows(2).rev().map(|side| (side[1] - side[0], None));
     let there = faces.flat_map(|(face, name)| face.plan.sides().map(move |(_, _, a, b)| (b - a, Some(name))));
     let sides: Vec<(DVec2, Option<&str>)> =
         drawn.chain(there).filter_map(|(side, name)| Some((side.try_normalize()?, name))).collect();
-    // What runs along a side says so, before what is square to another one.
+    // Parallel directions come before perpendicular ones.
     let along = sides.iter().map(|&(along, name)| (along, text::parallel_to(name)));
     let square = sides.iter().map(|&(along, name)| (along.perp(), text::square_to(name)));
     let mut known: Vec<DVec2> = eighths().map(|(direction, _)| direction).to_vec();
@@ -294,7 +294,7 @@ fn along_sides<'a>(
     found
 }
 
-/// Directions that a side is meant to have: along the axes, and half way between.
+/// The standard directions of a side: along the axes, and the diagonals.
 fn eighths() -> [(DVec2, &'static str); 4] {
     let half = std::f64::consts::FRAC_1_SQRT_2;
     [

@@ -1,4 +1,4 @@
-//! A label before it has a place: what it shows, what it is of, and where it may stand.
+//! A label before placement: what it shows, what it is about, and where it may be.
 
 use crate::state::Dimension;
 use chalkcourse_geometry::{DVec2, dvec2};
@@ -11,9 +11,9 @@ use std::sync::Arc;
 /// What a label shows.
 #[derive(Clone)]
 pub(super) enum Show {
-    /// Words.
+    /// Text.
     Words(Arc<Galley>),
-    /// Words, and behind them an arrow this way.
+    /// Text, followed by an arrow in a direction.
     Arrow(Arc<Galley>, Vec2),
     /// The sign of a finding.
     Sign(Severity),
@@ -32,11 +32,11 @@ impl Show {
     }
 }
 
-/// The length of an arrow behind words, and half the width of a sign, in points.
+/// The length of the arrow after text, and half the width of a sign, in points.
 pub(super) const ARROW: f32 = 18.0;
 pub(super) const SIGN: f32 = 8.0;
 
-/// A label that wants a place.
+/// A label to be placed.
 pub(super) struct Words {
     pub(super) rank: u8,
     pub(super) names: Option<u32>,
@@ -44,29 +44,29 @@ pub(super) struct Words {
     pub(super) over: Over,
     pub(super) tries: Vec<(Show, How)>,
     pub(super) color: Color32,
-    /// Framed in its colour.
+    /// Whether it is framed in its colour.
     pub(super) framed: bool,
     pub(super) of: Of,
 }
 
 impl Words {
-    /// Words of nothing that is asked for, which may stand on any ground.
+    /// A plain label that may be on any background.
     pub(super) fn of(rank: u8, anchor: Anchor, tries: Vec<(Show, How)>, color: Color32) -> Self {
         Self { rank, names: None, anchor, over: Over::Ground, tries, color, framed: false, of: Of::Other }
     }
 }
 
-/// What a label tells, for what is pressed on the drawing and for whoever looks whether all is told.
+/// What a label is about, for clicks on the drawing and for tests.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Of {
-    /// Nothing that is asked for.
+    /// Nothing in particular.
     Other,
-    /// A length that can be typed over.
+    /// A dimension that can be edited.
     Dimension(Dimension),
-    /// A line of the roof: face and number of the span.
+    /// A roof line: face and span index.
     Edge(usize, usize),
-    /// A finding, and those at the same thing.
+    /// A finding, and others at the same object.
     Findings(Vec<FindingKey>),
-    /// What comes through the roof, by its index.
+    /// A penetration, by its index.
     Penetration(usize),
 }

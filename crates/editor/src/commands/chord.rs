@@ -1,14 +1,14 @@
 use egui::{Key, KeyboardShortcut, Modifiers};
 
-/// When the key of a command is heard while a field is typed in. With no field, each is.
+/// Whether the key of a command is handled while a text field is edited. Without one, each is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum InField {
     Heard,
-    /// It is the field's own: a letter, an arrow, all of the text.
+    /// Reserved for the field: a letter, an arrow, select all.
     Fields,
-    /// It is for the drawing, and for nothing else that has the keyboard.
+    /// Only for the drawing, not when anything else has the focus.
     Drawing,
-    /// The field takes back its own words, but for the length of a side that is being drawn.
+    /// Fields use it for their own undo, except the length field of a side being drawn.
     HeardWhileDrawing,
 }
 
@@ -32,7 +32,7 @@ impl Chord {
         Self::new(Modifiers::SHIFT, key, InField::Fields)
     }
 
-    /// A key that no field knows: F1.
+    /// A key that no field uses: F1.
     pub(super) const fn function(key: Key) -> Self {
         Self::new(Modifiers::NONE, key, InField::Heard)
     }
@@ -49,23 +49,23 @@ impl Chord {
         Self::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), key, InField::Heard)
     }
 
-    /// Fields have a use of their own for it.
+    /// Text fields have their own use for it.
     pub(super) const fn also_of_fields(self) -> Self {
         Self { in_field: InField::Fields, ..self }
     }
 
-    /// For what is held on the drawing: not while anything beside it has the keyboard.
+    /// For the selection on the drawing: not while anything else has the focus.
     pub(super) const fn of_drawing(self) -> Self {
         Self { in_field: InField::Drawing, ..self }
     }
 
-    /// Fields take back their own words by it.
+    /// Text fields use it for their own undo.
     pub(super) const fn also_undo_of_fields(self) -> Self {
         Self { in_field: InField::HeardWhileDrawing, ..self }
     }
 
-    /// Whether it is heard: `typing` while a field has the keyboard, `elsewhere` while anything but the drawing has it, `drawing` while
-    /// a side is drawn.
+    /// Whether it is handled: `typing` while a text field has the focus, `elsewhere` while anything but the drawing has
+    /// it, `drawing` while a side is drawn.
     pub(super) fn heard(self, typing: bool, elsewhere: bool, drawing: bool) -> bool {
         if self.in_field == InField::Drawing {
             return !elsewhere;

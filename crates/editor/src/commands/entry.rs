@@ -4,31 +4,31 @@ use crate::action::Action;
 use crate::state::{State, Step};
 use chalkcourse_words::Say;
 
-/// Where a command stands.
+/// The menu of a command.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Menu {
     File,
     Edit,
     View,
     Help,
-    /// Of the button at the top right, and within File.
+    /// The export button at the top right; also within File.
     Export,
-    /// What the order is worked out with; within File.
+    /// Inputs of the order; within File.
     Order,
-    /// What is beside the drawing; within View.
+    /// The panes beside the drawing; within View.
     Panes,
     /// Strings, branches and boxes; within Edit.
     Circuits,
 }
 
-/// A mark before the words of a command as it is now.
+/// The mark before a menu item in its present state.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Marked {
     Tick(bool),
     Choice(bool),
 }
 
-/// A mark before the words of a command in its menu.
+/// The mark before a menu item.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Mark {
     None,
@@ -38,7 +38,7 @@ pub(super) enum Mark {
     Choice(fn(&Document, &State) -> bool),
 }
 
-/// All that is known of a command.
+/// The definition of a command.
 #[derive(Clone, Debug)]
 pub(super) struct Entry {
     pub(super) title: Say,
@@ -53,19 +53,19 @@ pub(super) struct Entry {
 }
 
 impl Entry {
-    /// A command that can always be carried out and has no key. `group` is the part of the menu, from 1.
+    /// A command that is always enabled and has no key. `group` is the section of the menu, from 1.
     pub(super) const fn new(title: Say, help: Say, (menu, group): (Menu, u8), does: Action) -> Self {
         let enabled = always;
         Self { title, help, menu, group, does, keys: &[], enabled, mark: Mark::None, lesson: None }
     }
 
-    /// With keys; the first one is shown.
+    /// With keys; the first one is displayed.
     pub(super) const fn keys(mut self, keys: &'static [Chord]) -> Self {
         self.keys = keys;
         self
     }
 
-    /// Only while `enabled` says so.
+    /// Only enabled if `enabled` returns true.
     pub(super) const fn when(mut self, enabled: fn(&Document, &State) -> bool) -> Self {
         self.enabled = enabled;
         self

@@ -1,4 +1,4 @@
-//! Keys of commands, and when they are heard.
+//! Keys of commands, and when they are handled.
 
 use super::chord::Chord;
 use super::{Command, table};
@@ -7,15 +7,15 @@ use crate::state::{DRAWING, HOUSE};
 use egui::text_selection::LabelSelectionState;
 use egui::{Event, Id, KeyboardShortcut, Modifiers};
 
-/// What the keys of this frame ask for. `drawing` while a side of an outline is drawn.
+/// The actions for the keys of this frame; `drawing` while a side of an outline is drawn.
 pub(crate) fn pressed(ctx: &egui::Context, drawing: bool) -> Vec<Action> {
     let mut asked: Vec<Action> = by_keys(ctx, drawing).into_iter().map(Command::action).collect();
     asked.extend(of_clipboard(ctx));
     asked
 }
 
-/// The toolkit tells the keys of the clipboard by what they mean, and pasted text with it. A field that is typed in has them first,
-/// and so have words that are marked.
+/// The toolkit reports clipboard keys as events, with the pasted text. A text field being edited takes precedence, and
+/// so does selected text.
 fn of_clipboard(ctx: &egui::Context) -> Vec<Action> {
     let marked = ctx.plugin::<LabelSelectionState>().lock().has_selection();
     if ctx.text_edit_focused() {
@@ -37,7 +37,7 @@ fn of_clipboard(ctx: &egui::Context) -> Vec<Action> {
     })
 }
 
-/// Whether what has the focus is neither the drawing nor the house in space.
+/// Whether the focus is neither on the drawing nor on the 3-D view of the house.
 pub(crate) fn is_elsewhere(focused: Option<Id>) -> bool {
     let drawings = [DRAWING, HOUSE].map(Id::unique);
     focused.is_some_and(|focused| !drawings.contains(&focused))
@@ -49,7 +49,7 @@ fn by_keys(ctx: &egui::Context, drawing: bool) -> Vec<Command> {
     let all = table::TABLE.iter().flat_map(|(command, entry)| entry.keys.iter().map(|key| (*command, *key)));
     let mut all: Vec<(Command, Chord)> =
         all.filter(|(_, key)| key.heard(typing, elsewhere, drawing)).collect();
-    // Ctrl+S would be heard in Ctrl+Shift+S: what is held with more is asked first.
+    // Ctrl+S would also match Ctrl+Shift+S: check keys with more modifiers first.
     all.sort_by_key(|(_, key)| std::cmp::Reverse(held_beside(key.shortcut.modifiers)));
     ctx.input_mut(|input| {
         all.retain(|(_, key)| input.consume_shortcut(&key.shortcut));
@@ -62,7 +62,7 @@ fn held_beside(modifiers: Modifiers) -> usize {
 }
 
 impl Command {
-    /// Every command that has a key with all its keys, for the sheet of keys.
+    /// Every command with keys and all its keys, for the list of keys.
     pub(crate) fn with_keys() -> impl Iterator<Item = (Self, Vec<KeyboardShortcut>)> {
         let all = table::TABLE.iter();
         all.filter(|(_, entry)| !entry.keys.is_empty())

@@ -1,6 +1,6 @@
-//! Everything that a menu, a key, the palette or a lesson can ask for: one table, read by all of them.
+//! Everything that a menu, a key, the palette or a lesson can trigger: one table, used by all of them.
 //!
-//! A new command is one entry in `table`: the macro makes its [`Command`] from it, so that there is no command without a
+//! A new command is one entry in `table`: the macro generates its [`Command`] from it, so that every command has a
 //! title, help and a place in a menu.
 
 mod chord;
@@ -20,7 +20,7 @@ use egui::KeyboardShortcut;
 use entry::{Entry, Mark};
 
 impl Command {
-    /// Every command there is, in the order of the menus.
+    /// Every command, in the order of the menus.
     pub(crate) fn every() -> impl Iterator<Item = Self> {
         let of_table = table::TABLE.iter().map(|(command, _)| *command);
         of_table.chain(Language::ALL.map(Self::Speak))
@@ -33,12 +33,12 @@ impl Command {
         commands.into_iter()
     }
 
-    /// The part of its menu that it stands in, from 1; a line is drawn between parts.
+    /// Its section in the menu, from 1; sections are separated by lines.
     pub(crate) fn group(self) -> u8 {
         self.entry().group
     }
 
-    /// The commands that take a tool up, each with its tool.
+    /// The commands that switch tools, each with its tool.
     pub(crate) fn of_tools() -> impl Iterator<Item = (Self, Tool)> {
         table::TABLE.iter().filter_map(|(command, entry)| match entry.does {
             Action::Use(tool) => Some((*command, tool)),
@@ -46,7 +46,7 @@ impl Command {
         })
     }
 
-    /// The words in a menu.
+    /// Its text in a menu.
     pub(crate) fn title(self) -> &'static str {
         match self {
             Self::Speak(language) => language.name(),
@@ -54,17 +54,17 @@ impl Command {
         }
     }
 
-    /// What it does, in a sentence.
+    /// Its help sentence.
     pub(crate) fn help(self) -> &'static str {
         self.entry().help.now()
     }
 
-    /// The sentence, and its key where it has one: for buttons that show neither.
+    /// Its help sentence with its key, if any: for buttons that show neither.
     pub(crate) fn tip(self, ctx: &egui::Context) -> String {
         self.with_key(ctx, self.help())
     }
 
-    /// Words about it, and its key where it has one.
+    /// Any text with its key, if any.
     pub(crate) fn with_key(self, ctx: &egui::Context, words: &str) -> String {
         match self.key() {
             Some(_) => format!("{words}  ({})", self.key_words(ctx)),
@@ -72,22 +72,22 @@ impl Command {
         }
     }
 
-    /// The key that is shown beside it, where it has one.
+    /// The key displayed for it, if any.
     pub(crate) fn key(self) -> Option<KeyboardShortcut> {
         self.entry().keys.first().map(|key| key.shortcut)
     }
 
-    /// That key as it stands on the keyboard; empty where there is none.
+    /// The label of that key; empty if there is none.
     pub(crate) fn key_words(self, ctx: &egui::Context) -> String {
         self.key().map(|key| text::key_words(ctx, &key)).unwrap_or_default()
     }
 
-    /// Whether there is something to do it to.
+    /// Whether it is enabled.
     pub(crate) fn can(self, document: &Document, state: &State) -> bool {
         (self.entry().enabled)(document, state)
     }
 
-    /// What stands before its words in a menu.
+    /// The mark before its menu item.
     pub(crate) fn mark(self, document: &Document, state: &State) -> Option<Marked> {
         match (self, self.entry().mark) {
             (Self::Speak(language), _) => Some(Marked::Choice(spoken() == language)),
@@ -97,7 +97,7 @@ impl Command {
         }
     }
 
-    /// What carrying it out means.
+    /// The action that it triggers.
     pub(crate) fn action(self) -> Action {
         match self {
             Self::Speak(language) => Action::Speak(language),

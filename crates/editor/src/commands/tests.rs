@@ -1,4 +1,4 @@
-//! The table, and that all of the window is made from it.
+//! Tests of the command table, and that all of the window is generated from it.
 
 use super::*;
 use crate::{Editor, Options};
@@ -7,7 +7,7 @@ use egui_kittest::kittest::Queryable;
 use std::collections::BTreeMap;
 
 #[test]
-fn every_command_is_told_apart_by_its_title_and_has_help() {
+fn every_command_has_a_unique_title_and_help() {
     let mut titles: Vec<&str> = Command::every().map(Command::title).collect();
     assert!(Command::every().all(|command| !command.help().is_empty()));
     let all = titles.len();
@@ -16,9 +16,9 @@ fn every_command_is_told_apart_by_its_title_and_has_help() {
     assert_eq!(titles.len(), all);
 }
 
-/// All commands are heard in the same place, so that none may share a key.
+/// All commands are handled in the same place, so no two may share a key.
 #[test]
-fn no_key_asks_for_two_things() {
+fn no_key_is_used_twice() {
     let mut taken = BTreeMap::new();
     for (command, keys) in Command::with_keys() {
         for key in keys {
@@ -64,10 +64,10 @@ fn sees(window: &Harness<'static, Option<Editor>>, words: &str) -> bool {
     window.query_all_by_label_contains(words).next().is_some()
 }
 
-/// Every entry of the table stands in the menu, the palette and, with its keys, in the sheet of keys, and says what it does
-/// where one rests on it: the one that is added for tests alone too.
+/// Every entry of the table is in the menu, the palette and, with its keys, in the list of keys, and has a tooltip:
+/// including the one that is added for tests.
 #[test]
-fn a_new_entry_is_everywhere() {
+fn a_new_command_appears_everywhere() {
     let mut window = window();
     for (menu, name) in [
         (Menu::File, "File"),
@@ -138,7 +138,7 @@ fn a_new_entry_is_everywhere() {
     }
 }
 
-/// A step that says which key to press says that of the table.
+/// A lesson step that mentions a key takes it from the table.
 #[test]
 fn the_lesson_teaches_commands_of_the_table() {
     let taught = [Step::Roof, Step::Vent, Step::Fill, Step::Finding, Step::Order].map(Command::taught_by);

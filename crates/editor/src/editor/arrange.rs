@@ -1,4 +1,4 @@
-//! Commands for the block that is held, and the answer of a search for room.
+//! Commands for the selected block, and the result of a search for room.
 
 use super::Editor;
 use crate::action::Action;
@@ -10,7 +10,7 @@ use egui::Context;
 use std::sync::Arc;
 
 impl Editor {
-    /// Carries out a command for the block that is held.
+    /// Carries out a command for the selected block.
     pub(super) fn arrange(&mut self, ctx: &Context, command: &Action) {
         let document = &self.document;
         let action = match (self.state.selection.block(), command) {
@@ -34,7 +34,7 @@ impl Editor {
         self.carry_out(ctx, vec![action]);
     }
 
-    /// Begins to look for the least move that clears a block.
+    /// Starts a search for the shortest move that clears a block.
     fn make_room(&mut self, ctx: &Context, block: BlockId) {
         if arranging::is_in_trouble(&self.document, block) {
             let job = Arc::clone(self.document.settled());
@@ -45,9 +45,9 @@ impl Editor {
         }
     }
 
-    /// Moves the block once its move was found, as one step.
+    /// Moves the block after its move was found, as one step.
     pub(super) fn answer_room(&mut self) {
-        // A drag that is going on ends first.
+        // A drag in progress must end first.
         if self.document.history().in_gesture() {
             return;
         }

@@ -1,4 +1,4 @@
-//! What goes to the clipboard: the drawing as it is seen, or as lines that other programs can scale; the steps as edits.
+//! Copying to the clipboard: the drawing as an image or as vector graphics; the history as edits.
 
 use super::Editor;
 use crate::state::View;
@@ -9,7 +9,7 @@ use egui::{ColorImage, Context, Rect, ScreenshotCallback, Vec2, ViewportCommand}
 use std::sync::Arc;
 
 impl Editor {
-    /// Puts the drawing as it is seen on the clipboard, once the window was painted.
+    /// Copies the drawing as an image, after the window was painted.
     pub(super) fn copy_picture(&mut self, ctx: &Context) {
         let Some(area) = self.space.map(|space| space.area) else { return };
         let (painted, scale) = (ctx.clone(), ctx.pixels_per_point());
@@ -23,7 +23,7 @@ impl Editor {
         self.state.said = text::PICTURE_COPIED.now().to_owned();
     }
 
-    /// Puts what is looked at on the clipboard as an SVG file: the plan, or the face that is shown.
+    /// Copies the current view as an SVG file: the plan, or the face shown.
     pub(super) fn copy_svg(&mut self, ctx: &Context) {
         let (job, plan) = (self.document.job(), self.document.plan());
         let output = match self.state.view {
@@ -39,7 +39,7 @@ impl Editor {
         };
     }
 
-    /// Puts the steps since the job was opened on the clipboard as a file of edits.
+    /// Copies the steps since the job was opened as an edit script.
     pub(super) fn copy_steps(&mut self, ctx: &Context) {
         match self.steps_text() {
             Ok(steps) => {
@@ -50,7 +50,7 @@ impl Editor {
         }
     }
 
-    /// The steps since the job was opened as a file of edits; what was undone is not among them.
+    /// The steps since the job was opened as an edit script, without undone ones.
     pub(super) fn steps_text(&self) -> Result<String, String> {
         edits_to_text(self.document.history().edits()).map_err(|error| error.to_string())
     }

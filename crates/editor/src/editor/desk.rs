@@ -1,4 +1,4 @@
-//! The drawing and the panes beside it as one sees them: tabs, splits, windows of their own.
+//! Drawing the panes: tabs, splits, separate windows.
 
 use super::Editor;
 use crate::action::Actions;
@@ -17,7 +17,7 @@ use egui_tiles::{
 };
 
 impl Editor {
-    /// Draws all panes, those beside the drawing and those with a window of their own.
+    /// Draws all panes, docked ones and those in separate windows.
     pub(super) fn panes(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         let room = ui.available_size();
@@ -35,7 +35,7 @@ impl Editor {
         if let (Some((pane, at)), Some(before)) = (out, before)
             && ctx.input(|input| input.pointer.any_released())
         {
-            // It was let go of out there, and not at the nearest place within.
+            // It was dropped outside of the window, and not at the nearest place inside.
             tree = before;
             asked.push(Change::OwnWindowAt(pane, at));
         }
@@ -46,7 +46,7 @@ impl Editor {
         let before = self.state.desk.keys();
         self.state.desk.put_back(tree, room);
         for window in self.state.desk.own_windows() {
-            // One that left its tab in this frame was drawn there.
+            // It was undocked in this frame and has already been drawn there.
             if drawn.iter().any(|(shown, _)| *shown == window.pane) {
                 continue;
             }
@@ -59,7 +59,7 @@ impl Editor {
         }
     }
 
-    /// What stands in a pane.
+    /// The content of a pane.
     fn pane(&mut self, ui: &mut Ui, pane: Pane) {
         let keys = self.state.desk.keys() == pane;
         match pane {
@@ -94,7 +94,7 @@ impl Editor {
         });
     }
 
-    /// A real window of the system around a pane; where the system has none, a window within this one.
+    /// A separate system window for a pane; an embedded window if the system does not support that.
     fn own_window(&mut self, ui: &Ui, OwnWindow { pane, size, at }: OwnWindow) {
         let ctx = ui.ctx().clone();
         let title = text::own_window_title(pane, &self.document.job().name);
@@ -109,7 +109,7 @@ impl Editor {
         ctx.show_viewport_immediate(ViewportId::from_hash_of(("pane", pane)), builder, |ui, class| {
             let ctx = ui.ctx().clone();
             name_window(&ctx, &title);
-            // Its keys are commands too, as long as nothing is asked in the first window.
+            // Its keys trigger commands too, unless a dialog is open in the main window.
             if !self.is_asking() {
                 let asked = commands::pressed(&ctx, false).into_iter().collect();
                 self.carry_out(&ctx, asked);
@@ -137,14 +137,14 @@ impl Editor {
             if closed {
                 self.state.desk.change(Change::Close(pane));
             }
-            // What was done here shows in the first window too.
+            // Changes made here are visible in the main window too.
             if ui.input(|input| !input.events.is_empty()) {
                 ctx.request_repaint_of(ViewportId::ROOT);
             }
         });
     }
 
-    /// The keyboard goes where the last press was; a list that unfolds from a pane is a part of it.
+    /// The pane that was clicked gets the keyboard; a popup of a pane counts as part of it.
     fn keys_follow_pointer(&mut self, ui: &Ui, drawn: &[(Pane, Rect)]) {
         let pressed = ui.input(|input| input.pointer.press_origin().filter(|_| input.pointer.any_pressed()));
         let Some(at) = pressed else { return };
@@ -158,7 +158,7 @@ impl Editor {
         }
     }
 
-    /// Esc in a pane hands the keyboard back to the drawing; a field that is typed in has it first, and so has a menu.
+    /// Esc in a pane returns the keyboard to the drawing; a text field being edited or a menu takes precedence.
     pub(super) fn esc_leaves_pane(&mut self, ctx: &egui::Context) {
         let keys = self.state.desk.keys();
         let typing = self.focused.is_some_and(|focused| focused != node(keys));
@@ -171,20 +171,20 @@ impl Editor {
         }
     }
 
-    /// Moves the focus to the pane that has the keyboard, so that Tab and screen readers go on from there.
+    /// Moves the focus to the pane that has the keyboard, so that Tab and screen readers continue from there.
     fn focus_pane(&mut self, ctx: &egui::Context) {
         self.state.desk.took_keys();
         let pane = self.state.desk.keys();
         let already = ctx.memory(|memory| memory.focused()).is_some();
         let pointer = ctx.input(|input| input.pointer.any_down() || input.pointer.any_released());
-        // A press has given the focus already to what was pressed.
+        // A click has already focused the clicked widget.
         if !(already && pointer) {
             ctx.memory_mut(|memory| memory.request_focus(node(pane)));
         }
         ctx.request_repaint();
     }
 
-    /// A row that was pointed at in a pane which is covered now lights nothing.
+    /// A highlighted row in a pane that is now covered no longer highlights anything.
     fn forget_unseen(&mut self, drawn: &[(Pane, Rect)]) {
         let unseen = |pane: Pane| !drawn.iter().any(|(shown, _)| *shown == pane);
         if unseen(Pane::Order) {
@@ -196,26 +196,27 @@ impl Editor {
     }
 }
 
-/// The name of a window of the system for screen readers.
+/// Sets the accessible name of a system window.
 pub(super) fn name_window(ctx: &egui::Context, title: &str) {
     ctx.accesskit_node_builder(egui::accesskit_root_id(), |node| node.set_label(title));
 }
 
-/// The pane whose tab is dragged and has left the window, and where a window for it would have its corner on the screen, points.
+/// The pane whose tab was dragged out of the window, and where the corner of its own window would be on the screen,
+/// points.
 fn dragged_out(ctx: &egui::Context, tree: &Tree<Pane>) -> Option<(Pane, Pos2)> {
     let pane = tree.tiles.get_pane(&tree.dragged_id(ctx)?).copied().filter(|pane| *pane != Pane::Drawing)?;
-    // Where it was let go of, too: a pointer that has left the window is nowhere else.
+    // Use the drop position too: a pointer that has left the window has no other position.
     let (pointer, inner) = ctx.input(|input| (input.pointer.interact_pos(), input.viewport().inner_rect));
     let pointer = pointer.filter(|at| !ctx.content_rect().contains(*at))?;
-    // Its bar lies under the pointer.
+    // Its title bar is under the pointer.
     let corner = inner.map_or(Pos2::ZERO, |inner| inner.min) + pointer.to_vec2() - Vec2::new(60.0, 12.0);
     Some((pane, corner.max(Pos2::ZERO)))
 }
 
-/// Names the borders between panes for screen readers.
+/// Gives the borders between panes accessible names.
 fn name_borders(ctx: &egui::Context, panes: &Tree<Pane>, tile: TileId, around: Id) {
     let Some(Tile::Container(container)) = panes.tiles.get(tile) else { return };
-    // As the toolkit makes its ids: one for the tile, and one for what may be switched off in it.
+    // The toolkit's id scheme: one for the tile, and one for its child ui.
     let own = around.with(tile).with(IdSalt::new("child"));
     for (nth, child) in container.children().enumerate() {
         let border = own.with((tile, "resize", nth));
@@ -224,7 +225,7 @@ fn name_borders(ctx: &egui::Context, panes: &Tree<Pane>, tile: TileId, around: I
     }
 }
 
-/// What has the focus when a pane has the keyboard as a whole.
+/// What has the focus when a pane as a whole has the keyboard.
 fn node(pane: Pane) -> Id {
     match pane {
         Pane::Drawing => Id::unique(DRAWING),
@@ -233,12 +234,12 @@ fn node(pane: Pane) -> Id {
     }
 }
 
-/// Draws tabs and splits in the window's look, and each pane in its place.
+/// Draws tabs and splits in the style of the window, and the panes.
 struct DeskView<'a> {
     editor: &'a mut Editor,
-    /// The container that needs no tabs.
+    /// The container without a tab bar.
     bare: Option<TileId>,
-    /// The pane whose tab is dragged and has left the window.
+    /// The pane whose tab is dragged outside of the window.
     out: Option<Pane>,
     /// Where panes were drawn.
     drawn: Vec<(Pane, Rect)>,
@@ -246,7 +247,7 @@ struct DeskView<'a> {
 }
 
 impl DeskView<'_> {
-    /// The pane of a tile, where it is one.
+    /// The pane of a tile, if it is one.
     fn pane_of(tiles: &Tiles<Pane>, tile: TileId) -> Option<Pane> {
         tiles.get_pane(&tile).copied()
     }
@@ -299,7 +300,8 @@ impl Behavior<Pane> for DeskView<'_> {
         }
     }
 
-    /// Tabs are dragged, one by one. What a drag of all of them would be held by has no name and does nothing by keys.
+    /// Only single tabs can be dragged. The drag handle of a whole tab group has no accessible name and no keyboard
+    /// use.
     fn is_tile_draggable(&self, tiles: &Tiles<Pane>, tile: TileId) -> bool {
         Self::pane_of(tiles, tile).is_some()
     }
@@ -321,7 +323,7 @@ impl Behavior<Pane> for DeskView<'_> {
     }
 
     fn cycle_tabs_with_keyboard(&self) -> bool {
-        // F6 goes through all panes, wherever the pointer is.
+        // F6 cycles through all panes, wherever the pointer is.
         false
     }
 

@@ -1,4 +1,4 @@
-//! Opening, saving, exporting and closing: what the window does with files.
+//! Opening, saving, exporting and closing: file operations of the window.
 
 use super::Editor;
 use crate::canvas::Canvas;
@@ -18,7 +18,7 @@ use std::sync::Arc;
 use std::time::Instant;
 
 impl Editor {
-    /// Does something that lets the job go, after the question about unsaved changes.
+    /// Does something that discards the job, after the question about unsaved changes.
     pub(super) fn ask_or(&mut self, ctx: &Context, then: Then) {
         if self.document.history().is_unsaved() {
             self.dialog = Some(Dialog::Unsaved(then));
@@ -33,7 +33,7 @@ impl Editor {
             Then::Start => self.start(),
             Then::Lesson => {
                 self.put(Document::new(sample::empty(), None));
-                // Its last step is that the order is opened.
+                // Its last step is to open the order.
                 self.state.desk.change(Change::Close(Pane::Order));
                 self.state.lesson = Some(Lesson::default());
             }
@@ -51,7 +51,7 @@ impl Editor {
                     let mut document = Document::new(job, left.from.clone());
                     document.mark_unsaved();
                     self.put(document);
-                    // The old copy goes once the new one is on disk.
+                    // Remove the old copy once the new one is on disk.
                     if let Some(recovery) = &mut self.recovery {
                         recovery.tick(self.document.settled(), left.from.as_deref(), Instant::now());
                         recovery.finish_writing();
@@ -86,7 +86,7 @@ impl Editor {
         }
     }
 
-    /// Puts another job on the desk.
+    /// Opens another job.
     pub(super) fn put(&mut self, document: Document) {
         let (courses, pathways, zones, lines, how) = (
             self.state.courses_in_plan,
@@ -171,7 +171,7 @@ impl Editor {
         self.files.ask(ctx, ask, start);
     }
 
-    /// Asks where the job's rule book goes: beside the job, by the book's name.
+    /// Asks where to save the job's rule book: by default beside the job, with the book's name.
     pub(super) fn save_rule_book(&mut self, ctx: &Context) {
         let name = text::file_stem(&self.document.job().rule_book.name);
         let start = self.suggested("").join(format!("{name}.json"));
@@ -262,7 +262,7 @@ impl Editor {
         }
     }
 
-    /// A path to start a dialog from: beside the job, by its name.
+    /// The initial path of a dialog: beside the job, with its name.
     pub(super) fn suggested(&self, extension: &str) -> PathBuf {
         let folder = self
             .document
@@ -302,7 +302,7 @@ impl Editor {
     }
 }
 
-/// The order in a format: the very bytes that the command line writes.
+/// The order in a format: the same bytes that the command line writes.
 fn order(document: &Document, format: OrderFormat) -> Result<Vec<u8>, String> {
     let output = match format {
         OrderFormat::Text => Output::Order(By::Group),
@@ -325,7 +325,7 @@ fn crew_sheet(document: &Document, sheet: CrewSheet) -> Result<Vec<u8>, String> 
     bytes(document, output)
 }
 
-/// An output of what is on the desk: the very bytes that the command line writes.
+/// An output of the open job: the same bytes that the command line writes.
 pub(super) fn bytes(document: &Document, output: Output<'_>) -> Result<Vec<u8>, String> {
     output.bytes(document.job(), document.plan()).map_err(|error| error.to_string())
 }

@@ -1,4 +1,4 @@
-//! Filling faces: what is asked for, and what is done with the answer.
+//! Filling faces: starting a fill, and applying its result.
 
 use super::Editor;
 use crate::state::{How, List, same_roof};
@@ -10,7 +10,7 @@ use egui::Context;
 use std::sync::Arc;
 
 impl Editor {
-    /// Begins to fill faces, or all that may carry modules where none is named.
+    /// Starts to fill faces, by default all that may carry modules.
     pub(super) fn fill(&mut self, ctx: &Context, mut faces: Vec<FaceId>) {
         let job = Arc::clone(self.document.settled());
         if faces.is_empty() {
@@ -24,10 +24,10 @@ impl Editor {
         }
     }
 
-    /// Puts a fill that is done on its faces, as one step.
+    /// Applies a completed fill to its faces, as one step.
     pub(super) fn answer_fill(&mut self, ctx: &Context) {
         self.state.fill.hear();
-        // A drag that is going on ends first.
+        // A drag in progress must end first.
         if self.document.history().in_gesture() {
             return;
         }
@@ -40,7 +40,7 @@ impl Editor {
             None => self.state.fill.said = text::FILL_BROKE.now().to_owned(),
             Some(Err(error)) => self.state.fill.said = text::sentence(&error.to_string()),
             Some(Ok(fills)) if answer.stopped => {
-                // By worth or to a number fewer modules may be what was asked for.
+                // By worth or to a number, fewer modules may be what was asked for.
                 let most = !matches!(answer.how.mode, Mode::ByWorth(_) | Mode::ToNumber(_));
                 let better = |fill: &Fill| !most || fill.modules > standing(&answer.job, fill.face);
                 self.put_fill(ctx, fills.into_iter().filter(better).collect(), answer.how);
@@ -70,13 +70,13 @@ impl Editor {
     }
 }
 
-/// Modules on a face that would make way for a fill.
+/// Modules on a face that a fill would replace.
 fn standing(job: &Resolved, face: FaceId) -> usize {
     let goes = job.blocks.iter().filter(|block| block.face == face && !block.locked);
     goes.map(|block| block.cells().count()).sum()
 }
 
-/// The faces that may carry modules; all where none may, so that the answer says why.
+/// The faces that may carry modules; all if none may, so that the result says why.
 fn fillable(job: &Resolved, layout: &Layout) -> Vec<FaceId> {
     let pitch =
         chalkcourse_rules::RULES.iter().any(|rule| rule.code == "pitch" && rule.why_not(job).is_none());

@@ -1,4 +1,4 @@
-//! What has the keyboard: the ring around it, and how keys walk menus.
+//! Keyboard focus: the focus ring, and walking menus by keys.
 
 use super::Editor;
 use crate::panels::FIRST_MENU;
@@ -6,12 +6,12 @@ use crate::theme;
 use crate::widgets::LEAST;
 use egui::{Context, Event, FocusDirection, Id, Key, Modifiers, Popup, Rect, StrokeKind};
 
-/// A border that is dragged is no thicker, in points; all else that is pressed is.
+/// Draggable borders are at most this thick, in points; everything else clickable is thicker.
 const BORDER: f32 = 12.0;
 
 impl Editor {
-    /// Draws a ring around whatever has the keyboard, once keys brought it there: each widget of the window has the same one, over
-    /// whatever it paints of itself.
+    /// Draws a ring around the focused widget, if keys moved the focus there: the same for all widgets, over their own
+    /// painting.
     pub(super) fn ring_focus(&mut self, ctx: &Context) {
         let walks = |event: &Event| matches!(event, Event::Key { key: Key::Tab, pressed: true, .. });
         ctx.input(|input| {
@@ -31,7 +31,7 @@ impl Editor {
         painter.rect_stroke(ring, 6.0, theme::focus(palette), StrokeKind::Inside);
     }
 
-    /// A border that only a pointer can move is no stop for the Tab key: the focus goes on the way that it came.
+    /// Skips borders that only a pointer can move: the focus continues in the same direction.
     fn pass_borders(&mut self, ctx: &Context) {
         let tab = |event: &Event| match event {
             Event::Key { key: Key::Tab, pressed: true, modifiers, .. } => Some(modifiers.shift),
@@ -48,14 +48,14 @@ impl Editor {
         }
     }
 
-    /// The next step of a focus that passes borders, before anything of the frame is drawn.
+    /// Continues a focus move that skips borders, before anything of the frame is drawn.
     pub(super) fn go_on_passing(&mut self, ctx: &Context) {
         if let Some(way) = self.passing.take() {
             ctx.memory_mut(|memory| memory.move_focus(way));
         }
     }
 
-    /// The keyboard to the first menu. A field that was typed in keeps what was typed.
+    /// Moves the focus to the first menu. A field being edited keeps its text.
     pub(super) fn go_to_menus(&mut self, ctx: &Context) {
         let first: Option<Id> = ctx.data(|data| data.get_temp(Id::unique(FIRST_MENU)));
         if let Some(first) = first {
@@ -64,7 +64,8 @@ impl Editor {
         }
     }
 
-    /// Up and Down walk an open menu or list from entry to entry: by their places the toolkit would as soon go to what lies under it.
+    /// Up and Down walk the entries of an open menu or list: the toolkit's spatial navigation might go to what is under
+    /// it.
     pub(super) fn walk_menu(&self, ctx: &Context) {
         let has_focus = ctx.memory(|memory| memory.focused().is_some());
         if !has_focus || !Popup::is_any_open(ctx) || ctx.text_edit_focused() {

@@ -1,4 +1,4 @@
-//! Going to a thing that was looked for.
+//! Going to an object found by search.
 
 use super::Editor;
 use crate::action::Action;
@@ -7,11 +7,11 @@ use crate::{Selection, state::PartPlace};
 use chalkcourse_geometry::Rect;
 use egui::{Context, Vec2};
 
-/// How much of the drawing a thing has that was gone to: enough around it to know where it is.
+/// The share of the drawing that the object gets, leaving enough around it for orientation.
 const AROUND: f64 = 0.8;
 
 impl Editor {
-    /// Holds something and brings it into view.
+    /// Selects an object and brings it into view.
     pub(super) fn go_to(&mut self, ctx: &Context, thing: Selection) {
         self.take(Tool::Select);
         let shown_alone =
@@ -28,7 +28,7 @@ impl Editor {
         self.carry_out(ctx, vec![Action::Select(thing)]);
     }
 
-    /// The room of a thing in plan.
+    /// The bounds of an object in plan.
     fn bounds_of(&self, thing: Selection) -> Option<Rect> {
         let (job, layout) = (self.document.job(), &self.document.plan().layout);
         match thing {

@@ -1,4 +1,4 @@
-//! Buildings in, and the plan out, in open formats.
+//! Import of buildings, and export of the plan, in open formats.
 
 use super::Editor;
 use crate::dialogs::Then;
@@ -17,7 +17,7 @@ impl Editor {
         self.windows.import = Some(Importing::start(ctx, path));
     }
 
-    /// Puts a building that was read into the job: into one without faces as a step, else into a job of its own.
+    /// Adds an imported building to the job: as a step if the job has no faces, otherwise as a new job.
     pub(super) fn answer_import(&mut self, ctx: &Context) {
         let Some(house) = self.windows.import.as_mut().and_then(Importing::answer) else { return };
         match self.with_building(&house) {
@@ -35,7 +35,7 @@ impl Editor {
         }
     }
 
-    /// A job of its own with a building, where this one has a roof already.
+    /// A new job with a building, if this one already has a roof.
     fn with_building(&mut self, house: &House) -> Result<Option<Resolved>, String> {
         let how = self.state.raise_as.unwrap_or_else(edits::usual_roof);
         let words = |error: &dyn std::fmt::Display| error.to_string();
@@ -53,7 +53,7 @@ impl Editor {
         apply(&job, &edit).map(Some).map_err(|error| words(&error))
     }
 
-    /// Puts a job with an imported building on the desk.
+    /// Opens a job with an imported building.
     pub(super) fn take_building(&mut self, job: Resolved, said: String) {
         let mut document = Document::new(job, None);
         document.mark_unsaved();
@@ -61,7 +61,7 @@ impl Editor {
         self.state.said = said;
     }
 
-    /// Writes the plan for maps, or the house for 3-D programs: the very bytes that the command line writes.
+    /// Writes the plan for maps, or the house for 3-D programs: the same bytes that the command line writes.
     pub(super) fn export_plan(&mut self, format: PlanFormat, path: &Path) {
         let output = match format {
             PlanFormat::Svg => Output::PlanDrawing,

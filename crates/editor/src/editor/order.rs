@@ -1,4 +1,4 @@
-//! Files that the order's window asks for: leftovers, counts, other orders and prices.
+//! File operations of the order's pane: leftovers, counts, other orders and prices.
 
 use super::Editor;
 use crate::dialogs::Dialog;
@@ -21,7 +21,7 @@ impl Editor {
         }
     }
 
-    /// Counts of a list stand beside those that are there, and in their place where both have a part.
+    /// Counts of a list are added to existing ones, and replace those for the same part.
     pub(super) fn load_counts(&mut self, path: &Path) {
         match load_counts(path) {
             Ok(counts) => {
@@ -57,7 +57,7 @@ impl Editor {
         }
     }
 
-    /// What became of the lines of a list, to be seen before its prices are believed.
+    /// Reports what happened to the lines of a list, so that its prices can be checked.
     fn tell_prices(&mut self, summary: &PriceSummary) {
         if !summary.is_plain() {
             let title = text::PRICES_READ.now().to_owned();

@@ -1,4 +1,4 @@
-//! The picture under the plan: asked for, read in the background, laid.
+//! The picture under the plan: requested, read in the background, placed.
 
 use super::Editor;
 use crate::action::Action;
@@ -8,13 +8,13 @@ use chalkcourse_job::{Crop, Edit, Underlay};
 use egui::Context;
 use std::path::Path;
 
-/// A picture is this wide against what is seen when it comes.
+/// Initial width of a picture as a share of the view.
 const SHARE: f64 = 0.7;
-/// How far a new picture steps back behind what is drawn over it.
+/// Initial fading of a picture.
 const DIM: f64 = 0.25;
 
 impl Editor {
-    /// Reads the picture of the job, and lays one that was asked for once it is read.
+    /// Reads the picture of the job, and places a requested one once it is read.
     pub(super) fn mind_pictures(&mut self, ctx: &Context) {
         if let Some(wanted) = self.state.pictures.answer(ctx) {
             match wanted.found {
@@ -26,7 +26,7 @@ impl Editor {
         self.state.pictures.keep_in_step(ctx, underlay);
     }
 
-    /// Begins to read a picture that goes under the plan.
+    /// Starts to read a picture for the plan.
     pub(super) fn lay_picture(&mut self, ctx: &Context, path: &Path) {
         let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
         self.state.pictures.ask(ctx, &path);

@@ -1,4 +1,4 @@
-//! Copy, cut, paste and duplicate: blocks and penetrations by way of the clipboard, or beside themselves.
+//! Copy, cut, paste and duplicate: blocks and penetrations by way of the clipboard, or directly.
 
 use super::Editor;
 use crate::action::Action;
@@ -16,7 +16,7 @@ impl Editor {
         Some((group, pieces))
     }
 
-    /// Puts what is held on the clipboard. What that is; none where nothing can be copied, which is said.
+    /// Copies the selection. Returns what was copied; `None`, with a message, if nothing can be.
     pub(super) fn copy_held(&mut self, ctx: &Context) -> Option<Group> {
         let Some((group, pieces)) = self.held_pieces() else {
             text::NOTHING_TO_COPY.now().clone_into(&mut self.state.said);
@@ -46,7 +46,7 @@ impl Editor {
         self.state.said = said;
     }
 
-    /// Takes up what a text from the clipboard holds, to be set down on the drawing; says why where that can't be.
+    /// Picks up the pieces in a clipboard text, to be placed on the drawing; shows a message if it can't.
     pub(super) fn paste(&mut self, copy: &str) {
         match pieces_from_text(copy) {
             Ok(pieces) if pieces.is_empty() => text::NOTHING_TO_COPY.now().clone_into(&mut self.state.said),
@@ -65,7 +65,7 @@ impl Editor {
         }
     }
 
-    /// Sets another one beside what is held.
+    /// Places a copy beside the selection.
     pub(super) fn duplicate(&mut self, ctx: &Context) {
         let group = group_of(self.state.selection, &self.state.group);
         if group.is_empty() {

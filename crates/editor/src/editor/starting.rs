@@ -6,21 +6,21 @@ use crate::{Document, sample, start_page};
 use egui::Ui;
 
 impl Editor {
-    /// Goes to the page that a window begins with; under it lies an empty job.
+    /// Goes to the start page, with an empty job.
     pub(super) fn start(&mut self) {
         self.put(Document::new(sample::empty(), None));
         self.state.starting = true;
         self.start_page = start_page::StartPage::default();
     }
 
-    /// The window while it shows the start page: menus above it, and what asks or helps over it.
+    /// The window while it shows the start page: the menus, and dialogs and help.
     pub(super) fn at_start(&mut self, ui: &mut Ui, mut actions: Actions) {
         let ctx = ui.ctx().clone();
         self.top_bar(ui, &mut actions);
         egui::CentralPanel::no_frame().show(ui, |ui| {
             start_page::page(ui, &mut self.start_page, &self.settings, &mut actions);
         });
-        // What works on a roof leaves the page first.
+        // Anything that works on a roof leaves the page first.
         if actions.iter().any(|action| !is_beside_job(action)) {
             self.state.starting = false;
             ctx.request_repaint();
@@ -33,8 +33,8 @@ impl Editor {
     }
 }
 
-/// Whether an action asks, looks or helps, and so may be done from the start page; each of these that puts a job on the desk leaves
-/// the page by that.
+/// Whether an action can be done from the start page, since it only asks, looks or helps; those that open a job leave
+/// the page by doing so.
 fn is_beside_job(action: &Action) -> bool {
     action.is_of_pointer()
         || matches!(

@@ -1,4 +1,4 @@
-//! What a person asks of a block by name, as steps to take; or words on why it can't be.
+//! Commands on blocks, as actions; or a message on why it can't be done.
 
 use crate::action::Action;
 use crate::{Document, Selection, text};
@@ -7,7 +7,7 @@ use chalkcourse_job::{Block, BlockId, Edit, Face, FaceId, FindingKey, Resolved, 
 use chalkcourse_plan::{Align, Cut, Seen, Spread, align, copy_to_face, distribute, join, mirror, split};
 use chalkcourse_words::Said;
 
-/// Puts a mirror image on the slope beyond the ridge.
+/// Puts a mirror image on the slope across the ridge.
 pub(crate) fn mirrored(document: &Document, id: BlockId) -> Action {
     step(
         document,
@@ -25,7 +25,7 @@ pub(crate) fn copied(document: &Document, id: BlockId, face: FaceId) -> Action {
     step(document, id, edit, new(document), |name| text::copy_of(name), text::NO_COPY.now())
 }
 
-/// Cuts a block in two.
+/// Splits a block in two.
 pub(crate) fn cut(document: &Document, id: BlockId, cut: Cut) -> Action {
     step(
         document,
@@ -37,8 +37,7 @@ pub(crate) fn cut(document: &Document, id: BlockId, cut: Cut) -> Action {
     )
 }
 
-/// Cuts a block beside the module that is held: right of it, or above it at the end of its row. Where none is held, in
-/// half.
+/// Splits a block beside the selected module: to its right, or above it at the end of its row. Without one, in half.
 pub(crate) fn cut_at(document: &Document, held: Selection, id: BlockId) -> Action {
     let Some(block) = document.job().block(id) else {
         return Action::Say(text::SELECT_A_BLOCK.now().to_owned());
@@ -54,7 +53,7 @@ pub(crate) fn cut_at(document: &Document, held: Selection, id: BlockId) -> Actio
     cut(document, id, at)
 }
 
-/// Makes one block of two.
+/// Joins two blocks.
 pub(crate) fn joined(document: &Document, id: BlockId, with: BlockId) -> Action {
     step(
         document,
@@ -66,7 +65,7 @@ pub(crate) fn joined(document: &Document, id: BlockId, with: BlockId) -> Action 
     )
 }
 
-/// Makes one block of a block and the nearest that it can be joined with.
+/// Joins a block with the nearest one that it can be joined with.
 pub(crate) fn joined_with_nearest(document: &Document, id: BlockId) -> Action {
     let with = joinable(document, id);
     match nearest(document, id, |other| with.iter().any(|block| block.id == other)) {
@@ -75,7 +74,7 @@ pub(crate) fn joined_with_nearest(document: &Document, id: BlockId) -> Action {
     }
 }
 
-/// The block of the same face whose middle is nearest to that of a block.
+/// The block on the same face with the nearest centre.
 fn nearest(document: &Document, id: BlockId, may: impl Fn(BlockId) -> bool) -> Option<BlockId> {
     let layout = &document.plan().layout;
     let here = layout.block(id)?;
@@ -94,7 +93,7 @@ pub(crate) fn joinable(document: &Document, id: BlockId) -> Vec<&Block> {
     job.blocks.iter().filter(|other| join(job, id, other.id).is_some()).collect()
 }
 
-/// The end of a block that a person sees at the left or at the right; on a face that falls to the side of the screen, and of base
+/// The end of a block that the user sees on the left or right; if the face slopes sideways on the screen, or for base
 /// rails, that of the face.
 fn seen_end(job: &Resolved, id: BlockId, to: Align, seen: Seen) -> Align {
     let toward = match to {
@@ -110,14 +109,14 @@ fn seen_end(job: &Resolved, id: BlockId, to: Align, seen: Seen) -> Align {
     }
 }
 
-/// Brings a block in line with another one.
+/// Aligns a block with another one.
 pub(crate) fn aligned(document: &Document, id: BlockId, with: BlockId, to: Align, seen: Seen) -> Action {
     let to = seen_end(document.job(), id, to, seen);
     let edit = align(document.job(), id, with, to);
     step(document, id, edit, Selection::Block(id), |name| text::align_of(name), text::NOT_ALIGNED.now())
 }
 
-/// Brings a block in line with the nearest one on its face.
+/// Aligns a block with the nearest one on its face.
 pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align, seen: Seen) -> Action {
     match nearest(document, id, |_| true) {
         Some(other) => aligned(document, id, other, to, seen),
@@ -125,7 +124,7 @@ pub(crate) fn aligned_with_nearest(document: &Document, id: BlockId, to: Align, 
     }
 }
 
-/// Spreads the blocks on the face of a block, so that their gaps are equal.
+/// Distributes the blocks on the face of a block, with equal gaps.
 pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
     let job = document.job();
     let Some(block) = job.block(id) else { return Action::Say(text::SELECT_A_BLOCK.now().to_owned()) };
@@ -140,7 +139,7 @@ pub(crate) fn spread(document: &Document, id: BlockId, way: Spread) -> Action {
     }
 }
 
-/// Whether a finding that no one accepted speaks of a block.
+/// Whether an open finding is about a block.
 pub(crate) fn is_in_trouble(document: &Document, id: BlockId) -> bool {
     let speaks = |key: &FindingKey| match &key.subject {
         Subject::Blocks(one, two) => *one == id || *two == id,
@@ -150,7 +149,7 @@ pub(crate) fn is_in_trouble(document: &Document, id: BlockId) -> bool {
     findings.any(|f| f.place.block == Some(id) || speaks(&f.key))
 }
 
-/// The block that comes next into the job.
+/// The next block added to the job.
 fn new(document: &Document) -> Selection {
     Selection::Block(BlockId(document.job().next_id))
 }

@@ -1,11 +1,11 @@
-//! A new block, and one with rows and columns more or fewer.
+//! A new block, and resizing a block.
 
 use crate::text;
 use chalkcourse_geometry::{DVec2, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, FaceId, Orientation, Resolved, RowShift};
 use std::collections::BTreeSet;
 
-/// A block of the usual size with its corner at a place of a face's frame.
+/// A block of the default size with its corner at a point of a face's frame.
 pub(crate) fn new_block(job: &Resolved, face: FaceId, at: DVec2) -> Block {
     Block {
         id: BlockId(job.next_id),
@@ -22,7 +22,7 @@ pub(crate) fn new_block(job: &Resolved, face: FaceId, at: DVec2) -> Block {
     }
 }
 
-/// Rows and columns that are added to each side; fewer than none takes away.
+/// Rows and columns to add at each side; negative numbers remove some.
 #[derive(Clone, Copy, Debug, Default)]
 pub(crate) struct Growth {
     pub(crate) left: i64,
@@ -31,11 +31,11 @@ pub(crate) struct Growth {
     pub(crate) top: i64,
 }
 
-/// The block with rows and columns added to its sides. Modules that stay, stay where they are.
+/// The block with rows and columns added at its sides. Remaining modules stay where they are.
 pub(crate) fn grown(block: &Block, job: &Resolved, growth: Growth) -> Block {
     let size = |now: u32, first: i64, last: i64| {
         let now = i64::from(now);
-        // At least one stays: the side that moves stops there, the other one never moves.
+        // At least one remains: the moving side stops there, the opposite one never moves.
         let first = first.clamp(1 - now, 1_000);
         (first, (now + first + last.clamp(1 - now, 1_000)).clamp(1, 1_000))
     };
@@ -59,7 +59,7 @@ pub(crate) fn grown(block: &Block, job: &Resolved, growth: Growth) -> Block {
     next.shifts.clear();
     for shift in &block.shifts {
         let Some(row) = moved(shift.row, bottom, rows) else { continue };
-        // A row that is shifted as a whole stays so; a gap stays before its module, or is at the row's end now.
+        // A shift of the whole row stays one; a gap stays before its module, or ends up at the end of the row.
         let from = if shift.from == 0 { 0 } else { (i64::from(shift.from) + left).max(0) };
         if from >= columns {
             continue;
@@ -80,7 +80,7 @@ mod tests {
     use chalkcourse_geometry::Length;
 
     #[test]
-    fn growing_leaves_modules_where_they_are() {
+    fn resizing_keeps_modules_in_place() {
         let job = sample::alder_court().unwrap();
         let block =
             job.blocks[0].with_switched(Cell { row: 1, column: 2 }).with_shift(2, Length::from_inches(8.0));

@@ -1,4 +1,4 @@
-//! What is done to several things at once, as one step.
+//! Edits of several objects at once, as one step.
 
 use super::standing::room_of;
 use crate::action::Action;
@@ -9,7 +9,7 @@ use chalkcourse_job::{BlockId, Cell, Edit, Penetration, Resolved};
 use chalkcourse_layout::Layout;
 use std::collections::BTreeSet;
 
-/// Held as one thing where it is one.
+/// Selects a group, or a single object directly.
 pub(crate) fn held(group: Group) -> Action {
     let one = group.blocks.len() + group.penetrations.len() == 1 && group.modules.is_empty();
     let block = group.blocks.first().copied().map(Selection::Block);
@@ -21,7 +21,7 @@ pub(crate) fn held(group: Group) -> Action {
     }
 }
 
-/// Blocks and penetrations, farther by so much in plan; modules go with their blocks alone. None where nothing moves.
+/// Moves blocks and penetrations in plan; modules only move with their blocks. `None` if nothing moves.
 pub(crate) fn moved(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -> Option<Edit> {
     let blocks = group.blocks.iter().filter_map(|id| {
         let mut block = job.block(*id)?.clone();
@@ -38,8 +38,8 @@ pub(crate) fn moved(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -
     (!edits.is_empty()).then_some(Edit::Several(edits))
 }
 
-/// A move in plan, less by what would bring a block over the edge of the face that all of them lie on. Blocks of several faces go
-/// as they are dragged.
+/// A move in plan, reduced so that no block goes over the edge of the face that all of them are on. Blocks of several
+/// faces move as dragged.
 pub(crate) fn within_faces(group: &Group, job: &Resolved, layout: &Layout, by: DVec2) -> DVec2 {
     let held = || {
         let blocks: Vec<_> = group.blocks.iter().filter_map(|id| job.block(*id)).collect();
@@ -54,7 +54,7 @@ pub(crate) fn within_faces(group: &Group, job: &Resolved, layout: &Layout, by: D
     by + held().unwrap_or(DVec2::ZERO)
 }
 
-/// A step on the screen, along the axis nearest to it of the face that the first block lies on.
+/// A step on the screen, along the nearest axis of the face of the first block.
 pub(crate) fn nudged(group: &Group, document: &Document, view: View, screen: DVec2) -> Option<Action> {
     let (job, layout) = (document.job(), &document.plan().layout);
     let first = group.blocks.first().and_then(|id| job.block(*id));
@@ -66,7 +66,7 @@ pub(crate) fn nudged(group: &Group, document: &Document, view: View, screen: DVe
     Some(Action::Edit(text::nudge_of(text::group_words(group)), moved(group, job, layout, by)?))
 }
 
-/// Blocks and penetrations are gone, modules are switched off.
+/// Removes blocks and penetrations, and switches off modules.
 pub(crate) fn deleted(group: &Group, job: &Resolved) -> Option<Action> {
     let blocks = group.blocks.iter().map(|id| Edit::RemoveBlock(*id));
     let penetrations = group.penetrations.iter().map(|id| Edit::RemovePenetration(*id));
@@ -75,7 +75,7 @@ pub(crate) fn deleted(group: &Group, job: &Resolved) -> Option<Action> {
     (!edits.is_empty()).then_some(Action::EditAndSelect(label, Edit::Several(edits), Selection::Nothing))
 }
 
-/// All modules of it on or off: those that are held by themselves, and those of the blocks that are held.
+/// Switches all modules of it on or off: individually selected ones, and those of selected blocks.
 pub(crate) fn switched(group: &Group, job: &Resolved, on: bool) -> Option<Action> {
     let whole = group.blocks.iter().filter_map(|id| {
         let mut block = job.block(*id)?.clone();
@@ -86,7 +86,7 @@ pub(crate) fn switched(group: &Group, job: &Resolved, on: bool) -> Option<Action
     (!edits.is_empty()).then(|| Action::Edit(text::switch_of(text::group_words(group)), Edit::Several(edits)))
 }
 
-/// Blocks of single modules that are held, with those on or off.
+/// Edits that switch the individually selected modules on or off.
 fn switches(group: &Group, job: &Resolved, on: bool) -> Vec<Edit> {
     let blocks: BTreeSet<BlockId> = group.modules.iter().map(|(block, _)| *block).collect();
     let switched = blocks.into_iter().filter_map(|id| {

@@ -1,4 +1,4 @@
-//! The one thing that is held: moved by a key, switched, taken away, given a corner more.
+//! Edits of the selected object: moving it by keys, switching, removing, adding a corner.
 
 use super::{corners_at, part};
 use crate::action::Action;
@@ -8,8 +8,7 @@ use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Edit, JunctionBox, Penetration, Underlay};
 use chalkcourse_words::Said;
 
-/// Moves what is held by so much on the screen: what lies on a face along the axis of that face that is nearest to the key, a
-/// corner just so.
+/// Moves the selection on the screen: objects on a face along the nearest axis of that face, corners exactly.
 pub(crate) fn nudged(document: &Document, view: View, held: Selection, screen: DVec2) -> Option<Action> {
     let job = document.job();
     let layout = &document.plan().layout;
@@ -52,7 +51,7 @@ pub(crate) fn nudged(document: &Document, view: View, held: Selection, screen: D
     }
 }
 
-/// Switches the module that is held.
+/// Switches the selected module.
 pub(crate) fn switch(document: &Document, held: Selection) -> Option<Action> {
     let Selection::Module { block, cell } = held else { return None };
     let block = document.job().block(block)?;
@@ -62,7 +61,7 @@ pub(crate) fn switch(document: &Document, held: Selection) -> Option<Action> {
     ))
 }
 
-/// What taking away the thing that is held means.
+/// The action that removes the selected object.
 pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
     let job = document.job();
     let (name, edit) = match held {
@@ -91,7 +90,7 @@ pub(crate) fn delete(document: &Document, held: Selection) -> Option<Action> {
     Some(Action::EditAndSelect(text::delete_of(&name), edit, Selection::Nothing))
 }
 
-/// The edit that puts a corner on a side, where the pointer is.
+/// The edit that adds a corner on a side, at the pointer.
 pub(crate) fn add_corner(
     document: &Document,
     face: chalkcourse_job::FaceId,
@@ -99,7 +98,7 @@ pub(crate) fn add_corner(
     side: usize,
     at: DVec2,
 ) -> Option<Action> {
-    // A face of a part has the corners that follow from the part.
+    // The corners of a part's face follow from the part.
     let face = document.job().face(face).filter(|face| face.from.is_none())?;
     let (_, _, a, b) = face.outline.sides().find(|&(r, s, _, _)| (r, s) == (ring, side))?;
     let on_side = chalkcourse_geometry::nearest_on_segment(at, a, b);
@@ -108,7 +107,7 @@ pub(crate) fn add_corner(
     Some(Action::EditAndSelect(text::add_corner_of(&face.name), Edit::PutFace(next), held))
 }
 
-/// The picture moved by the arrow keys.
+/// Moves the picture by the arrow keys.
 pub(crate) fn picture_nudged(document: &Document, by: DVec2) -> Option<Action> {
     let underlay = document.job().underlay.as_ref()?;
     let next = Underlay { at: underlay.at + by, ..underlay.clone() };

@@ -1,5 +1,5 @@
-//! What a person asks for, as steps to take: pure functions of the document and of what is held, to actions, or to words on why
-//! it can't be. They know no pointer and no screen.
+//! User requests as actions: pure functions of the document and the selection that return actions, or a message on why
+//! it can't be done. Independent of pointer and screen.
 
 pub(crate) mod arranging;
 mod block;

@@ -1,22 +1,22 @@
-//! A face from an outline: which way it falls and how high it lies, by what it touches.
+//! Making a face from an outline: which way it slopes and how high it is, by what it touches.
 
 use crate::text;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, distance_to_segment, signed_area};
 use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 
-/// Sides of two faces within this distance are meant to be shared, metres: the roof's own tolerance.
+/// Sides of two faces within this distance count as shared, metres: the roof's own tolerance.
 const SHARED: f64 = 0.010;
 
-/// A side of the new outline that runs along a side of a face that is there.
+/// A side of the new outline along a side of an existing face.
 struct Shared {
     face: usize,
-    /// The stretch in common, in plan.
+    /// The common segment, in plan.
     line: (DVec2, DVec2),
 }
 
-/// A face with a slope that fits what it touches: water runs away from a shared ridge, or across the longest side;
-/// the height is such that it meets its neighbour.
+/// A face with a slope that fits its neighbours: down from a shared ridge, or across the longest side; with a height
+/// that meets the neighbour.
 pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Face {
     let id = FaceId(job.next_id);
     let outline = Polygon::new(corners);
@@ -32,7 +32,7 @@ pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> 
             let level = (b - a).normalize_or_zero().dot(along).abs() < 0.1;
             let at_top = face.plane.height_at((a + b) / 2.0) > face.plane.height_at(middle);
             if !level {
-                // Along a rake, or a hip or valley that is not known yet: water keeps its way.
+                // Along a rake, or a hip or valley that is not yet known, keep the slope direction.
                 face.plane.downslope
             } else if at_top {
                 Azimuth::of(-along)
@@ -43,7 +43,7 @@ pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> 
         None => downslope_of(&outline),
     };
     let name = text::new_face_name(job);
-    // As high as the eaves that are there, until the neighbour says otherwise.
+    // As high as existing eaves, unless the neighbour determines it.
     let eave = job.faces.first().map_or(Length::from_feet(9.0), |face| face.height);
     let mut face = Face::new(id, name, outline, pitch, downslope, eave);
     if let Some((shared, neighbour)) = neighbour {
@@ -54,7 +54,7 @@ pub(crate) fn new_face(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> 
     face
 }
 
-/// The longest stretch that an outline shares with a face.
+/// The longest segment that an outline shares with a face.
 fn shared_side(layout: &Layout, outline: &Polygon) -> Option<Shared> {
     let mut best: Option<(f64, Shared)> = None;
     for (index, face) in layout.roof.faces.iter().enumerate().filter(|(_, face)| face.sound) {
@@ -78,7 +78,8 @@ fn shared_side(layout: &Layout, outline: &Polygon) -> Option<Shared> {
     best.map(|(_, shared)| shared)
 }
 
-/// Out across the longest side; of several the southernmost, since plans are drawn with the street below.
+/// Outwards across the longest side; among several the southernmost, since plans are drawn with the street at the
+/// bottom.
 fn downslope_of(outline: &Polygon) -> Azimuth {
     let inside_left = signed_area(&outline.outer) > 0.0;
     let longest = outline.sides().map(|(_, _, a, b)| a.distance(b)).fold(0.0, f64::max);
@@ -89,13 +90,13 @@ fn downslope_of(outline: &Polygon) -> Azimuth {
         .map_or(Azimuth::SOUTH, |(_, _, a, b)| {
             let out = (b - a).perp() * if inside_left { -1.0 } else { 1.0 };
             let azimuth = Azimuth::of(out);
-            // A side drawn along an axis gives a direction without float dust.
+            // Remove rounding errors from the direction of a side drawn along an axis.
             let quarter = (azimuth.degrees() / 90.0).round() * 90.0;
             if (azimuth.degrees() - quarter).abs() < 1e-6 { Azimuth::from_degrees(quarter) } else { azimuth }
         })
 }
 
-/// Corners of other faces that lie on the same spot as a corner, so that they go where it goes.
+/// Corners of other faces that coincide with a corner, so that they move together.
 pub(crate) fn corners_at(job: &Resolved, at: DVec2) -> Vec<(FaceId, usize, usize)> {
     job.faces
         .iter()
@@ -122,7 +123,7 @@ mod tests {
     }
 
     #[test]
-    fn a_first_face_falls_toward_its_lower_long_side() {
+    fn a_first_face_slopes_down_to_its_lower_long_side() {
         let job = sample::empty();
         let layout = Layout::of(&job);
         for at in [
@@ -142,7 +143,7 @@ mod tests {
         let face = new_face(&job, &Layout::of(&job), south);
         job.faces.push(face);
         job.next_id = 2;
-        // Not as deep as the first: its eave is higher, its ridge is the same.
+        // Not as deep as the first: its eave is higher, its ridge the same.
         let north = corners(&[(0.0, 4.0), (10.0, 4.0), (10.0, 6.0), (0.0, 6.0)]);
         let face = new_face(&job, &Layout::of(&job), north);
         job.faces.push(face);

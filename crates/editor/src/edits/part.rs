@@ -1,4 +1,4 @@
-//! Parts of the house: moved, given a corner more, taken away.
+//! Parts of the house: moving, adding corners, removing.
 
 use crate::action::Action;
 use crate::state::PartPlace;
@@ -6,7 +6,7 @@ use crate::{Selection, text};
 use chalkcourse_geometry::{DVec2, nearest_on_segment};
 use chalkcourse_job::{Edit, PartId, PartKind, PlanMove, Resolved};
 
-/// A house goes with all that stands on it or leans on it; any other part goes alone.
+/// The parts that move together: a main house with everything on or against it; any other part alone.
 pub(crate) fn moving(job: &Resolved, id: PartId) -> Vec<PartId> {
     match job.part(id).map(|part| part.kind) {
         Some(PartKind::Main) => job.parts_joined_to(id),
@@ -14,7 +14,7 @@ pub(crate) fn moving(job: &Resolved, id: PartId) -> Vec<PartId> {
     }
 }
 
-/// What is held moved by so much: a corner, or the part.
+/// Moves the selected corner, or the part.
 pub(crate) fn nudged(job: &Resolved, id: PartId, place: PartPlace, by: DVec2) -> Option<Action> {
     let part = job.part(id)?;
     match place {
@@ -30,7 +30,7 @@ pub(crate) fn nudged(job: &Resolved, id: PartId, place: PartPlace, by: DVec2) ->
     }
 }
 
-/// A corner more on a side, where the pointer is.
+/// Adds a corner on a side, at the pointer.
 pub(crate) fn add_corner(
     job: &Resolved,
     id: PartId,
@@ -46,7 +46,7 @@ pub(crate) fn add_corner(
     Some(Action::EditAndSelect(text::add_corner_of(&part.name), Edit::PutPart(next), held))
 }
 
-/// What taking away what is held of a part means.
+/// The action that removes the selected corner or part.
 pub(crate) fn delete(job: &Resolved, id: PartId, place: PartPlace) -> Option<Action> {
     let part = job.part(id)?;
     let PartPlace::Corner { ring, corner } = place else {

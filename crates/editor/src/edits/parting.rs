@@ -1,4 +1,4 @@
-//! A new part of the house from a drawn footprint: what it stands on, which way it faces, how high it is.
+//! Making a part of the house from a drawn footprint: what it is on, which way it faces, how high it is.
 
 mod ell;
 mod lean;
@@ -12,18 +12,18 @@ use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, part_over};
 use lean::{Leaning, lean_on};
 
-/// The wall of a dormer over the roof at its front, feet (common practice, no source).
+/// Height of a dormer's front wall over the roof, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
-/// Lower than this, in metres, a dormer has no front.
+/// Below this front wall height, in metres, a dormer has no front.
 const LEAST_WALL: f64 = 0.15;
-/// How far a dormer's and a porch's roof reach beyond their walls, inches (common practice, no source).
+/// Overhang of a dormer's and a porch's roof, inches (common practice, no source).
 const SMALL_OVERHANG: f64 = 6.0;
-/// A chimney's top over the roof beside it, feet: 3 ft where it comes through (IRC R1003.9, from memory).
+/// Height of a chimney's top over the roof, feet: 3 ft where it passes through (IRC R1003.9, from memory).
 const CHIMNEY_OVER: f64 = 3.0;
-/// A chimney wider than this along the eave gets a cricket, inches (IRC R903.2.2, from memory).
+/// Chimneys wider than this along the eave get a cricket, inches (IRC R903.2.2, from memory).
 const CRICKET_FROM: f64 = 30.0;
 
-/// What a roof is raised with until a person says otherwise: 6:12, walls of 9 ft, 1 ft of overhang, gables.
+/// Default settings for raising a roof: 6:12, walls of 9 ft, 1 ft of overhang, gables.
 pub(crate) fn usual_roof() -> RaiseAs {
     RaiseAs {
         pitch: Pitch::from_rise_in_12(6.0).unwrap_or(Pitch::FLAT),
@@ -33,7 +33,7 @@ pub(crate) fn usual_roof() -> RaiseAs {
     }
 }
 
-/// A part over a drawn footprint. `how` is what a whole roof is raised with now.
+/// A part over a drawn footprint. `how` are the present settings for raising a roof.
 pub(crate) fn new_part(
     job: &Resolved,
     layout: &Layout,
@@ -65,7 +65,7 @@ pub(crate) fn new_part(
     part
 }
 
-/// How many kinds of edges that a person set went with their sides when parts changed.
+/// How many user-set edge kinds were lost with their sides when parts changed.
 pub(crate) fn kinds_lost(before: &Resolved, after: &Resolved) -> usize {
     if before.parts == after.parts {
         return 0;
@@ -79,7 +79,7 @@ pub(crate) fn kinds_lost(before: &Resolved, after: &Resolved) -> usize {
     of_parts.map(|face| lost_now(face).saturating_sub(lost(face))).sum()
 }
 
-/// The plane of the uppermost face over a plan point, and how high that face reaches.
+/// The plane of the uppermost face at a plan point, and the greatest height of that face.
 fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     let there = layout.roof.faces.iter().filter(|face| face.sound && face.plan.contains(plan));
     let height = |plane: &Plane| plane.height_at(plan);
@@ -88,7 +88,7 @@ fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
     Some((face.plane, heights.fold(f64::NEG_INFINITY, f64::max)))
 }
 
-/// The sides of the outline with the way out of each.
+/// The sides of the outline with the outward direction of each.
 fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
     let turn = if signed_area(&part.outline.outer) > 0.0 { -1.0 } else { 1.0 };
     part.outline
@@ -100,13 +100,14 @@ fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
         .collect()
 }
 
-/// A dormer: its front looks down the slope, its ridge runs back into it, its cheeks stand under its eaves.
+/// Turns the part into a dormer: its front faces down the slope, its ridge runs back into it, its cheeks are under its
+/// eaves.
 fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
     let down = plane.downslope.unit();
     let outs = ways_out(part);
     let facing = |way: DVec2| outs.iter().max_by(|a, b| a.2.dot(way).total_cmp(&b.2.dot(way))).copied();
     let (Some((front, middle, _)), Some((back, ..))) = (facing(down), facing(-down)) else { return };
-    // Its ridge stays under that of the house: where the slope is short, so is the wall.
+    // Its ridge stays below that of the house: on a short slope the wall is lower.
     let half = part.wall_line(front).map_or(0.0, |(a, b)| a.distance(b) / 2.0);
     let foot = plane.height_at(middle);
     let room = top - foot - half * plane.pitch.slope();
@@ -125,7 +126,7 @@ fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
     reach_the_slope(part, plane, front, back);
 }
 
-/// Takes the back of a dormer with four corners as far up the slope as its ridge needs to run into it.
+/// Extends the back of a four-cornered dormer as far up the slope as its ridge needs to run into it.
 fn reach_the_slope(part: &mut RoofPart, plane: &Plane, front: SideRef, back: SideRef) {
     if part.outline.outer.len() != 4 || plane.pitch.slope() <= 0.0 || (front.side + 2) % 4 != back.side {
         return;
@@ -160,7 +161,7 @@ fn chimney(job: &Resolved, part: RoofPart, below: Option<Plane>) -> RoofPart {
     RoofPart::chimney(PartId(job.next_id), name, outline, top, cricket)
 }
 
-/// The place in plan that an error about raising speaks of.
+/// The location in plan of an error about raising.
 pub(crate) fn trouble_spot(error: &RaiseError, outline: &Polygon) -> Option<DVec2> {
     let corner = |ring: usize, corner: usize| outline.rings().nth(ring)?.get(corner).copied();
     let side = |at: SideRef| {
@@ -194,7 +195,7 @@ mod tests {
         Polygon::new(vec![dvec2(x.0, y.0), dvec2(x.1, y.0), dvec2(x.1, y.1), dvec2(x.0, y.1)])
     }
 
-    /// A gable house 20 m wide with its ridge east–west.
+    /// A gable house 20 m long with its ridge east–west.
     fn house(deep: f64) -> Resolved {
         let job = sample::empty();
         let part = part_over(&job, &rectangle((0.0, 20.0), (0.0, deep)), &usual_roof());
@@ -222,7 +223,7 @@ mod tests {
             let ridge = dormer.eave_height.metres() + plane.pitch.slope();
             assert!(plane.height_at((a + b) / 2.0) >= ridge - 1e-9);
         }
-        // on a short slope its ridge is no higher than that of the house, and its back no farther
+        // On a short slope its ridge is no higher than that of the house, and its back no farther.
         let job = house(6.0);
         let dormer = added(&job, PartPreset::Dormer, &rectangle((4.0, 6.0), (0.5, 1.5)));
         let (_, top) = slope_at(&Layout::of(&job), dvec2(5.0, 1.0)).unwrap();
@@ -231,7 +232,7 @@ mod tests {
     }
 
     #[test]
-    fn a_kind_that_goes_with_its_side_is_counted() {
+    fn an_edge_kind_lost_with_its_side_is_counted() {
         let mut job = house(8.0);
         let slope = job.parts[0].sides[0][0].treatment;
         let east = 1;
@@ -247,11 +248,11 @@ mod tests {
         );
         job = apply(&job, &Edit::PutFace(end)).unwrap();
         assert_eq!(kinds_lost(&job, &job), 0);
-        // Higher walls lose nothing.
+        // Raising the walls loses nothing.
         let mut higher = hipped.clone();
         higher.eave_height = Length::from_metres(4.0);
         assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(higher)).unwrap()), 0);
-        // A gable end has no face there.
+        // A gable end has no face.
         hipped.sides[0][east].treatment = Treatment::Gable;
         assert_eq!(kinds_lost(&job, &apply(&job, &Edit::PutPart(hipped)).unwrap()), 1);
     }
@@ -269,8 +270,8 @@ mod tests {
         assert_eq!(added(&job, PartPreset::Ell, &rectangle((8.0, 11.0), (6.0, 12.0))).name, "Ell");
     }
 
-    /// By hand: 3 in 12 over 2.4 m rises 0.6 m, so that the top of a lean-to stands 1 ft under the eave; a porch of that depth would
-    /// stand over it.
+    /// By hand: 3 in 12 over 2.4 m rises 0.6 m, so that the top of a lean-to is 1 ft below the eave; a porch of that
+    /// depth would be above it.
     #[test]
     fn a_lean_to_ends_under_the_eave() {
         let job = house(8.0);
@@ -286,7 +287,7 @@ mod tests {
     }
 
     #[test]
-    fn the_trouble_has_a_place() {
+    fn raise_errors_have_a_location() {
         let crossed =
             Polygon::new([(0.0, 0.0), (4.0, 0.0), (0.0, 4.0), (4.0, 4.0)].map(|(x, y)| dvec2(x, y)).to_vec());
         let error = chalkcourse_plan::raise_roof(&sample::empty(), &crossed, &usual_roof()).unwrap_err();

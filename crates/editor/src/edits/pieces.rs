@@ -1,4 +1,4 @@
-//! Copies: blocks and penetrations taken from a roof, and set down again on this one or another.
+//! Copies of blocks and penetrations, to be placed on this roof or another.
 
 use super::standing::{face_at, keep_on_face, room_of};
 use crate::Selection;
@@ -10,7 +10,7 @@ use chalkcourse_job::{
 use chalkcourse_layout::{Layout, PlacedBlock};
 use chalkcourse_limits::{Against, Given, KeepOut, keep_outs};
 
-/// What is held as a group: a module stands for its block.
+/// The selection as a group: a module stands for its block.
 pub(crate) fn group_of(held: Selection, group: &Group) -> Group {
     let mut all = group.clone();
     all.modules.clear();
@@ -21,7 +21,7 @@ pub(crate) fn group_of(held: Selection, group: &Group) -> Group {
     all
 }
 
-/// Copies of blocks and penetrations. None where there are none.
+/// Copies of blocks and penetrations; `None` if the group has none.
 pub(crate) fn taken(job: &Resolved, layout: &Layout, group: &Group) -> Option<Pieces> {
     let blocks: Vec<&Block> = group.blocks.iter().filter_map(|id| job.block(*id)).collect();
     let penetrations: Vec<&Penetration> =
@@ -35,7 +35,7 @@ pub(crate) fn taken(job: &Resolved, layout: &Layout, group: &Group) -> Option<Pi
     let first =
         faces.first().copied().flatten().filter(|first| faces.iter().all(|face| *face == Some(*first)));
     let plane = first.and_then(|id| layout.face(id)).map(|(_, face)| face.plane);
-    // Middles in the frame of the one face, else in plan.
+    // Centres in the frame of the single face, otherwise in plan.
     let of_block = |block: &Block| {
         let middle = room_of(job, layout, block)?.centre();
         let own = layout.face(block.face)?.1.plane;
@@ -58,15 +58,15 @@ pub(crate) fn taken(job: &Resolved, layout: &Layout, group: &Group) -> Option<Pi
     })
 }
 
-/// Where pieces would come to stand. Their names and numbers are still those that they had.
+/// A placement of pieces, still with their original names and ids.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Stand {
     pub(crate) blocks: Vec<Block>,
     pub(crate) penetrations: Vec<Penetration>,
 }
 
-/// Pieces with their middle as near as can be to a place in plan, none over the edge of a face. None where there is no room for
-/// them, or no face.
+/// Pieces with their centre as close as possible to a point in plan, none over the edge of a face. `None` if there is
+/// no room for them, or no face.
 pub(crate) fn standing(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Option<Stand> {
     let stand = if pieces.of_one_face {
         on_face(job, layout, pieces, face_at(layout, plan)?, plan)?
@@ -119,20 +119,20 @@ fn in_plan(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Opt
     Some(Stand { blocks: blocks.collect::<Option<_>>()?, penetrations: penetrations.collect::<Option<_>>()? })
 }
 
-/// The block with the middle of its modules at a place of its face's frame.
+/// The block with the centre of its modules at a point of its face's frame.
 fn centred(job: &Resolved, layout: &Layout, block: &Block, middle: DVec2) -> Option<Block> {
     let now = room_of(job, layout, block)?.centre();
     Some(Block { at: block.at + middle - now, ..block.clone() })
 }
 
-/// The room of a penetration around its middle, in the frame of a face.
+/// The bounds of a penetration around its centre, in the frame of a face.
 fn room_of_penetration(penetration: &Penetration, middle: DVec2) -> Rect {
     let outline: Polygon = chalkcourse_layout::outline_on_deck(&penetration.shape);
     let half = outline.bounds().map_or(DVec2::ZERO, |bounds| bounds.size() / 2.0);
     Rect { min: middle - half, max: middle + half }
 }
 
-/// The edit that sets pieces down, with names and numbers that are free, and what it makes.
+/// The edit that places pieces, with new names and ids, and what it adds.
 pub(crate) fn set_down(job: &Resolved, stand: &Stand) -> Option<(Edit, Group)> {
     let mut group = Group::default();
     let mut edits = Vec::new();
@@ -156,8 +156,9 @@ pub(crate) fn set_down(job: &Resolved, stand: &Stand) -> Option<(Edit, Group)> {
     (!edits.is_empty()).then_some((Edit::Several(edits), group))
 }
 
-/// Another one beside pieces that lie on one face: to the right, to the left, below or above, whichever way is shortest of those
-/// where modules clear all that keeps them off, else of those where they clear other blocks. None where there is no such place.
+/// A copy beside pieces on one face: to the right, left, below or above, whichever is closest among those where the
+/// modules clear all keep-outs, otherwise among those where they clear other blocks. `None` if there is no such
+/// position.
 pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<Stand> {
     let pieces = taken(job, layout, group).filter(|pieces| pieces.of_one_face)?;
     let face = match (pieces.blocks.first(), pieces.penetrations.first()) {
@@ -194,7 +195,7 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
         });
         by.min_by(|a, b| a.length().total_cmp(&b.length()))
     };
-    // Clear of everything; else clear of the other blocks, and the findings tell the rest.
+    // Clear of everything; otherwise clear of other blocks, and the findings report the rest.
     let by = past(&|_| true).or_else(|| past(&|it| matches!(it.against, Against::Block(_))))?;
     let moved = |at: DVec2| on.plane.to_plan(on.plane.to_frame(at) + by);
     Some(Stand {
@@ -207,14 +208,14 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
     })
 }
 
-/// The first place from `least` on that is within none of the stretches.
+/// The first position from `least` on that is in none of the intervals.
 fn beyond(mut stretches: Vec<(f64, f64)>, least: f64) -> f64 {
     stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
     let past = |far, (from, to)| if from < far - CLOSE && far < to - CLOSE { to } else { far };
     stretches.into_iter().fold(least, past)
 }
 
-/// Between two penetrations, metres: so that a boot fits between them. Common practice, no source.
+/// Distance between two penetrations, metres, so that a boot fits between them. Common practice, no source.
 const LOOSE: f64 = 0.3;
-/// Places nearer than this to the end of a stretch are beyond it, metres.
+/// Positions within this distance of the end of an interval count as outside, metres.
 const CLOSE: f64 = 1e-6;

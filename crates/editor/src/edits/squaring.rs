@@ -1,4 +1,4 @@
-//! An outline a hair out of square: told where it is held, and squared on request.
+//! Outlines slightly out of square: shown for the selection, and squared on request.
 
 use crate::edits::corners_at;
 use crate::text;
@@ -7,15 +7,15 @@ use chalkcourse_job::{Edit, Face, FaceId, Resolved, RoofPart};
 use chalkcourse_words::Said;
 use std::collections::BTreeMap;
 
-/// Less than this nobody can see or tape, degrees: 1/8 in in 12 ft (common practice, no source).
+/// Smaller angles can't be seen or taped, degrees: 1/8 in in 12 ft (common practice, no source).
 const TOLD_FROM: f64 = 0.05;
 
-/// How far an outline is out of square, degrees, where that is worth telling.
+/// How far an outline is out of square, degrees, if it is noticeable.
 pub(crate) fn off(outline: &Polygon) -> Option<f64> {
     out_of_square(&outline.outer).map(f64::to_degrees).filter(|&off| off >= TOLD_FROM)
 }
 
-/// The edit that squares a face that was drawn; corners of other faces on the same spots go along.
+/// The edit that squares a drawn face; coincident corners of other faces are moved along.
 pub(crate) fn of_face(job: &Resolved, id: FaceId) -> Option<(Said, Edit)> {
     let face = job.face(id).filter(|face| face.from.is_none())?;
     let square = squared(&face.outline.outer)?;
@@ -52,9 +52,9 @@ mod tests {
     use chalkcourse_geometry::{Azimuth, Length, Pitch, dvec2};
     use chalkcourse_job::apply;
 
-    /// Two faces that share a ridge, the lower one with a leaning rake: squared, they still share it.
+    /// Two faces that share a ridge, the lower one with a leaning rake: after squaring, they still share it.
     #[test]
-    fn what_touches_goes_along() {
+    fn touching_faces_are_squared_along() {
         let mut job = sample::empty();
         let face = |id: u32, name: &str, at: &[(f64, f64)], way: Azimuth| {
             let outline = Polygon::new(at.iter().map(|&(x, y)| dvec2(x, y)).collect());

@@ -1,16 +1,16 @@
-//! Where a block can stand: on its face, and never over its edge.
+//! Where a block can be: on its face, and never over its edge.
 
 use chalkcourse_geometry::{DVec2, Rect, holds, slide_in};
 use chalkcourse_job::{Block, FaceId, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock};
 
-/// The room of a block's modules in the frame of its face; none where all are switched off, or its face is not there.
+/// Bounds of a block's modules in the frame of its face; `None` if all are switched off, or its face does not exist.
 pub(crate) fn room_of(job: &Resolved, layout: &Layout, block: &Block) -> Option<Rect> {
     let (index, _) = layout.face(block.face)?;
     PlacedBlock::of(block, index, &job.kit).bounds
 }
 
-/// The face that a plan point lies on, the upper one of several.
+/// The face at a plan point, the upper one if several overlap.
 pub(crate) fn face_at(layout: &Layout, plan: DVec2) -> Option<FaceId> {
     let all = layout.roof.faces.iter().zip(&layout.faces);
     all.filter(|(face, _)| face.sound && face.plan.contains(plan))
@@ -18,8 +18,8 @@ pub(crate) fn face_at(layout: &Layout, plan: DVec2) -> Option<FaceId> {
         .map(|(_, placed)| placed.id)
 }
 
-/// Slides a block by as little as can be until no module reaches over the edge of its face. False where it has no room there; then
-/// it is as it was.
+/// Slides a block by the shortest distance so that no module extends over the edge of its face. Returns false, without
+/// changing it, if it does not fit.
 pub(crate) fn keep_on_face(job: &Resolved, layout: &Layout, block: &mut Block) -> bool {
     let slide = || {
         let (_, face) = layout.face(block.face).filter(|(_, face)| face.sound)?;
@@ -30,7 +30,7 @@ pub(crate) fn keep_on_face(job: &Resolved, layout: &Layout, block: &mut Block) -
     by.is_some()
 }
 
-/// The block, or where the face has no room for it one of fewer modules; of those the first that has room, by the number of modules.
+/// The block, or if the face has no room for it, the largest smaller one that fits, by number of modules.
 pub(crate) fn largest_on_face(job: &Resolved, layout: &Layout, block: &Block) -> Option<Block> {
     let mut sizes: Vec<(u32, u32)> =
         (1..=block.rows).flat_map(|rows| (1..=block.columns).map(move |columns| (rows, columns))).collect();
@@ -41,8 +41,8 @@ pub(crate) fn largest_on_face(job: &Resolved, layout: &Layout, block: &Block) ->
     })
 }
 
-/// The block with rows and columns taken away until it lies on its face, one corner of it where it is: the left one or the right
-/// one, the lower or the upper.
+/// The block with rows and columns removed until it is on its face, with one corner fixed: left or right, lower or
+/// upper.
 pub(crate) fn cut_to_face(
     job: &Resolved,
     layout: &Layout,

@@ -1,4 +1,4 @@
-//! A face that is typed from measurements: what was typed so far, and the face that it makes.
+//! The form for entering a face by measurements: what was typed so far, and the resulting face.
 
 use crate::text;
 use chalkcourse_geometry::taped::{Form, MOST_CORNERS, Of, Reading, Taped, lay_out};
@@ -6,12 +6,12 @@ use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Units, dvec2,
 use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_layout::Layout;
 
-/// A line of the form: what is taped, and what was typed for it.
+/// A line of the form: the measured quantity, and what was typed.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Line {
     pub(crate) of: Of,
     pub(crate) typed: String,
-    /// Without it there is no face.
+    /// Whether it is required.
     pub(crate) needed: bool,
 }
 
@@ -36,7 +36,7 @@ pub(crate) struct Taping {
     pub(crate) level: String,
     pub(crate) downslope: Azimuth,
     pub(crate) limit: Length,
-    /// The side that lies against the side selected on the drawing; none lays it beside the roof.
+    /// The side to be put against the side selected on the drawing; `None` puts the face beside the roof.
     pub(crate) against: Option<usize>,
 }
 
@@ -58,7 +58,7 @@ impl Default for Taping {
     }
 }
 
-/// What the form makes.
+/// The result of the form.
 pub(crate) struct Worked {
     pub(crate) taped: Taped,
     pub(crate) pitch: Pitch,
@@ -67,7 +67,7 @@ pub(crate) struct Worked {
 }
 
 impl Taping {
-    /// Takes another form; what was typed for the same lines stays.
+    /// Switches the form; what was typed for the same quantities is kept.
     pub(crate) fn take(&mut self, form: Form) {
         let before = std::mem::take(&mut self.lines);
         let wanted: Vec<(Of, bool)> = match form {
@@ -112,12 +112,12 @@ impl Taping {
         self.against = self.against.filter(|side| *side < form.corners());
     }
 
-    /// A polygon with so many corners; what was typed for sides that are still there stays.
+    /// A polygon with this many corners; what was typed for sides that still exist is kept.
     pub(crate) fn with_corners(&mut self, corners: usize) {
         self.take(Form::Polygon(corners.clamp(3, MOST_CORNERS)));
     }
 
-    /// A diagonal more, between corners that no line joins yet.
+    /// Adds a diagonal between two corners that are not yet connected.
     pub(crate) fn add_diagonal(&mut self) {
         let corners = self.form.corners();
         let taken = |a: usize, b: usize| {
@@ -130,7 +130,7 @@ impl Taping {
         }
     }
 
-    /// What a line is called.
+    /// The label of a line.
     pub(crate) fn name(&self, of: Of) -> String {
         let corners = self.form.corners();
         let named = match (self.form, of) {
@@ -153,7 +153,7 @@ impl Taping {
     /// The pitch as typed.
     ///
     /// # Errors
-    /// Words for the person.
+    /// A message for the user.
     pub(crate) fn pitch(&self, units: Units) -> Result<Pitch, String> {
         let length = |name: &str, typed: &str| {
             Length::parse(typed, units).map_err(|error| text::wrong_in(name, &error))
@@ -170,10 +170,10 @@ impl Taping {
         }
     }
 
-    /// What was typed, worked out.
+    /// The result of what was typed.
     ///
     /// # Errors
-    /// Words for the person: what is missing, can't be read, or doesn't fit.
+    /// A message for the user: what is missing, can't be read, or does not fit.
     pub(crate) fn worked(&self, units: Units) -> Result<Worked, String> {
         let mut readings = Vec::new();
         let mut lines = Vec::new();
@@ -195,19 +195,19 @@ impl Taping {
     }
 }
 
-/// A side of a face of the roof that the new face may be laid against.
+/// A side of an existing face that the new face may be put against.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Ground {
     pub(crate) face: String,
     pub(crate) side: usize,
-    /// As it runs with the face at its left.
+    /// In the direction with the face on its left.
     line: (DVec2, DVec2),
-    /// The height there.
+    /// Its height.
     height: f64,
 }
 
 impl Ground {
-    /// The side that is selected, where it is one of a sound face's outline.
+    /// The selected side, if it is one of a sound face's outline.
     pub(crate) fn of(layout: &Layout, job: &Resolved, selection: crate::Selection) -> Option<Self> {
         let crate::Selection::Side { face: id, ring: 0, side } = selection else { return None };
         let face = job.face(id)?;
@@ -220,7 +220,7 @@ impl Ground {
     }
 }
 
-/// The face that measurements make: beside the roof, or with a side against a side of the roof and as high as that.
+/// The face from measurements: beside the roof, or with a side against a side of the roof at the same height.
 pub(crate) fn face_of(
     taping: &Taping,
     worked: &Worked,
@@ -240,7 +240,7 @@ pub(crate) fn face_of(
         let here = plan(Azimuth::SOUTH);
         let (_, _, a, b) = here.sides().nth(own)?;
         let (from, to) = ground.line;
-        // The new face lies at the other side of the line, so its own side runs the other way.
+        // The new face is on the other side of the line, so its own side runs in the opposite direction.
         let turn = (b - a).angle_to(from - to);
         let downslope = clean(Azimuth::of(DVec2::from_angle(turn).rotate(DVec2::NEG_Y)));
         let turned = plan(downslope);
@@ -258,13 +258,13 @@ pub(crate) fn face_of(
     })
 }
 
-/// A direction without float dust.
+/// A direction without rounding errors.
 fn clean(azimuth: Azimuth) -> Azimuth {
     let whole = (azimuth.degrees() * 1e9).round() / 1e9;
     Azimuth::from_degrees(whole)
 }
 
-/// How an outline is moved so that it lies beside all that is there.
+/// The displacement of an outline that puts it beside everything there is.
 fn free_place(layout: &Layout, outline: &Polygon) -> DVec2 {
     let Some(own) = outline.bounds() else { return DVec2::ZERO };
     let roof = layout.roof.faces.iter().filter_map(|face| face.plan.bounds()).reduce(|a, b| a.union(&b));
@@ -312,7 +312,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_missing_or_wrong_is_told() {
+    fn missing_and_wrong_measurements_are_reported() {
         let told = |taping: &Taping| taping.worked(Units::FeetInches).err().unwrap_or_default();
         let mut taping = Taping::default();
         assert!(told(&taping).contains("Still needed: Eave"));
@@ -331,7 +331,7 @@ mod tests {
     }
 
     #[test]
-    fn another_form_keeps_what_was_typed() {
+    fn switching_the_form_keeps_typed_values() {
         let mut taping = Taping::default();
         typed(&mut taping, &["60'", "16'"]);
         taping.take(Form::Trapezoid);

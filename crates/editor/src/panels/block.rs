@@ -8,7 +8,7 @@ use chalkcourse_geometry::{Length, dvec2};
 use chalkcourse_job::{Block, BlockId, Edit, Orientation};
 use egui::Ui;
 
-/// A block: its size, its gaps, where it is, which modules it has.
+/// The form of a block: size, gaps, position, modules.
 pub(super) fn block_form(
     ui: &mut Ui,
     document: &Document,
@@ -28,7 +28,7 @@ pub(super) fn block_form(
     };
     if let Selection::Module { cell, .. } = state.selection {
         let off = block.off.contains(&cell);
-        // One below the other: side by side they would widen the panel, and the drawing would jump.
+        // Below each other: side by side they would widen the panel, and the drawing would jump.
         ui.strong(text::module_words(cell, off));
         if ui.button(if off { text::SWITCH_ON.now() } else { text::SWITCH_OFF.now() }).clicked() {
             put(block.with_switched(cell));
@@ -77,7 +77,7 @@ fn faces(ui: &mut Ui, document: &Document, block: &Block, put: &mut impl FnMut(B
     }
 }
 
-/// Where its lower left corner is, against the face's lower left, as a crew snaps it.
+/// The position of its lower left corner relative to the face's, as a crew snaps it.
 fn place(ui: &mut Ui, document: &Document, block: &Block, put: &mut impl FnMut(Block)) {
     let Some((_, face)) = document.plan().layout.face(block.face) else { return };
     let units = document.job().units;

@@ -11,7 +11,7 @@ pub(super) fn checked_list(ui: &mut Ui, document: &Document) {
     CollapsingHeader::new(text::checked_heading(&checked)).id_salt("checked").show(ui, |ui| {
         let caution = theme::of(ui).caution;
         quiet(ui, &text::checked_against(&checked));
-        // What was not checked matters more to who signs.
+        // What was not checked matters more to whoever signs.
         let (on, off): (Vec<_>, Vec<_>) = checked.iter().partition(|rule| rule.on);
         for rule in off.into_iter().chain(on) {
             ui.add_space(theme::GAP);

@@ -8,21 +8,21 @@ use egui::{Align2, CollapsingHeader, RichText, Ui, WidgetInfo};
 use egui_plot::{Bar, BarChart, GridInput, GridMark, Plot, PlotPoint, Text};
 use std::sync::Arc;
 
-/// Totals by number of modules, kept until there is another plan.
+/// Totals by number of modules, cached per plan.
 #[derive(Debug)]
 pub(crate) struct Costs {
     plan: Arc<Plan>,
     steps: Vec<StepCost>,
 }
 
-/// One bar: its name, and its amount as a number and in words.
+/// A bar: its name, and its amount as a number and as text.
 struct Amount {
     name: String,
     amount: f64,
     shown: String,
 }
 
-/// Where the money goes: by group, by stage of work, and as the array grows.
+/// Cost charts: by group, by stage of work, and as the array grows.
 pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
     let takeoff = &document.plan().takeoff;
     if takeoff.lines.iter().all(|line| line.cost.is_none()) {
@@ -66,7 +66,7 @@ pub(super) fn cost_charts(ui: &mut Ui, document: &Document, own: &mut Panels) {
     });
 }
 
-/// While something is dragged the last totals stay: they need an order each.
+/// During a drag the last totals are kept: each of them needs an order.
 fn steps<'a>(document: &Document, own: &'a mut Panels) -> &'a [StepCost] {
     let plan = document.plan();
     let moving = document.history().in_gesture();
@@ -77,12 +77,12 @@ fn steps<'a>(document: &Document, own: &'a mut Panels) -> &'a [StepCost] {
     &costs.steps
 }
 
-/// Money as a length of a bar.
+/// Money as the length of a bar.
 fn amount(cost: &impl ToString) -> f64 {
     cost.to_string().parse().unwrap_or(0.0)
 }
 
-/// Level bars from the top down, each with its name before it and its amount behind it.
+/// Horizontal bars from the top down, each with its name before it and its amount after it.
 fn chart(ui: &mut Ui, id: &str, words: &str, bars: &[Amount], p: &Palette) {
     let most = bars.iter().map(|bar| bar.amount).fold(0.0, f64::max);
     if most <= 0.0 {
@@ -119,7 +119,7 @@ fn chart(ui: &mut Ui, id: &str, words: &str, bars: &[Amount], p: &Palette) {
         .y_axis_min_width(62.0)
         .y_grid_spacer(marks)
         .y_axis_formatter(move |mark, _| name_of(mark))
-        // Room for the amount behind the longest bar.
+        // Space for the amount after the longest bar.
         .default_x_bounds(0.0, most * 1.35)
         .default_y_bounds(place(count.saturating_sub(1)) - 0.6, 0.6);
     let shown = plot.show(ui, |plot| {

@@ -1,4 +1,4 @@
-//! The deck and the covering as found: what rules about screws, water and fire need to know.
+//! The deck and the covering as found on site: input of rules about fasteners, water and fire.
 
 use super::form::{length_field, part_of_form};
 use crate::text;
@@ -50,7 +50,7 @@ pub(super) fn deck_fields(ui: &mut Ui, building: &mut Building, units: Units) {
     length_field(ui, text::LOT_LINE.now(), text::LOT_LINE_HELP.now(), &mut building.lot_line, units, 0.0);
 }
 
-/// A choice that may also be "not known".
+/// A choice with "not known" as an option.
 fn choose<T: Copy + PartialEq>(
     ui: &mut Ui,
     label: &str,

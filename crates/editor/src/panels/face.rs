@@ -9,7 +9,7 @@ use chalkcourse_geometry::{EdgeKind, Length, Units};
 use chalkcourse_job::{Courses, Edit, Face, FaceId};
 use egui::{RichText, Ui};
 
-/// A face: its slope, its courses, its sides.
+/// The form of a face: slope, courses, sides.
 pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: FaceId, actions: &mut Actions) {
     let job = document.job();
     let Some(face) = job.face(id) else { return };
@@ -66,7 +66,7 @@ pub(super) fn face_form(ui: &mut Ui, document: &Document, state: &State, id: Fac
     sides(ui, document, state, face, actions);
 }
 
-/// What follows from no part: pitch, downslope, height.
+/// Values that don't follow from a part: pitch, downslope, height.
 fn slope(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     let mut put = |next: Face| {
         actions.push(Action::Edit(text::change_of(&face.name), Edit::PutFace(next)));
@@ -86,7 +86,7 @@ fn slope(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     }
 }
 
-/// Where the corner that is held is, against the first corner of its face.
+/// The position of the selected corner relative to the first corner of its face.
 fn corner_fields(
     ui: &mut Ui,
     face: &Face,

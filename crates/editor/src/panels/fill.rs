@@ -1,4 +1,4 @@
-//! Filling faces: the way of laying, the faces, what is found so far, and what came out.
+//! Filling faces: mode, faces, progress, and results.
 
 mod held;
 
@@ -12,10 +12,10 @@ use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_plan::{Fill, Seen, Size, Way};
 use egui::{RichText, ScrollArea, Ui};
 
-/// With more faces than this each one is folded up.
+/// With more faces than this, they are collapsed.
 const MANY: usize = 2;
 
-/// The list of a fill.
+/// The fill list.
 pub(super) fn fill_list(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let job = document.job();
     let mut asked = state.fill.asked.clone();
@@ -175,7 +175,7 @@ fn running(
     }
 }
 
-/// Which faces to fill at once: ticked in a list, where there are several.
+/// Selects which faces to fill at once, if there are several.
 fn faces(ui: &mut Ui, document: &Document, asked: &mut Asked) {
     let faces = &document.job().faces;
     if faces.len() < 2 {

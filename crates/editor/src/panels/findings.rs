@@ -16,21 +16,21 @@ use std::collections::BTreeSet;
 pub(crate) struct Filter {
     /// Severities that are hidden.
     hidden: BTreeSet<Severity>,
-    /// Only what lies on the thing that is held.
+    /// Only those on the selected object.
     only_held: bool,
 }
 
-/// A waiver that is being written.
+/// A waiver being written.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Waiving {
     key: FindingKey,
     reason: String,
-    /// Its form came into sight once.
+    /// Whether its form was scrolled into view.
     shown: bool,
 }
 
 impl Filter {
-    /// Whether a finding is listed while something is held.
+    /// Whether a finding is listed, given the selection.
     fn shows(&self, finding: &Finding, held: Selection) -> bool {
         !self.hidden.contains(&finding.severity) && (!self.only_held || lies_on(&finding.place, held))
     }
@@ -38,7 +38,7 @@ impl Filter {
 
 const SEVERITIES: [Severity; 3] = [Severity::Stop, Severity::Caution, Severity::Note];
 
-/// What the rules found, the severest first, then what was accepted.
+/// The open findings, most severe first, then the accepted ones.
 pub(super) fn findings_list(
     ui: &mut Ui,
     document: &Document,
@@ -88,7 +88,7 @@ pub(super) fn findings_list(
     }
 }
 
-/// Switches for what is listed. Each tells how many there are.
+/// Filter buttons, each with its count.
 fn filter(ui: &mut Ui, state: &State, filter: &mut Filter, open: &[&Finding]) {
     ui.horizontal_wrapped(|ui| {
         for severity in SEVERITIES {
@@ -110,7 +110,7 @@ fn filter(ui: &mut Ui, state: &State, filter: &mut Filter, open: &[&Finding]) {
     });
 }
 
-/// Whether a place lies on what is held; what lies on a face lies on its blocks' face too.
+/// Whether a place is on the selected object; a place on a face also counts for its blocks.
 fn lies_on(place: &Location, held: Selection) -> bool {
     match held {
         Selection::Nothing | Selection::Part(..) => true,
@@ -169,7 +169,7 @@ fn row(
     }
 }
 
-/// What a finding says and what can be done about it. Whether one of its fixes is pointed at.
+/// The text of a finding and its controls. Returns whether the pointer is on one of its fixes.
 fn contents(
     ui: &mut Ui,
     document: &Document,
@@ -212,15 +212,15 @@ fn contents(
     let mut on_a_fix = false;
     ui.horizontal_wrapped(|ui| {
         on_a_fix = fixes(ui, document, state, finding, actions);
-        // What is said of a waiver is no trouble to accept.
+        // A finding about a waiver can't be accepted.
         if finding.rule == WAIVER {
             return;
         }
-        // A drag that is going on is no time to accept what it makes.
+        // Not during a drag.
         let calm = !document.history().in_gesture();
         let words = if finding.lapsed.is_some() { text::WAIVE_AGAIN.now() } else { text::WAIVE.now() };
         if ui.add_enabled(calm, egui::Button::new(words)).on_hover_text(text::WAIVE_HELP.now()).clicked() {
-            // The reason that was given may still be the reason.
+            // Propose the previous reason.
             let reason =
                 finding.lapsed.as_ref().map_or_else(String::new, |(waiver, _)| waiver.reason.clone());
             own.waiving = Some(Waiving { key: finding.key.clone(), reason, shown: false });
@@ -229,7 +229,7 @@ fn contents(
     on_a_fix
 }
 
-/// Buttons for what clears a finding, the best first; or words on why there is none. Whether one of them is pointed at.
+/// Buttons for the fixes, best first; or a text on why there is none. Returns whether the pointer is on one of them.
 fn fixes(ui: &mut Ui, document: &Document, state: &State, finding: &Finding, actions: &mut Actions) -> bool {
     let mut on_a_fix = false;
     let job = document.job();
@@ -248,7 +248,7 @@ fn fixes(ui: &mut Ui, document: &Document, state: &State, finding: &Finding, act
     for (index, fix) in offered.into_iter().enumerate() {
         let label = fix_words(job, fix, seen);
         let button = ui.button(label.now()).on_hover_text(text::FIX_HELP.now());
-        // What it would do is drawn before it is done.
+        // Preview the fix.
         if button.hovered() || button.has_focus() {
             on_a_fix = true;
             actions.push(Action::Point(Pointed::Fix(finding.key.clone(), index)));
@@ -296,7 +296,7 @@ fn write_waiver(
         }
         done |= ui.button(text::CANCEL.now()).clicked();
     });
-    // The form opens where there may be no room below: its end comes into sight once.
+    // The form may open with no room below: scroll its end into view once.
     if !std::mem::replace(&mut waiving.shown, true) {
         buttons.response.scroll_to_me(None);
     }
@@ -305,7 +305,7 @@ fn write_waiver(
     }
 }
 
-/// Whether a place is what the pointer is on.
+/// Whether a place is under the pointer.
 fn concerns(place: &Location, hover: Selection) -> bool {
     match hover {
         Selection::Nothing | Selection::Part(..) | Selection::Circuit(_) | Selection::JunctionBox(_) => false,

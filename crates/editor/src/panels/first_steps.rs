@@ -4,7 +4,7 @@ use crate::state::{OutlineFor, Tool};
 use crate::{text, theme};
 use egui::{Align2, Area, Button, Frame, Id, Margin, Order, Rect, RichText, Stroke, Ui};
 
-/// What to do where there is no roof yet.
+/// What to do if there is no roof yet.
 pub(crate) fn first_steps_card(ui: &mut Ui, area: Rect, actions: &mut Actions) {
     let p = theme::of(ui);
     Area::new(Id::unique("first steps"))

@@ -3,7 +3,7 @@ use crate::widgets::fields;
 use chalkcourse_geometry::{Length, Units};
 use egui::{RichText, Ui};
 
-/// The heading of a part of a form.
+/// The heading of a section of a form.
 pub(super) fn part_of_form(ui: &mut Ui, words: &str) {
     ui.add_space(6.0);
     ui.label(RichText::new(words).strong());

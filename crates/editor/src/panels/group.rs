@@ -4,7 +4,7 @@ use crate::state::State;
 use crate::{Document, edits, text};
 use egui::Ui;
 
-/// Several things that are held: how many, and what can be done to all of them.
+/// The form of a multiple selection: how many objects, and the commands for all of them.
 pub(super) fn group_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let (job, group) = (document.job(), &state.group);
     heading(ui, &text::group_words(group).now());

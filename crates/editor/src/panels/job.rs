@@ -7,7 +7,7 @@ use chalkcourse_geometry::Units;
 use chalkcourse_job::{Edit, Site};
 use egui::Ui;
 
-/// The job as a whole: where, by which kit, rules and prices.
+/// The form of the job: address, kit, rule book and prices.
 pub(super) fn job_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     heading(ui, text::THE_JOB.now());

@@ -5,7 +5,7 @@ use crate::{text, theme};
 use chalkcourse_words as words;
 use egui::{Area, Context, Frame, Id, Margin, Order, ProgressBar, Rect, RichText, Stroke, Ui};
 
-/// The card of the step that is to be done, in a corner of the drawing until it is dragged elsewhere.
+/// The card of the current step, in a corner of the drawing until it is dragged elsewhere.
 pub(crate) fn lesson_card(ui: &mut Ui, area: Rect, state: &State, actions: &mut Actions) {
     let Some(lesson) = state.lesson else { return };
     let p = theme::of(ui);
@@ -47,7 +47,7 @@ pub(crate) fn lesson_card(ui: &mut Ui, area: Rect, state: &State, actions: &mut 
         });
 }
 
-/// The heading and the words of a step.
+/// The heading and text of a step.
 fn card(step: Step, ctx: &Context) -> (&'static str, String) {
     let key = |command: Command| command.key_words(ctx);
     let taught = Command::taught_by(step).map(key).unwrap_or_default();

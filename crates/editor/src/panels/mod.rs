@@ -1,4 +1,4 @@
-//! Everything around the drawing. Each part reads the state and asks for actions.
+//! The panels around the drawing. Each reads the state and emits actions.
 
 mod block;
 mod checked;
@@ -36,13 +36,13 @@ use crate::widgets::{heading, quiet, turning};
 use costs::Costs;
 use findings::{Filter, Waiving};
 
-/// What the panels keep for themselves.
+/// The panels' own state.
 #[derive(Debug, Default)]
 pub(crate) struct Panels {
     /// Which findings are listed.
     filter: Filter,
-    /// A waiver that is being written.
+    /// A waiver being written.
     waiving: Option<Waiving>,
-    /// Totals by number of modules, kept for the next frame.
+    /// Cached totals by number of modules.
     costs: Option<Costs>,
 }

@@ -9,7 +9,7 @@ use chalkcourse_geometry::{DVec2, Length, Pitch, Units, dvec2};
 use chalkcourse_job::{Edit, Face, PartId, PartKind, PartSide, PartTrouble, PlanMove, Resolved, RoofPart};
 use egui::{Button, RichText, Ui};
 
-/// A part of the house: what it is, how high, what stands on each side.
+/// The form of a part of the house: kind, height, treatment of each side.
 pub(super) fn part_form(ui: &mut Ui, document: &Document, state: &State, id: PartId, actions: &mut Actions) {
     let job = document.job();
     let Some(part) = job.part(id) else { return };
@@ -59,7 +59,7 @@ pub(super) fn part_form(ui: &mut Ui, document: &Document, state: &State, id: Par
     list(ui, job, state.selection, actions);
 }
 
-/// What is wrong with the part, and what it left without a face.
+/// Problems of the part, and blocks that it left without a face.
 fn told(ui: &mut Ui, job: &Resolved, part: &RoofPart) {
     for problem in job.problems().iter().filter(|problem| problem.part == part.id) {
         match &problem.trouble {
@@ -134,12 +134,12 @@ fn all_sides(ui: &mut Ui, part: &RoofPart, units: Units, put: &mut impl FnMut(Ro
     }
 }
 
-/// The word for sides that differ is no error and no value.
+/// The placeholder for differing sides is neither an error nor a value.
 fn either<T, E>(typed: &str, read: Result<T, E>) -> Result<Option<T>, E> {
     if typed.trim() == text::MIXED.now() { Ok(None) } else { read.map(Some) }
 }
 
-/// Where the held corner is, or the first one: typed, it moves the corner, or the whole part.
+/// The position of the selected corner, or the first one; editing it moves the corner, or the whole part.
 fn place(ui: &mut Ui, job: &Resolved, state: &State, part: &RoofPart, actions: &mut Actions) {
     let corner = match state.selection {
         Selection::Part(_, PartPlace::Corner { ring, corner }) => Some((ring, corner)),
@@ -269,7 +269,7 @@ fn side_fields(
     }
 }
 
-/// What a face that comes from a part is: the pitch of its side to type, and the way to the part.
+/// The fields of a part's face: the pitch of its side, and a link to the part.
 pub(super) fn of_face(ui: &mut Ui, job: &Resolved, face: &Face, actions: &mut Actions) {
     let Some((part, at)) = job.side_of(face.id) else { return };
     ui.horizontal_wrapped(|ui| {
@@ -285,7 +285,7 @@ pub(super) fn of_face(ui: &mut Ui, job: &Resolved, face: &Face, actions: &mut Ac
     }
 }
 
-/// All parts of the job, to choose from.
+/// All parts of the job, to select.
 pub(super) fn list(ui: &mut Ui, job: &Resolved, selection: Selection, actions: &mut Actions) {
     if job.parts.is_empty() {
         return;

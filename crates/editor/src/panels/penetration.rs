@@ -6,7 +6,7 @@ use chalkcourse_geometry::Length;
 use chalkcourse_job::{Edit, Penetration, PenetrationId, PenetrationKind, Shape};
 use egui::Ui;
 
-/// Which form a shape has.
+/// The kind of shape.
 #[derive(Clone, Copy, PartialEq)]
 enum Form {
     Circle,
@@ -14,7 +14,7 @@ enum Form {
     Polygon,
 }
 
-/// Something that comes through the roof: what, how large, how far modules stay away.
+/// The form of a penetration: kind, size, clearance.
 pub(super) fn penetration_form(ui: &mut Ui, document: &Document, id: PenetrationId, actions: &mut Actions) {
     let job = document.job();
     let Some(penetration) = job.penetration(id) else { return };
@@ -88,7 +88,7 @@ pub(super) fn penetration_form(ui: &mut Ui, document: &Document, id: Penetration
     }
 }
 
-/// Where its middle is on its face, against the face's lower left corner, as a crew tapes it.
+/// The position of its centre relative to the face's lower left corner, as a crew tapes it.
 fn place(ui: &mut Ui, document: &Document, penetration: &Penetration, put: &mut impl FnMut(Penetration)) {
     let layout = &document.plan().layout;
     let home = layout.penetration(penetration.id).and_then(|placed| placed.home);

@@ -9,7 +9,7 @@ use chalkcourse_job::{Crop, Edit, Underlay};
 use chalkcourse_words::Say;
 use egui::{RichText, Ui};
 
-/// The picture under the plan: what it is, and every number of it to type.
+/// The form of the picture under the plan, with all its numbers.
 pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     heading(ui, text::PICTURE.now());
     let Some(underlay) = &document.job().underlay else {
@@ -83,7 +83,7 @@ pub(super) fn picture_form(ui: &mut Ui, document: &Document, state: &State, acti
     });
 }
 
-/// A slider that dims while it is dragged; one drag is one step.
+/// A slider for fading; one drag is one step.
 fn dim_by_hand(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     let mut dim = underlay.dim;
     ui.spacing_mut().slider_width = (ui.available_width() - 8.0).max(80.0);
@@ -130,7 +130,7 @@ fn crop(ui: &mut Ui, underlay: &Underlay, actions: &mut Actions) {
     }
 }
 
-/// A field for a part of a whole, in percent.
+/// A field for a fraction, in percent.
 fn percent(ui: &mut Ui, label: &str, part: f64) -> Option<f64> {
     let shown = format!("{}%", (part * 1000.0).round() / 10.0);
     fields::parsed(ui, label, &shown, "", |typed| {

@@ -10,7 +10,7 @@ use chalkcourse_takeoff::{Line, Spot, show_amount};
 use chalkcourse_telling::order::{money_rows, packages_words, show_money};
 use egui::{Align, Layout, RichText, Sense, Ui, Vec2, WidgetInfo};
 
-/// What to order, by group. A row lights where its parts go; a press unfolds how the count came about.
+/// What to order, by group. A row highlights where its parts go; a click expands how the count is made up.
 pub(super) fn quantities_list(
     ui: &mut Ui,
     document: &Document,
@@ -70,7 +70,7 @@ pub(super) fn quantities_list(
     costs::cost_charts(ui, document, own);
 }
 
-/// Parts that were needed before the drag and are no more.
+/// Parts that were needed before the drag but no longer.
 fn gone(document: &Document) -> Vec<Line> {
     let now = &document.plan().takeoff.lines;
     document.plan_before().map_or_else(Vec::new, |before| {
@@ -78,7 +78,7 @@ fn gone(document: &Document) -> Vec<Line> {
     })
 }
 
-/// How much more is needed than before.
+/// The increase of the need.
 fn change(before: &[Line], line: &Line) -> f64 {
     line.need - before.iter().find(|l| l.number == line.number).map_or(0.0, |l| l.need)
 }
@@ -147,7 +147,7 @@ fn ellipsis(
     painter.layout_job(job)
 }
 
-/// How a need came about, term by term.
+/// The terms of a need.
 fn terms(ui: &mut Ui, line: &Line, units: Units, actions: &mut Actions) {
     let p = theme::of(ui);
     egui::Frame::new().inner_margin(egui::Margin { left: 16, right: 4, top: 2, bottom: 6 }).show(ui, |ui| {

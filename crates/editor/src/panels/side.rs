@@ -7,7 +7,7 @@ use crate::state::{List, PartPlace, Settings, State, Tool};
 use crate::{Document, Selection, text, theme};
 use egui::{Button, Panel, ScrollArea, Ui};
 
-/// What is held above, what follows from the job below.
+/// The form of the selection above, the lists below.
 pub(crate) fn side_panel(
     ui: &mut Ui,
     document: &Document,
@@ -41,7 +41,7 @@ fn held(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) 
         group::group_form(ui, document, state, actions);
         return;
     }
-    // Fields keep what is being typed by their id: another thing has other fields.
+    // Fields store what is being typed by their id: another object must have other fields.
     let key = match state.selection {
         Selection::Side { face, .. } | Selection::Corner { face, .. } => Selection::Face(face),
         Selection::Module { block, .. } => Selection::Block(block),

@@ -8,7 +8,7 @@ use chalkcourse_job::{Building, Edit, Exposure, GeoPoint, Resolved, Site};
 use chalkcourse_layout::known::{self, KnownFrom};
 use egui::{CollapsingHeader, Ui};
 
-/// What rules need to know of the house and the place. A field that is empty is not known.
+/// Facts about the building and the site that rules need. An empty field means unknown.
 pub(super) fn site_form(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let job = document.job();
     let mut building = job.site.building.clone();
@@ -27,7 +27,7 @@ pub(super) fn site_form(ui: &mut Ui, document: &Document, actions: &mut Actions)
     }
 }
 
-/// Where on the globe the plan has its origin.
+/// The geographic position of the origin of the plan.
 fn globe(ui: &mut Ui, place: &mut Option<GeoPoint>) {
     let shown = place.map(|place| format!("{}, {}", place.latitude, place.longitude)).unwrap_or_default();
     if let Some(typed) = fields::parsed(ui, text::PLACE.now(), &shown, text::PLACE_HELP.now(), parse_place) {
@@ -35,7 +35,7 @@ fn globe(ui: &mut Ui, place: &mut Option<GeoPoint>) {
     }
 }
 
-/// "39.1, -84.5" as a place; nothing where it is not known.
+/// Parses "39.1, -84.5"; empty means unknown.
 fn parse_place(typed: &str) -> Result<Option<GeoPoint>, String> {
     if typed.trim().is_empty() {
         return Ok(None);
@@ -97,7 +97,7 @@ fn house(ui: &mut Ui, job: &Resolved, building: &mut Building) {
         (text::OVERHANG.now(), text::OVERHANG_HELP.now(), &mut building.overhang, drawn_overhang()),
     ] {
         length_field(ui, label, help, length, units, 0.0);
-        // What the house as drawn says is used, and not asked again.
+        // What follows from the house as drawn is used, and not asked for.
         if length.is_none()
             && let Some(known) = known.filter(|known| known.from == KnownFrom::Drawn)
         {
@@ -120,7 +120,7 @@ fn loads(ui: &mut Ui, building: &mut Building, units: Units) {
     if let Some(exposure) = exposure.inner {
         building.exposure = exposure;
     }
-    // Some towns lie below the sea.
+    // Some towns are below sea level.
     length_field(
         ui,
         text::ELEVATION.now(),
@@ -158,7 +158,7 @@ fn optional_number(typed: &str, least: f64, most: f64) -> Result<Option<f64>, St
     if (least..=most).contains(&number) { Ok(Some(number)) } else { Err(text::out_of_range(least, most)) }
 }
 
-/// "S, 90° E" as directions.
+/// Parses "S, 90° E" as directions.
 fn street_sides(typed: &str) -> Result<Vec<Azimuth>, String> {
     typed.split(',').map(str::trim).filter(|side| !side.is_empty()).map(fields::parse_azimuth).collect()
 }
@@ -189,7 +189,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_not_known_stays_so_and_nonsense_is_refused() {
+    fn unknown_values_stay_unknown_and_invalid_ones_are_refused() {
         assert_eq!(optional_number(" ", 0.0, 9.0), Ok(None));
         assert_eq!(optional_number("9", 0.0, 9.0), Ok(Some(9.0)));
         for wrong in ["9.1", "-1", "nan", "inf", "many"] {

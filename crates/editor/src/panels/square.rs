@@ -6,7 +6,7 @@ use chalkcourse_job::Edit;
 use chalkcourse_words::Said;
 use egui::{RichText, Ui};
 
-/// How far an outline is out of square, and a button that squares it.
+/// How far an outline is out of square, with a button to square it.
 pub(super) fn square(
     ui: &mut Ui,
     outline: &Polygon,

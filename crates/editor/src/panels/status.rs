@@ -4,7 +4,7 @@ use crate::state::State;
 use crate::{Document, text, theme};
 use egui::{Align, Button, Label, Layout, RichText, Ui};
 
-/// The job in numbers, where the pointer is, what was said last, and the caution.
+/// Key figures of the job, the pointer position, the last message, and the caution.
 pub(crate) fn status_bar(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions) {
     let p = theme::of(ui);
     ui.horizontal_centered(|ui| {

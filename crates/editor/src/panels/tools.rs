@@ -4,12 +4,12 @@ use crate::state::{State, Tool};
 use crate::{text, theme};
 use egui::{Button, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
-/// Room for the button at the foot, in points.
+/// Height of the button at the bottom, in points.
 const FOOT: f32 = 44.0;
 
-/// The tools, each with its word and its key.
+/// The tools, each with its name and key.
 pub(crate) fn tool_buttons(ui: &mut Ui, state: &State, actions: &mut Actions) {
-    // With large type in a low window the tools scroll, above the button at the foot.
+    // With large text in a low window the tools scroll, above the button at the bottom.
     let room = (ui.available_height() - FOOT).max(58.0);
     egui::ScrollArea::vertical().id_salt("tools").max_height(room).show(ui, |ui| {
         ui.vertical_centered_justified(|ui| {
@@ -60,7 +60,7 @@ fn button(ui: &mut Ui, command: Command, tool: Tool, chosen: bool) -> bool {
     response.on_hover_text(command.tip(ui.ctx())).clicked()
 }
 
-/// A small drawing of what the tool makes.
+/// The icon of a tool.
 fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
     let stroke = Stroke::new(1.6, color);
     let p = |x: f32, y: f32| at + Vec2::new(x, y);
@@ -103,7 +103,7 @@ fn sign(painter: &Painter, tool: Tool, at: Pos2, color: Color32) {
             painter.line_segment([p(-3.5, -3.5), p(3.5, 3.5)], stroke);
             painter.line_segment([p(-3.5, 3.5), p(3.5, -3.5)], stroke);
         }
-        // It has no button: it comes with what was copied.
+        // It has no button: pasting switches to it.
         Tool::Paste => {}
         Tool::Picture => {
             let frame = Rect::from_min_max(p(-11.0, -8.0), p(11.0, 8.0));

@@ -5,13 +5,13 @@ use crate::{Document, text, theme};
 use egui::containers::menu::MenuButton;
 use egui::{Align, Button, Id, Layout, Popup, ScrollArea, TextWrapMode, Ui};
 
-/// What the buttons after the menus need in one row, points.
+/// Width of the buttons after the menus in one row, points.
 const ROOM: f32 = 520.0;
 
-/// Where it is kept which button opens the first menu.
+/// The key under which the id of the first menu's button is stored.
 pub(crate) const FIRST_MENU: &str = "first menu";
 
-/// Files and commands left, the view in the middle, the order right.
+/// Files and commands on the left, the view in the middle, the order on the right.
 pub(crate) fn top_bar(
     ui: &mut Ui,
     document: &Document,
@@ -28,7 +28,7 @@ pub(crate) fn top_bar(
         ] {
             let button = ui.menu_button(words.now(), |ui| {
                 ui.set_min_width(if menu == Menu::Help { 220.0 } else { 240.0 });
-                // A long menu scrolls where the window is low: none of it is out of reach.
+                // A long menu scrolls in a low window, so that all of it is reachable.
                 let room = ui.ctx().content_rect().bottom() - ui.max_rect().top() - 2.0 * theme::GAP;
                 ScrollArea::vertical().max_height(room).min_scrolled_height(room).show(ui, |ui| {
                     ui.style_mut().wrap_mode = Some(TextWrapMode::Extend);
@@ -40,7 +40,7 @@ pub(crate) fn top_bar(
             }
         }
         ui.separator();
-        // With large type in a narrow window these are in their menu alone.
+        // With large text in a narrow window these are only in their menu.
         if ui.available_width() > ROOM {
             let undo = document.history().undo_label();
             press(ui, Command::Undo, undo.is_some(), &text::undo_words(undo), actions);
@@ -63,7 +63,7 @@ pub(crate) fn top_bar(
     });
 }
 
-/// The commands of a menu, with a line between its parts. Jobs that were open lately and the menu of what is written stand in File.
+/// The commands of a menu, with separators between its sections. Recent jobs and the export menu are in File.
 fn contents(
     ui: &mut Ui,
     menu: Menu,
@@ -110,7 +110,7 @@ fn contents(
     }
 }
 
-/// A line of a menu.
+/// A menu item.
 fn item(ui: &mut Ui, command: Command, document: &Document, state: &State, actions: &mut Actions) {
     let response = match command.mark(document, state) {
         Some(Marked::Tick(mut on)) => ui.checkbox(&mut on, command.title()),
@@ -124,13 +124,13 @@ fn item(ui: &mut Ui, command: Command, document: &Document, state: &State, actio
         }
     };
     if response.on_hover_text(command.help()).clicked() {
-        // A press by a key in a menu within a menu leaves the outer one open.
+        // Activating an item of a submenu by keyboard leaves the outer menu open.
         Popup::close_all(ui.ctx());
         actions.push(command.action());
     }
 }
 
-/// A button that always shows.
+/// A permanently visible button.
 fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut Actions) {
     let help = command.with_key(ui.ctx(), help);
     if ui.add_enabled(enabled, Button::new(command.title())).on_hover_text(help).clicked() {
@@ -138,7 +138,7 @@ fn press(ui: &mut Ui, command: Command, enabled: bool, help: &str, actions: &mut
     }
 }
 
-/// Jobs that were open lately.
+/// Recent jobs.
 fn recent(ui: &mut Ui, settings: &Settings, actions: &mut Actions) {
     ui.add_enabled_ui(!settings.recent.is_empty(), |ui| {
         ui.menu_button(text::OPEN_RECENT.now(), |ui| {

@@ -1,4 +1,4 @@
-//! Pictures of the house, made on a thread of their own: the window never waits for one.
+//! Renders pictures of the house on a separate thread, so that the window never waits.
 
 use chalkcourse_job::Resolved;
 use chalkcourse_picture::{Picture, Scene, Shot};
@@ -8,7 +8,7 @@ use egui::{ColorImage, Context, TextureHandle, TextureOptions};
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, channel};
 
-/// What is to be drawn.
+/// What to render.
 #[derive(Clone, Debug)]
 pub(crate) struct Order {
     pub(crate) job: Arc<Resolved>,
@@ -27,20 +27,20 @@ impl Order {
     }
 }
 
-/// The picture as it hangs on the wall.
+/// The picture on display.
 struct Hung {
     texture: TextureHandle,
     picture: Picture,
 }
 
-/// One who draws what was asked for last.
+/// The renderer; only the latest request counts.
 #[derive(Default)]
 pub(crate) struct Artist {
     orders: Option<Sender<Order>>,
     pictures: Option<Receiver<Picture>>,
     asked: Option<Order>,
     hung: Option<Hung>,
-    /// There is no thread to be had.
+    /// No thread could be started.
     cant: bool,
 }
 
@@ -51,7 +51,7 @@ impl std::fmt::Debug for Artist {
 }
 
 impl Artist {
-    /// Asks for a picture, unless it is the one asked for last.
+    /// Requests a picture, unless it is the same as the last request.
     pub(crate) fn ask(&mut self, ctx: &Context, order: Order) {
         if self.cant || self.asked.as_ref().is_some_and(|asked| asked.same(&order)) {
             return;
@@ -67,7 +67,7 @@ impl Artist {
         }
     }
 
-    /// Hangs the newest picture that is done, and says whether one hangs.
+    /// Displays the newest finished picture; returns whether there is one.
     pub(crate) fn hang(&mut self, ctx: &Context, name: &str) -> bool {
         let newest = self.pictures.as_ref().and_then(|pictures| pictures.try_iter().last());
         if let Some(picture) = newest.filter(|picture| !picture.rgba.is_empty()) {
@@ -86,12 +86,12 @@ impl Artist {
         self.hung.is_some()
     }
 
-    /// The picture that hangs.
+    /// The picture on display.
     pub(crate) fn texture(&self) -> Option<&TextureHandle> {
         self.hung.as_ref().map(|hung| &hung.texture)
     }
 
-    /// What stands at a place of the picture that hangs, from 0 to 1 from the left and from the top.
+    /// What is at a point of the displayed picture; coordinates from 0 to 1 from the left and the top.
     pub(crate) fn what(&self, x: f32, y: f32) -> Option<Of> {
         let picture = &self.hung.as_ref()?.picture;
         let [width, height] = picture.size;
@@ -99,7 +99,7 @@ impl Artist {
         picture.what(at(x, width), at(y, height))
     }
 
-    /// Whether nothing here can draw.
+    /// Whether rendering is impossible.
     pub(crate) fn cant(&self) -> bool {
         self.cant
     }
@@ -111,7 +111,7 @@ impl Artist {
         let hired = std::thread::Builder::new().name("pictures".to_owned()).spawn(move || {
             let mut house: Option<(Order, Scene)> = None;
             while let Ok(first) = inbox.recv() {
-                // Of orders that waited only the last one counts.
+                // Of several pending requests only the last one counts.
                 let order = inbox.try_iter().last().unwrap_or(first);
                 let known = house.take().filter(|(known, _)| known.same_house(&order));
                 let scene = match known {

@@ -1,19 +1,19 @@
-//! The eye, moved by hand, fingers and keys.
+//! The camera, controlled by mouse, touch and keys.
 
 use crate::Document;
 use chalkcourse_picture::Camera;
 use egui::{Context, EventFilter, Key, Modifiers, PointerButton, Rect, Response, Ui};
 
-/// Where the house is looked at from.
+/// The viewpoint.
 #[derive(Debug)]
 pub(crate) struct Eye {
     pub(crate) camera: Camera,
-    /// The next picture shows all of it.
+    /// Whether the next picture is fitted to the whole house.
     pub(crate) fit: bool,
-    /// When it moved last, by the window's clock.
+    /// When it last moved, by the window's clock.
     moved: Option<f64>,
     seen: Option<Camera>,
-    /// The room that it was fitted to.
+    /// The size that it was fitted to.
     fitted_to: Option<egui::Vec2>,
 }
 
@@ -23,13 +23,13 @@ impl Default for Eye {
     }
 }
 
-/// Seconds after which a picture is still.
+/// Seconds without movement after which it counts as still.
 const STILL: f64 = 0.15;
-/// Degrees that a key turns.
+/// Degrees per key press.
 const TURN: f64 = 7.5;
 
 impl Eye {
-    /// Moves with the pointer, the fingers and, where they are for it, the keys of this frame.
+    /// Handles mouse, touch and, if they apply, the keys of this frame.
     pub(crate) fn follow(&mut self, ui: &Ui, response: &Response, keys: bool) {
         if response.clicked() || response.drag_started() {
             response.request_focus();
@@ -94,7 +94,7 @@ impl Eye {
         });
     }
 
-    /// Fits the house into the room where that was asked for, and remembers whether it moved.
+    /// Fits the house into the area if requested, and records whether the camera moved.
     pub(crate) fn settle(&mut self, ctx: &Context, document: &Document, area: Rect) {
         let resized = self.fitted_to.is_some_and(|size| size != area.size());
         if (self.fit || resized) && area.width() > 20.0 && area.height() > 20.0 {
@@ -109,12 +109,12 @@ impl Eye {
         self.seen = Some(self.camera);
     }
 
-    /// Something else made the picture change for a while.
+    /// Something else changes the picture for a while.
     pub(crate) fn stir(&mut self, ctx: &Context) {
         self.moved = Some(ctx.input(|input| input.time));
     }
 
-    /// Whether it is moving still; asks for a frame when it will be at rest.
+    /// Whether it is still moving; requests a frame for when it will be at rest.
     pub(crate) fn is_moving(&self, ctx: &Context) -> bool {
         let Some(moved) = self.moved else { return false };
         let left = STILL - (ctx.input(|input| input.time) - moved);

@@ -1,4 +1,5 @@
-//! The house in space: turned by hand, lit by the sun of a day. For showing it; nothing is edited here but what is held.
+//! The 3-D view of the house, lit by the sun at a date and time. For viewing; nothing is edited here except the
+//! selection.
 
 mod artist;
 mod eye;
@@ -18,17 +19,17 @@ use chalkcourse_picture::{Camera, Detail, Light, Look, Picture, Shot};
 use chalkcourse_solid::{Of, Show};
 use egui::{Align2, Id, Panel, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo};
 
-/// How the house is looked at.
+/// State of the 3-D view.
 #[derive(Debug, Default)]
 pub(crate) struct SolidView {
     pub(crate) eye: Eye,
     pub(crate) sun: SunDial,
-    /// The house as it was before.
+    /// Whether the house is shown without the array.
     pub(crate) before: bool,
     artist: Artist,
 }
 
-/// The picture and what is under it.
+/// The picture and the controls below it.
 pub(crate) fn solid_view(
     ui: &mut Ui,
     document: &Document,
@@ -67,14 +68,14 @@ pub(crate) fn solid_view(
     }
 }
 
-/// Draws the house as it is looked at into a part of the window. Words where nothing can draw it.
+/// Draws the house into a part of the window; a text if it can't be rendered.
 pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidView, held: Option<Of>) {
     let ctx = ui.ctx();
     view.eye.settle(ctx, document, area);
     let points = ctx.pixels_per_point();
     let most = ctx.input(|input| input.max_texture_side);
     let quick = view.eye.is_moving(ctx);
-    // While it moves, half as many pixels each way do; fewer still on a large screen.
+    // While it moves, half the resolution is enough; less on a large screen.
     let whole = area.size() * points;
     let scale = if quick { (600_000.0 / (whole.x * whole.y).max(1.0)).sqrt().min(0.5) } else { 1.0 };
     let side = |pixels: f32| ((pixels * scale).round() as usize).clamp(1, most);
@@ -103,7 +104,7 @@ pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidVie
     }
 }
 
-/// The materials are the same by day and night; the sky goes with the window.
+/// Materials are the same in both themes; the sky follows the window.
 fn look(p: &theme::Palette, dark: bool) -> Look {
     let usual = Look::default();
     let [r, g, b, _] = p.ground.to_array();
@@ -119,14 +120,14 @@ fn words_instead(ui: &Ui, area: Rect, words: &str) {
     painter.galley(area.center() - galley.size() / 2.0, galley, p.text);
 }
 
-/// Where north is, and the sun.
+/// Compass rose and sun.
 fn compass(ui: &Ui, area: Rect, view: &SolidView, document: &Document) {
     let p = theme::of(ui);
     let painter = ui.painter().with_clip_rect(area);
     let centre = area.right_top() + Vec2::new(-46.0, 46.0);
     let radius = 26.0;
     painter.circle(centre, radius + 10.0, theme::faint(p.panel, 215), Stroke::new(1.0, p.rule));
-    // The way that the eye looks is up.
+    // The viewing direction is up.
     let ahead = view.eye.camera.from.degrees() + 180.0;
     let on_rose = |azimuth: f64, reach: f32| {
         let turn = ((azimuth - ahead).to_radians()) as f32;
@@ -153,7 +154,7 @@ fn compass(ui: &Ui, area: Rect, view: &SolidView, document: &Document) {
     painter.galley(at, galley, p.text);
 }
 
-/// What is to be seen, told to screen readers; each can be held with the keyboard.
+/// Exposes the visible objects to screen readers; each can be selected by keyboard.
 fn things(
     ui: &mut Ui,
     area: Rect,
@@ -204,7 +205,7 @@ fn things(
     }
 }
 
-/// What is tinted when something is held.
+/// What is tinted for the selection.
 fn held_of(selection: Selection) -> Option<Of> {
     match selection {
         Selection::Nothing | Selection::Part(..) | Selection::Circuit(_) | Selection::JunctionBox(_) => None,
@@ -217,7 +218,7 @@ fn held_of(selection: Selection) -> Option<Of> {
     }
 }
 
-/// What a click holds: first the block, then a module of it.
+/// What a click selects: first the block, then a module of it.
 fn selection_of(what: Option<Of>, held: Selection) -> Selection {
     match what {
         None | Some(Of::Ground | Of::House) => Selection::Nothing,
@@ -228,7 +229,7 @@ fn selection_of(what: Option<Of>, held: Selection) -> Selection {
     }
 }
 
-/// A small picture of the house of a job, its array on it. None where it has no house yet.
+/// A small picture of a job's house with its array; `None` if there is no house yet.
 pub(crate) fn small(job: &Resolved, size: [usize; 2], dark: bool) -> Option<Picture> {
     let layout = Layout::of(job);
     let corners = chalkcourse_solid::outline_points(job, &layout);
@@ -248,7 +249,7 @@ pub(crate) fn small(job: &Resolved, size: [usize; 2], dark: bool) -> Option<Pict
     Some(chalkcourse_picture::Scene::of(&house).draw(&shot))
 }
 
-/// The picture as a file: as it is looked at, as large as a slide.
+/// The picture as a file: the present view at slide resolution.
 pub(crate) fn png(document: &Document, view: &SolidView, dark: bool) -> Result<Vec<u8>, String> {
     let size = [1920, 1080];
     let corners = chalkcourse_solid::outline_points(document.job(), &document.plan().layout);
@@ -273,5 +274,5 @@ pub(crate) fn png(document: &Document, view: &SolidView, dark: bool) -> Result<V
     output.bytes(document.job(), document.plan()).map_err(|error| error.to_string())
 }
 
-/// An even light where no sun is known.
+/// Uniform light if the sun is unknown.
 pub(crate) const WITHOUT_SUN: Light = Light::Even;

@@ -1,4 +1,4 @@
-//! What is under the picture: the day and the hour, before and after, and the picture as a file.
+//! The controls below the picture: date and time, before and after, and saving the picture.
 
 use super::{SolidView, SunDial};
 use crate::action::Actions;
@@ -6,7 +6,7 @@ use crate::commands::Command;
 use crate::{Document, text, theme};
 use egui::{Button, DragValue, RichText, Slider, Ui};
 
-/// `high`: what the house and this have together, points.
+/// `high` is the total height of the picture and this bar, points.
 pub(super) fn sun_bar(
     ui: &mut Ui,
     document: &Document,
@@ -14,7 +14,7 @@ pub(super) fn sun_bar(
     high: f32,
     actions: &mut Actions,
 ) {
-    // In a low pane the rows are drawn along sideways, so that the house keeps its room.
+    // In a low pane the rows scroll horizontally, so that the house keeps its space.
     if high < LOW {
         let along = egui::ScrollArea::horizontal().id_salt("sun bar").auto_shrink([false, true]);
         along.show(ui, |ui| {
@@ -31,9 +31,9 @@ pub(super) fn sun_bar(
     ui.horizontal_wrapped(|ui| press(ui, view, actions));
 }
 
-/// Lower than this a pane has no room for more than two rows under the house, points.
+/// Below this height a pane has no room for more than two rows, points.
 const LOW: f32 = 420.0;
-/// Narrower than this day and hour stand one under the other, points.
+/// Below this width date and time are on separate rows, points.
 const NARROW: f32 = 640.0;
 
 fn press(ui: &mut Ui, view: &mut SolidView, actions: &mut Actions) {
@@ -69,7 +69,7 @@ pub(crate) fn before_after(ui: &mut Ui, view: &mut SolidView) {
     }
 }
 
-/// Day and hour in a row, and what the sun does on that day.
+/// Date and time in a row, and the sun on that day.
 fn sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     if no_place(ui, document) {
         return;
@@ -80,7 +80,7 @@ fn sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     told(ui, document, view);
 }
 
-/// The same, one under the other.
+/// The same on separate rows.
 fn narrow_sun(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     if no_place(ui, document) {
         return;

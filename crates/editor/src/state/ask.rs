@@ -1,6 +1,6 @@
 use super::{CrewSheet, OrderFormat, PlanFormat};
 
-/// What a path is asked for.
+/// The purpose of a path.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Ask {
     Open,
@@ -8,9 +8,9 @@ pub(crate) enum Ask {
     Export(OrderFormat),
     Print(CrewSheet),
     ExportPlan(PlanFormat),
-    /// The steps since the job was opened, as edits.
+    /// The steps since the job was opened, as an edit script.
     Steps,
-    /// A file of buildings; a folder will do too where it is typed.
+    /// A file of buildings; a typed folder is accepted too.
     Import,
     ImportFolder,
     Kit,
@@ -26,9 +26,9 @@ pub(crate) enum Ask {
     CompareJob,
     /// Prices of another supplier.
     Offer,
-    /// To lay under the plan.
+    /// A picture for under the plan.
     Picture,
-    /// Of the house in space.
+    /// A picture of the 3-D view.
     SavePicture,
 }
 
@@ -47,12 +47,12 @@ impl Ask {
         )
     }
 
-    /// Whether a folder is as good as a file.
+    /// Whether a folder is accepted in place of a file.
     pub(crate) fn takes_folder(self) -> bool {
         matches!(self, Self::Import | Self::ImportFolder)
     }
 
-    /// What such files end in.
+    /// Accepted file extensions.
     pub(crate) fn extensions(self) -> &'static [&'static str] {
         match self {
             Self::Export(OrderFormat::Text) => &["txt"],

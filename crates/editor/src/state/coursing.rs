@@ -1,4 +1,4 @@
-//! The courses of a face and a block together, as the window asks for them.
+//! The courses of a face together with a block.
 
 use super::{Document, Selection};
 use chalkcourse_geometry::Rect;
@@ -6,7 +6,7 @@ use chalkcourse_geometry::coursing::{Coursing, Span};
 use chalkcourse_job::{BlockId, FaceId};
 use chalkcourse_plan::block_span;
 
-/// The face that is spoken of: that of what is held, else the one before, else the first with a block on it.
+/// The face to show courses of: that of the selection, or the previous one, or the first with a block.
 pub(crate) fn face_spoken_of(document: &Document, held: Selection, before: Option<FaceId>) -> Option<FaceId> {
     let job = document.job();
     held.face(job)
@@ -15,7 +15,7 @@ pub(crate) fn face_spoken_of(document: &Document, held: Selection, before: Optio
         .or_else(|| job.faces.first().map(|face| face.id))
 }
 
-/// The block that is spoken of on a face: the one that is held, else the one before, else the first.
+/// The block to show on the courses of a face: the selected one, or the previous one, or the first.
 pub(crate) fn block_spoken_of(
     document: &Document,
     held: Selection,
@@ -32,13 +32,13 @@ pub(crate) fn block_spoken_of(
 pub(crate) struct Among {
     /// The courses of the face.
     pub(crate) courses: Coursing,
-    /// What lies along the slope.
+    /// Its extent along the slope.
     pub(crate) span: Span,
-    /// Around its modules, in the face's frame.
+    /// Bounds of its modules, in the face's frame.
     pub(crate) bounds: Rect,
 }
 
-/// Where a block lies among the courses of its face; none without modules or a sound face.
+/// The block among the courses of its face; `None` without modules or a sound face.
 pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
     let layout = &document.plan().layout;
     let placed = layout.block(block)?;

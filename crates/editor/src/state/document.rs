@@ -4,22 +4,22 @@ use chalkcourse_words::Said;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-/// The job that is open: its history, the plan that follows from it, and the file that it came from.
+/// The open job: its history, its plan, and its file.
 ///
-/// A job changes through the edits given here and in no other way; after each the plan is made again.
+/// A job only changes by edits through this type; after each the plan is evaluated again.
 pub struct Document {
     history: History,
     evaluator: Evaluator,
     plan: Arc<Plan>,
     /// The job that `plan` was made from.
     planned: Arc<Resolved>,
-    /// The plan from before the gesture that is going on.
+    /// The plan from before the gesture in progress.
     before: Option<Arc<Plan>>,
     path: Option<PathBuf>,
 }
 
 impl Document {
-    /// Opens a job that is as it is on disk at `path`, or that needs no saving yet.
+    /// Opens a job that is saved at `path`, or needs no saving yet.
     pub(crate) fn new(job: Resolved, path: Option<PathBuf>) -> Self {
         let history = History::new(job);
         let mut evaluator = Evaluator::default();
@@ -27,32 +27,32 @@ impl Document {
         Self { planned: Arc::clone(history.job()), history, evaluator, plan, before: None, path }
     }
 
-    /// The job as it is now, in the middle of a gesture too.
+    /// The present job, including a gesture in progress.
     pub fn job(&self) -> &Arc<Resolved> {
         self.history.job()
     }
 
-    /// What follows from the job as it is now.
+    /// The plan of the present job.
     pub fn plan(&self) -> &Arc<Plan> {
         &self.plan
     }
 
-    /// Undo, redo and what is saved.
+    /// Undo, redo and saved state.
     pub fn history(&self) -> &History {
         &self.history
     }
 
-    /// The file that the job was opened from or saved to last.
+    /// The file that the job was opened from or last saved to.
     pub fn path(&self) -> Option<&Path> {
         self.path.as_deref()
     }
 
-    /// The job without the gesture that is going on: what a gesture starts from.
+    /// The job without the gesture in progress: what a gesture starts from.
     pub(crate) fn settled(&self) -> &Arc<Resolved> {
         self.history.settled()
     }
 
-    /// The plan from before the gesture that is going on; none while nothing moves.
+    /// The plan from before the gesture in progress, if any.
     pub(crate) fn plan_before(&self) -> Option<&Arc<Plan>> {
         self.before.as_ref()
     }
@@ -78,7 +78,7 @@ impl Document {
         changed
     }
 
-    /// Gives a gesture up; its label, where it had changed anything.
+    /// Aborts a gesture; returns its label if it had changed anything.
     pub(crate) fn abort(&mut self) -> Option<Said> {
         let given_up = self.history.abort();
         self.refresh();
@@ -97,20 +97,20 @@ impl Document {
         label
     }
 
-    /// Goes to the job as it was after a step.
+    /// Goes to the state after a step.
     pub(crate) fn jump(&mut self, step: usize) -> bool {
         let moved = self.history.jump(step);
         self.refresh();
         moved
     }
 
-    /// Remembers that the job as it is now is on disk at `path`.
+    /// Marks the present job as saved at `path`.
     pub(crate) fn mark_saved(&mut self, path: PathBuf) {
         self.path = Some(path);
         self.history.mark_saved();
     }
 
-    /// Says that no file holds this job yet, as after a recovery.
+    /// Marks the job as not saved in any file, as after a recovery.
     pub(crate) fn mark_unsaved(&mut self) {
         self.history.mark_unsaved();
     }

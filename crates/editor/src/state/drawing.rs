@@ -1,15 +1,15 @@
 use super::Shaped;
 use chalkcourse_job::{BlockId, FaceId, PartKind, Resolved};
 
-/// What the next outline is drawn for.
+/// What the next outline becomes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum OutlineFor {
     /// A face of the roof.
     #[default]
     Face,
-    /// A whole roof over the walls that are drawn.
+    /// A whole roof over the drawn walls.
     Roof,
-    /// A part of the house over the roof that is there.
+    /// A part of the house over the existing roof.
     Part,
     /// A hole in a face: a courtyard, a shaft.
     Hole,
@@ -18,10 +18,10 @@ pub(crate) enum OutlineFor {
 }
 
 impl OutlineFor {
-    /// What most houses need comes first.
+    /// The most common first.
     pub(crate) const ALL: [Self; 5] = [Self::Roof, Self::Part, Self::Face, Self::Hole, Self::Penetration];
 
-    /// What is drawn first where there is no roof yet, and next where there is one.
+    /// The default: what to draw first if there is no roof yet, and next if there is one.
     pub(crate) fn usual(job: &Resolved) -> Self {
         match (job.faces.is_empty(), job.parts.is_empty()) {
             (true, _) => Self::Roof,
@@ -30,7 +30,7 @@ impl OutlineFor {
         }
     }
 
-    /// What its corners make until a person chooses: walls are rectangles, faces seldom are.
+    /// The default shape: walls are usually rectangles, faces seldom are.
     pub(crate) fn usual_shape(self) -> Shaped {
         match self {
             Self::Roof | Self::Part => Shaped::Rectangle,
@@ -39,10 +39,10 @@ impl OutlineFor {
     }
 }
 
-/// A part of the house as it is drawn: what stands on its sides follows from the house that is there.
+/// A kind of part to draw: the treatment of its sides follows from the existing house.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum PartPreset {
-    /// Stands on a slope, with a wall in front.
+    /// On a slope, with a wall in front.
     #[default]
     Dormer,
     /// One slope that runs up into the roof of the house.
@@ -57,7 +57,7 @@ pub(crate) enum PartPreset {
 impl PartPreset {
     pub(crate) const ALL: [Self; 5] = [Self::Dormer, Self::Porch, Self::LeanTo, Self::Ell, Self::Chimney];
 
-    /// What it is to the people who build it.
+    /// Its kind.
     pub(crate) fn kind(self) -> PartKind {
         match self {
             Self::Dormer => PartKind::Dormer,
@@ -69,7 +69,7 @@ impl PartPreset {
     }
 }
 
-/// Which side of the block a dimension belongs to.
+/// The side of the block that a dimension is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(crate) enum Toward {
     Left,
@@ -78,11 +78,11 @@ pub(crate) enum Toward {
     Top,
 }
 
-/// A length on the drawing that can be typed over.
+/// An editable dimension on the drawing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(crate) enum Dimension {
     /// From a side of a block to the border of its face.
     Block(BlockId, Toward),
-    /// A side of a face that was drawn, by ring and number; its true length.
+    /// A side of a drawn face, by ring and index; its true length.
     Side(FaceId, usize, usize),
 }

@@ -1,12 +1,12 @@
 use chalkcourse_job::{BlockId, Cell, PenetrationId, Resolved};
 use std::collections::BTreeSet;
 
-/// Several things that are held. Empty where one thing or nothing is.
+/// A multiple selection. Empty if a single object or nothing is selected.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Group {
     pub(crate) blocks: BTreeSet<BlockId>,
     pub(crate) penetrations: BTreeSet<PenetrationId>,
-    /// Modules of blocks that are not held whole.
+    /// Modules of blocks that are not selected as a whole.
     pub(crate) modules: BTreeSet<(BlockId, Cell)>,
 }
 
@@ -33,7 +33,7 @@ impl Group {
         self
     }
 
-    /// What the job still has of it.
+    /// Drops what the job no longer has.
     pub(crate) fn still_there(&mut self, job: &Resolved) {
         self.blocks.retain(|id| job.block(*id).is_some());
         self.penetrations.retain(|id| job.penetration(*id).is_some());

@@ -1,13 +1,13 @@
-//! A first job, step by step: each step looks at the job itself to know that it was done. It never stands in the way.
+//! The introductory lesson: each step checks the job itself to see whether it was done. It never blocks anything.
 
 use super::Document;
 use chalkcourse_rules::Severity;
 
-/// How far a person is.
+/// Progress in the lesson.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Lesson {
     step: usize,
-    /// In the step about findings: how many stopped the work when it began, and whether more were seen since.
+    /// In the step about findings: the number of stops when it started, and whether there were more since.
     stops: Option<usize>,
     stopped: bool,
 }
@@ -19,15 +19,15 @@ pub(crate) enum Step {
     Roof,
     /// Its pitch is typed.
     Pitch,
-    /// What comes through it is marked.
+    /// A penetration is placed.
     Vent,
-    /// It is filled.
+    /// The roof is filled.
     Fill,
     /// A block is dragged onto something, and its finding cleared.
     Finding,
-    /// The order is looked at.
+    /// The order is opened.
     Order,
-    /// All is done.
+    /// The lesson is complete.
     Done,
 }
 
@@ -37,7 +37,7 @@ impl Step {
 }
 
 impl Lesson {
-    /// Which step, from 0.
+    /// The index of the step, from 0.
     pub(crate) fn number(self) -> usize {
         self.step
     }
@@ -46,12 +46,12 @@ impl Lesson {
         Step::ALL.get(self.step).copied().unwrap_or(Step::Done)
     }
 
-    /// On to the next step.
+    /// Goes to the next step.
     pub(crate) fn skip(&mut self) {
         *self = Self { step: (self.step + 1).min(Step::ALL.len() - 1), stops: None, stopped: false };
     }
 
-    /// Looks whether the step was done. Nothing is, while a drag goes on.
+    /// Checks whether the step was done. Not during a drag.
     pub(crate) fn watch(&mut self, document: &Document, order_is_open: bool) {
         if document.history().in_gesture() && self.step() != Step::Finding {
             return;
@@ -61,7 +61,7 @@ impl Lesson {
             plan.findings.iter().filter(|f| f.severity == Severity::Stop && f.waived.is_none()).count();
         let done = match self.step() {
             Step::Roof => !job.faces.is_empty(),
-            // A roof comes at 6:12 unless the last one had another: another pitch was typed.
+            // A roof is raised at 6:12 unless the last one was different: another pitch was typed.
             Step::Pitch => job.faces.iter().any(|face| (face.pitch.rise_in_12() - 6.0).abs() > 1e-6),
             Step::Vent => !job.penetrations.is_empty(),
             Step::Fill => plan.summary.modules > 0,

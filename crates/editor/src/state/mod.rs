@@ -1,7 +1,8 @@
-//! What the window is about: the document, what is held, what is looked at, what is worked out beside it, and what is
-//! remembered. Nothing of it but the document is saved with the job.
+//! State of the window: the document, the selection, the view, background work, and settings. Only the document is
+//! saved with the job.
 //!
-//! Views read it and ask for changes by actions; only the editor carries those out. It knows no view, no words and no action.
+//! Views read it and request changes by actions; only the editor carries those out. It knows no view, no words and no
+//! action.
 
 mod ask;
 pub(crate) mod coursing;
@@ -45,153 +46,153 @@ use chalkcourse_plan::RaiseAs;
 use chalkcourse_words::Said;
 use egui::Vec2;
 
-/// Which list is open.
+/// The open list.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub(crate) enum List {
     #[default]
     Findings,
     Quantities,
-    /// What a fill found.
+    /// The result of a fill.
     Fill,
 }
 
-/// The row of a list under the pointer: the drawing lights its place.
+/// The list row under the pointer: the drawing highlights its place.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) enum Pointed {
     #[default]
     Nothing,
     /// The key of a finding.
     Finding(FindingKey),
-    /// A button that would clear a finding, by its key, and which of those that are offered.
+    /// The button of a fix, by the key of the finding and the index of the fix.
     Fix(FindingKey, usize),
     /// The number of a part.
     Line(String),
-    /// One term of a part.
+    /// A term of a part.
     Term(String, usize),
-    /// A line of what holds a fill of a face back, by what it says.
+    /// A line of what limits a fill of a face, by its text.
     Near(FaceId, Said),
 }
 
-/// What a proposal that is pointed at would make, drawn on a face in its frame.
+/// Preview of a proposal under the pointer, on a face in its frame.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Ghost {
     pub(crate) face: FaceId,
-    /// Where something would lie.
+    /// Rectangles of objects.
     pub(crate) rects: Vec<Rect>,
-    /// Heights of level lines that would be there.
+    /// Heights of level lines.
     pub(crate) lines: Vec<f64>,
 }
 
-/// What can be drawn or left out.
+/// Optional items of the display.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Toggle {
     Courses,
-    /// The pathways for the fire service.
+    /// The fire service pathways.
     Pathways,
-    /// What the lines of the drawing mean.
+    /// The legend of line styles.
     Lines,
     /// Circuits, their ways home and the bare copper.
     Wires,
     /// The zones of wind suction.
     WindZones,
-    /// The panel at the right of the window.
+    /// The side panel.
     SidePanel,
 }
 
-/// The courses that the drawing marks, while their window is open: of a face, and of a block on it.
+/// The courses marked on the drawing while their pane is open: of a face, and of a block on it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct Courses {
     pub(crate) face: Option<FaceId>,
     pub(crate) block: Option<BlockId>,
 }
 
-/// What a person sees and holds.
+/// State of the view and the selection.
 #[derive(Debug, Default)]
 pub(crate) struct State {
     pub(crate) tool: Tool,
     pub(crate) selection: Selection,
-    /// Several things that are held, while nothing else is.
+    /// The multiple selection, if nothing else is selected.
     pub(crate) group: Group,
-    /// What is open beside the drawing, and where.
+    /// The open panes, and where they are.
     pub(crate) desk: PaneTree,
-    /// How the lines of the order are shown.
+    /// Display settings of the order's table.
     pub(crate) order_table: OrderTable,
-    /// The panel at the right is put away.
+    /// Whether the side panel is hidden.
     pub(crate) no_side: bool,
     pub(crate) view: View,
     pub(crate) camera: Camera,
-    /// The next frame fits the view to what there is.
+    /// Whether the next frame fits the view to the job.
     pub(crate) fit: bool,
-    /// The room that the view was fitted to; none once the person moved it.
+    /// The size that the view was fitted to; `None` after the user moved it.
     pub(crate) fitted_to: Option<Vec2>,
     pub(crate) courses_in_plan: bool,
-    /// Draw the pathways for the fire service.
+    /// Whether fire service pathways are drawn.
     pub(crate) show_pathways: bool,
     /// Draw circuits, their ways home and the bare copper.
     pub(crate) show_wires: bool,
-    /// Draw the zones of wind suction.
+    /// Whether zones of wind suction are drawn.
     pub(crate) show_zones: bool,
-    /// Tell what the lines mean.
+    /// Whether the legend is shown.
     pub(crate) show_lines: bool,
-    /// The kind that the penetration tool places; a vent until a person chose.
+    /// The kind for the penetration tool; a vent by default.
     pub(crate) penetration_kind: Option<PenetrationKind>,
-    /// What part of the house is drawn next.
+    /// The part of the house to draw next.
     pub(crate) part: PartPreset,
-    /// What the outline that is being drawn becomes.
+    /// What the outline being drawn becomes.
     pub(crate) outline_for: OutlineFor,
-    /// What the corners of the next outline make.
+    /// The shape of the next outline.
     pub(crate) shaped: Shaped,
-    /// How a whole roof is raised; none until a person looked at it.
+    /// Settings for raising a whole roof; `None` until the user opens them.
     pub(crate) raise_as: Option<RaiseAs>,
     /// Where a roof could not be raised, in plan.
     pub(crate) trouble: Option<DVec2>,
     /// What is under the pointer on the drawing.
     pub(crate) hover: Selection,
-    /// Where the pointer is on the drawing, in plan.
+    /// The pointer on the drawing, in plan.
     pub(crate) pointer: Option<DVec2>,
     pub(crate) pointed: Pointed,
-    /// What a proposal under the pointer would make.
+    /// Preview of the proposal under the pointer.
     pub(crate) ghost: Option<Ghost>,
-    /// The courses whose window is open.
+    /// The courses of the open pane.
     pub(crate) courses: Option<Courses>,
-    /// The part of the roof that a row of the roof report speaks of.
+    /// The part of the roof highlighted by a row of the roof report.
     pub(crate) lit_roof: Option<RoofPart>,
     pub(crate) list: List,
     /// The part of the order whose terms are shown.
     pub(crate) opened_line: Option<String>,
-    /// A first job, step by step.
+    /// The introductory lesson.
     pub(crate) lesson: Option<Lesson>,
     /// Filling faces.
     pub(crate) fill: Filling,
-    /// What clears the findings that are looked at.
+    /// Fixes of findings.
     pub(crate) fixing: Fixing,
     /// Circuits that are being made, and what is proved of those that were.
     pub(crate) stringing: StringingUp,
-    /// The search for room that is going on.
+    /// The search for room in progress.
     pub(crate) making_room: Option<MakingRoom>,
     /// The picture under the plan.
     pub(crate) pictures: Pictures,
-    /// The page that a window begins with is open; the job is empty.
+    /// Whether the start page is open; the job is then empty.
     pub(crate) starting: bool,
-    /// The view for the homeowner is open.
+    /// Whether the homeowner's view is open.
     pub(crate) showing: bool,
-    /// The last thing that the program had to say.
+    /// The last message.
     pub(crate) said: String,
 }
 
 impl State {
-    /// As for a job that was opened just now.
+    /// The state for a newly opened job.
     pub(crate) fn fresh(document: &Document) -> Self {
         let empty = document.job().faces.is_empty() && document.job().underlay.is_none();
         Self { fit: !empty, ..Self::default() }
     }
 
-    /// The kind that the penetration tool places.
+    /// The kind for the penetration tool.
     pub(crate) fn kind(&self) -> PenetrationKind {
         self.penetration_kind.unwrap_or(PenetrationKind::Vent)
     }
 
-    /// Takes a tool up.
+    /// Switches to a tool.
     pub(crate) fn take(&mut self, tool: Tool) {
         self.trouble = None;
         self.tool = tool;
@@ -201,18 +202,18 @@ impl State {
         }
     }
 
-    /// Takes up the drawing of walls that a whole roof is raised over: a rectangle, which most houses are.
+    /// Starts drawing the walls for a whole roof: by default as a rectangle.
     pub(crate) fn draw_walls(&mut self) {
         self.take(Tool::DrawFace);
         self.draw(OutlineFor::Roof);
     }
 
-    /// The next outline is drawn for something.
+    /// Sets what the next outline becomes.
     pub(crate) fn draw(&mut self, what: OutlineFor) {
         (self.outline_for, self.shaped) = (what, what.usual_shape());
     }
 
-    /// After the job changed: what is gone can't be held or shown.
+    /// After the job changed: drops what no longer exists from selection and display.
     pub(crate) fn keep_in_step(&mut self, document: &Document) {
         let job = document.job();
         self.selection = self.selection.still_there(job);
@@ -230,7 +231,7 @@ impl State {
         }
     }
 
-    /// The camera that shows all.
+    /// The camera that shows everything.
     pub(crate) fn fitted(&self, document: &Document, size: Vec2) -> Camera {
         let layout = &document.plan().layout;
         let bounds = match self.view {
@@ -238,7 +239,7 @@ impl State {
             View::Plan => {
                 let faces = layout.roof.faces.iter().filter_map(|face| face.plan.bounds());
                 let penetrations = layout.penetrations.iter().filter_map(|p| p.plan.bounds());
-                // Without a roof the picture is all there is; while it is handled it is looked at too.
+                // Without a roof the picture is all there is; with the picture tool it is included too.
                 let job = document.job();
                 let underlay =
                     job.underlay.as_ref().filter(|_| job.faces.is_empty() || self.tool == Tool::Picture);

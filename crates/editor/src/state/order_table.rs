@@ -1,10 +1,9 @@
-//! How the lines of the order are shown: which columns, how wide, and whether the total is shown in parts. It is kept between
-//! two starts.
+//! Display settings of the order's table: columns, widths, and whether the total is itemised. Kept between sessions.
 
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A column of the order's table, in its place from the left.
+/// A column of the order's table, from left to right.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub(crate) enum OrderColumn {
     /// Whether it is ordered.
@@ -14,7 +13,7 @@ pub(crate) enum OrderColumn {
     Need,
     Waste,
     Packages,
-    /// What changed since the order was looked at last.
+    /// Changes since the order was last viewed.
     Change,
     Package,
     Price,
@@ -35,12 +34,12 @@ impl OrderColumn {
         Self::Cost,
     ];
 
-    /// Without these a line is no line.
+    /// Required columns.
     pub(crate) fn always(self) -> bool {
         matches!(self, Self::Ordered | Self::Number | Self::What)
     }
 
-    /// Its width at first, points.
+    /// Its default width, points.
     fn usual(self) -> f32 {
         match self {
             Self::Ordered => 18.0,
@@ -57,13 +56,13 @@ impl OrderColumn {
     }
 }
 
-/// The columns that are chosen, their widths, and what is unfolded.
+/// The chosen columns, their widths, and what is expanded.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub(crate) struct OrderTable {
     pub(crate) hidden: BTreeSet<OrderColumn>,
     widths: BTreeMap<OrderColumn, f32>,
-    /// How the total adds up is shown.
+    /// Whether the total is itemised.
     pub(crate) totals: bool,
 }
 
@@ -73,9 +72,9 @@ impl Default for OrderTable {
     }
 }
 
-/// Points between two columns.
+/// Gap between two columns, points.
 pub(crate) const BETWEEN: f32 = 6.0;
-/// What the names of parts have at least, points.
+/// Least width of the part names, points.
 const NAMES: f32 = 110.0;
 
 impl OrderTable {
@@ -83,7 +82,7 @@ impl OrderTable {
         self.widths.get(&column).copied().unwrap_or_else(|| column.usual())
     }
 
-    /// Keeps the width of a column. Whether that is another one.
+    /// Stores the width of a column; returns whether it changed.
     pub(crate) fn keep(&mut self, column: OrderColumn, width: f32) -> bool {
         let other = (self.width(column) - width).abs() > 0.5;
         if other {
@@ -92,8 +91,8 @@ impl OrderTable {
         other
     }
 
-    /// The chosen columns that fit into a room, points wide. Where it is narrow, those go first that a line also tells elsewhere;
-    /// what changed is shown only where something did.
+    /// The chosen columns that fit into a width, in points. In a narrow one, those that duplicate information are
+    /// dropped first; the change column is shown only if something changed.
     pub(crate) fn fitting(&self, room: f32, changed: bool) -> Vec<OrderColumn> {
         let mut shown: Vec<OrderColumn> = OrderColumn::ALL
             .into_iter()
@@ -123,7 +122,7 @@ mod tests {
     use OrderColumn::{Change, Cost, Need, Number, Package, Packages, Price, Waste, What};
 
     #[test]
-    fn a_narrow_room_leaves_out_what_is_told_elsewhere_and_never_the_cost() {
+    fn a_narrow_table_drops_duplicate_columns_but_never_the_cost() {
         let table = OrderTable::default();
         assert!(!table.fitting(900.0, true).contains(&Waste), "nobody chose it");
         assert!(table.fitting(900.0, false).contains(&Package));
@@ -139,7 +138,7 @@ mod tests {
     }
 
     #[test]
-    fn a_width_is_kept_by_column_and_told_once() {
+    fn a_column_width_is_stored_and_reported_once() {
         let mut table = OrderTable::default();
         assert!(table.keep(Price, 90.0) && !table.keep(Price, 90.2));
         assert_eq!(table.width(Price), 90.0);

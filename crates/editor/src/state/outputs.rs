@@ -1,6 +1,6 @@
-//! What the window writes: the kinds of files, and how each ends.
+//! File outputs of the window: their kinds, and their extensions.
 
-/// What an order is written as.
+/// Formats of an order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum OrderFormat {
     Text,
@@ -25,20 +25,20 @@ impl OrderFormat {
     }
 }
 
-/// What a crew prints.
+/// Sheets for the crew.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum CrewSheet {
     /// The roof with the lines to snap.
     Build,
     Checklist,
-    /// To count the delivery on.
+    /// For counting the delivery.
     Pallet,
-    /// What was short, damaged or over.
+    /// What was short, damaged or surplus.
     Claim,
 }
 
 impl CrewSheet {
-    /// What the file is called after the job's name.
+    /// The suffix after the job's name.
     pub(crate) fn ending(self) -> &'static str {
         match self {
             Self::Build => "plan.pdf",
@@ -49,7 +49,7 @@ impl CrewSheet {
     }
 }
 
-/// What the plan is written as.
+/// Formats of the plan.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum PlanFormat {
     Svg,

@@ -1,9 +1,9 @@
 use chalkcourse_job::{BlockId, BoxId, Cell, CircuitId, FaceId, PartId, PenetrationId, Resolved};
 
-/// What of a part of the house is held.
+/// What of a part of the house is selected.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum PartPlace {
-    /// All of it.
+    /// The whole part.
     Whole,
     /// A side of its footprint.
     Side {
@@ -16,15 +16,15 @@ pub enum PartPlace {
     Corner {
         /// 0 for the outline, n for the n-th courtyard.
         ring: usize,
-        /// Which, from 0.
+        /// Its index, from 0.
         corner: usize,
     },
 }
 
-/// The one thing of the job that the person holds.
+/// The selected object.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Selection {
-    /// The job as a whole.
+    /// Nothing: the job as a whole.
     #[default]
     Nothing,
     /// A face.
@@ -44,10 +44,10 @@ pub enum Selection {
         face: FaceId,
         /// 0 for the outline, n for the n-th hole.
         ring: usize,
-        /// Which, from 0.
+        /// Its index, from 0.
         corner: usize,
     },
-    /// A part of the house, or a place of it.
+    /// A part of the house, or a side or corner of it.
     Part(PartId, PartPlace),
     /// A penetration.
     Penetration(PenetrationId),
@@ -57,17 +57,17 @@ pub enum Selection {
     Circuit(CircuitId),
     /// A junction box.
     JunctionBox(BoxId),
-    /// A place in a block.
+    /// A cell of a block.
     Module {
         /// The block.
         block: BlockId,
-        /// The place.
+        /// The cell.
         cell: Cell,
     },
 }
 
 impl Selection {
-    /// The face that is held, or that what is held lies on.
+    /// The selected face, or the face of the selected object.
     pub fn face(self, job: &Resolved) -> Option<FaceId> {
         match self {
             Self::Face(face) | Self::Side { face, .. } | Self::Corner { face, .. } => Some(face),
@@ -80,7 +80,7 @@ impl Selection {
         }
     }
 
-    /// The block that is held, or whose module is.
+    /// The selected block, or the block of the selected module.
     pub fn block(self) -> Option<BlockId> {
         match self {
             Self::Block(block) | Self::Module { block, .. } => Some(block),
@@ -88,7 +88,7 @@ impl Selection {
         }
     }
 
-    /// The same where the job still has it; else what is nearest to it.
+    /// The same if the job still has it; otherwise what is closest to it.
     pub(crate) fn still_there(self, job: &Resolved) -> Self {
         let corners = |face: FaceId, ring: usize| {
             job.face(face).and_then(|f| f.outline.rings().nth(ring)).map_or(0, <[_]>::len)

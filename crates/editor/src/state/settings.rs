@@ -3,23 +3,23 @@ use chalkcourse_plan::RaiseAs;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 
-/// What the program remembers between two starts. Nothing of a job is in it.
+/// Settings kept between sessions, with nothing about a job.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(default)]
 pub(crate) struct Settings {
-    /// Jobs opened or saved last, the newest first.
+    /// Recent jobs, newest first.
     pub(crate) recent: Vec<PathBuf>,
-    /// Dark or light; none follows the desktop.
+    /// Dark or light; `None` follows the desktop.
     pub(crate) dark: Option<bool>,
-    /// The language, by its two letters; none follows the desktop.
+    /// The language code; `None` follows the desktop.
     pub(crate) language: Option<String>,
-    /// Who accepts findings.
+    /// The name of the person who accepts findings.
     pub(crate) person: String,
-    /// How the lines of the order are shown.
+    /// Display settings of the order's table.
     pub(crate) order_table: OrderTable,
-    /// The panel at the right is put away.
+    /// Whether the side panel is hidden.
     pub(crate) no_side: bool,
-    /// How the last roof was raised.
+    /// The last settings for raising a roof.
     pub(crate) raise_as: Option<RaiseAs>,
 }
 
@@ -27,7 +27,7 @@ impl Settings {
     pub(crate) const KEY: &str = "chalkcourse-settings";
     const MOST_RECENT: usize = 8;
 
-    /// Puts a file to the top of the recent ones.
+    /// Moves a file to the top of the recent ones.
     pub(crate) fn used(&mut self, path: &Path) {
         let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
         self.recent.retain(|recent| *recent != path);
@@ -36,7 +36,7 @@ impl Settings {
     }
 }
 
-/// How large all that is read is drawn.
+/// A change of the text size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum TypeSize {
     Larger,
@@ -45,7 +45,7 @@ pub(crate) enum TypeSize {
 }
 
 impl TypeSize {
-    /// The size from the one before; 1 is the usual one. Steps of a tenth, from six tenths to three times.
+    /// The new scale; 1 is the default. In steps of 0.1, from 0.6 to 3.
     pub(crate) fn from(self, before: f32) -> f32 {
         let tenths = (before * 10.0).round();
         match self {
@@ -61,7 +61,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn the_newest_is_first_and_once() {
+    fn recent_jobs_are_newest_first_without_duplicates() {
         let mut settings = Settings::default();
         for number in 0..12 {
             settings.used(Path::new(&format!("/jobs/{number}.json")));

@@ -1,16 +1,16 @@
-//! Outlines by few corners: a rectangle by two, an L or a T by a third; and their sizes as typed.
+//! Outlines by a few corners: a rectangle by two, an L or a T by a third; and their sizes as typed.
 
 use chalkcourse_geometry::{DVec2, Length, LengthError, Units, dvec2};
 
-/// What the corners that a person sets make.
+/// The shape that the corners define.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Shaped {
     /// An outline, corner by corner.
     #[default]
     Corners,
-    /// A rectangle: one corner, and the one across.
+    /// A rectangle by two opposite corners.
     Rectangle,
-    /// A rectangle, and the inner corner of what is taken out of it.
+    /// A rectangle, and the inner corner of the notch.
     Ell,
     /// A rectangle, and one of the two inner corners, the other being its mirror image.
     Tee,
@@ -19,7 +19,7 @@ pub(crate) enum Shaped {
 impl Shaped {
     pub(crate) const ALL: [Self; 4] = [Self::Corners, Self::Rectangle, Self::Ell, Self::Tee];
 
-    /// Whether so many corners make all of it.
+    /// Whether this many corners complete the shape.
     pub(crate) fn is_whole(self, corners: usize) -> bool {
         match self {
             Self::Corners => false,
@@ -28,8 +28,9 @@ impl Shaped {
         }
     }
 
-    /// The outline that corners make, in plan, of a shape whose first side runs along a unit vector; as much of it as they say.
-    /// Nothing for one drawn corner by corner. What is taken out lies at the corner of the rectangle nearest to where one points.
+    /// The outline defined by the corners, in plan, with the first side along a unit vector; as much of it as they
+    /// define. Empty for one drawn corner by corner. The notch is at the corner of the rectangle nearest to the
+    /// pointer.
     pub(crate) fn outline(self, along: DVec2, corners: &[DVec2], to: Option<DVec2>) -> Vec<DVec2> {
         let (Self::Rectangle | Self::Ell | Self::Tee, [first, across, rest @ ..]) = (self, corners) else {
             return Vec::new();
@@ -45,8 +46,8 @@ impl Shaped {
         local.into_iter().map(|p| frame.plan(p)).collect()
     }
 
-    /// Where the next corner lies so that it makes the size that was typed, on the side that a person points to: the whole
-    /// rectangle's, or that of what is taken out of it.
+    /// The next corner for a typed size, on the side of the pointer: the size of the whole rectangle, or that of the
+    /// notch.
     pub(crate) fn sized(self, along: DVec2, corners: &[DVec2], to: DVec2, size: DVec2) -> Option<DVec2> {
         let sign = |value: f64| if value < 0.0 { -1.0 } else { 1.0 };
         match (self, corners) {
@@ -87,7 +88,7 @@ impl Frame {
     }
 }
 
-/// What is taken out of a rectangle: a corner of it, and the inner corner that comes instead.
+/// A notch of a rectangle: the corner removed, and the inner corner that replaces it.
 struct Cut {
     corner: DVec2,
     inner: DVec2,
@@ -100,7 +101,7 @@ fn cut(size: DVec2, inner: DVec2, to: DVec2) -> Cut {
     Cut { corner: dvec2(nearest(to.x, size.x), nearest(to.y, size.y)), inner }
 }
 
-/// A rectangle from 0 to a size without what is cut out at one corner: around, beginning at the corner across from it.
+/// A rectangle from 0 to a size with a notch at one corner: the ring, starting at the opposite corner.
 fn ell(size: DVec2, &Cut { corner, inner }: &Cut) -> Vec<DVec2> {
     let far = size - corner;
     vec![
@@ -113,7 +114,7 @@ fn ell(size: DVec2, &Cut { corner, inner }: &Cut) -> Vec<DVec2> {
     ]
 }
 
-/// A rectangle without what is cut out at a corner, and its mirror image at the other end of a side: of the two sides there, the
+/// A rectangle with a notch at a corner, and its mirror image at the other end of a side: of the two sides there, the
 /// one that keeps the wider stem.
 fn tee(size: DVec2, cut: &Cut) -> Vec<DVec2> {
     let stem = size.abs() - 2.0 * (cut.inner - cut.corner).abs();
@@ -137,10 +138,10 @@ fn tee(size: DVec2, cut: &Cut) -> Vec<DVec2> {
     around.map(swap).to_vec()
 }
 
-/// A size as typed: "30' x 48'", "30 by 48", "9.2 m × 14 m".
+/// Parses a size: "30' x 48'", "30 by 48", "9.2 m × 14 m".
 ///
 /// # Errors
-/// What is wrong with one of the lengths; `None` where there are not two.
+/// The error of one of the lengths; `None` if there are not two.
 pub(crate) fn size_typed(typed: &str, units: Units) -> Result<DVec2, Option<LengthError>> {
     let between = |c: char| matches!(c, 'x' | 'X' | '×' | '*');
     let typed = typed.replace(" by ", " x ").replace(" por ", " x ");
@@ -164,10 +165,10 @@ mod tests {
         outline.area()
     }
 
-    /// Each way to pull a rectangle open, square to the compass or not: its area is the product of its sides; an L is that less
-    /// what is taken out, a T that less twice.
+    /// Each direction to drag a rectangle, aligned with the compass or not: its area is the product of its sides; that
+    /// of an L is less by the notch, that of a T by two.
     #[test]
-    fn areas_are_what_the_sides_say() {
+    fn areas_follow_from_the_sides() {
         for turned in [0.0, 0.4, 2.0] {
             let along = DVec2::from_angle(turned);
             let at = |x: f64, y: f64| FIRST + along * x + along.perp() * y;
@@ -195,7 +196,7 @@ mod tests {
         }
     }
 
-    /// By hand, 12 by 8: 4 by 2 taken out leave a stem of 4 below; 5 by 1 leave one of 6 at the side.
+    /// By hand, 12 by 8: a notch of 4 by 2 leaves a stem of 4 below; 5 by 1 leaves one of 6 at the side.
     #[test]
     fn a_tee_has_its_stem_in_the_middle() {
         let of = |inner: DVec2| Shaped::Tee.outline(DVec2::X, &[DVec2::ZERO, dvec2(12.0, 8.0), inner], None);
@@ -208,13 +209,13 @@ mod tests {
     }
 
     #[test]
-    fn a_typed_size_lies_where_one_points() {
+    fn a_typed_size_is_on_the_side_of_the_pointer() {
         let size = dvec2(12.0, 8.0);
         let across = |to| Shaped::Rectangle.sized(DVec2::X, &[FIRST], to, size).unwrap();
         assert_eq!(across(FIRST + dvec2(0.1, 0.1)), FIRST + size);
         assert_eq!(across(FIRST + dvec2(-5.0, 0.1)), FIRST + dvec2(-12.0, 8.0));
         assert_eq!(across(FIRST - dvec2(1.0, 1.0)), FIRST - size);
-        // What is taken out lies at the corner that is nearest.
+        // The notch is at the nearest corner.
         for (x, y) in [(12.0, 8.0), (-12.0, -8.0)] {
             let two = [FIRST, FIRST + dvec2(x, y)];
             let inner = |u: f64, v: f64| {
@@ -230,7 +231,7 @@ mod tests {
         assert_eq!(Shaped::Rectangle.sized(DVec2::X, &[], FIRST, size), None);
     }
 
-    /// More than half may be taken out: which corner goes is where one points, not where the inner corner comes.
+    /// The notch may be more than half: which corner it is at depends on the pointer, not on the inner corner.
     #[test]
     fn a_notch_wider_than_half() {
         let (two, to) = ([DVec2::ZERO, dvec2(12.0, -8.0)], dvec2(11.0, -7.0));

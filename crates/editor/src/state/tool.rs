@@ -1,7 +1,7 @@
 /// A tool for the drawing.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Tool {
-    /// Hold, drag, switch.
+    /// Select, drag, switch modules.
     #[default]
     Select,
     /// Draw a face corner by corner.
@@ -10,11 +10,11 @@ pub(crate) enum Tool {
     Penetration,
     /// Place a block.
     Block,
-    /// Set down what was copied.
+    /// Place what was copied.
     Paste,
     /// Measure.
     Tape,
-    /// Lay a picture under the plan.
+    /// Put a picture under the plan.
     Picture,
     /// Join modules to circuits.
     Circuit,
@@ -35,7 +35,7 @@ pub(crate) enum PictureMode {
 impl PictureMode {
     pub(crate) const ALL: [Self; 4] = [Self::Move, Self::Turn, Self::Scale, Self::Crop];
 
-    /// Which of them, from 0.
+    /// Its index, from 0.
     pub(crate) fn index(self) -> usize {
         Self::ALL.iter().position(|mode| *mode == self).unwrap_or_default()
     }

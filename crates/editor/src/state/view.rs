@@ -5,9 +5,9 @@ use chalkcourse_layout::Layout;
 use chalkcourse_plan::Seen;
 use egui::{Pos2, Vec2};
 
-/// The id of the drawing: it has the keyboard after a click on it.
+/// The id of the drawing, which has the focus after a click on it.
 pub(crate) const DRAWING: &str = "drawing";
-/// The id of the house in space, which has the keyboard in its place.
+/// The id of the 3-D view of the house.
 pub(crate) const HOUSE: &str = "solid";
 
 /// What the drawing shows.
@@ -16,7 +16,7 @@ pub(crate) enum View {
     /// The roof from above, north up.
     #[default]
     Plan,
-    /// One face true to size, its eave down.
+    /// One face true to size, eave at the bottom.
     FaceOn(FaceId),
 }
 
@@ -24,14 +24,14 @@ pub(crate) enum View {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Look {
     Plan,
-    /// The face that is held, or the one with a block on it, or the first one.
+    /// The selected face, or the one with a block on it, or the first one.
     FaceOn,
-    /// One face, which is held then.
+    /// One face, which becomes selected.
     At(FaceId),
 }
 
 impl View {
-    /// How directions on a face are seen.
+    /// How the user sees directions on a face.
     pub(crate) fn seen(self) -> Seen {
         match self {
             Self::FaceOn(_) => Seen::FaceOn,
@@ -46,12 +46,12 @@ impl View {
     }
 }
 
-/// Where the drawing is looked at, and how near.
+/// Position and scale of the view.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Camera {
-    /// What is in the middle of the drawing area, metres.
+    /// The point in the middle of the drawing area, metres.
     pub(crate) centre: DVec2,
-    /// Screen points to a metre.
+    /// Screen points per metre.
     pub(crate) scale: f64,
 }
 
@@ -65,7 +65,7 @@ impl Default for Camera {
 const SCALES: std::ops::RangeInclusive<f64> = 0.2..=20_000.0;
 
 impl Camera {
-    /// All of `bounds` in an area of `size`, with a margin.
+    /// Fits `bounds` into an area of `size`, with a margin.
     pub(crate) fn fitted(bounds: Rect, size: Vec2) -> Self {
         let room = dvec2(f64::from(size.x), f64::from(size.y)) * 0.84;
         let need = bounds.size().max(DVec2::splat(1.0));
@@ -73,7 +73,7 @@ impl Camera {
         Self { centre: bounds.centre(), scale }
     }
 
-    /// Nearer or farther, with the world point `fixed` staying where it is.
+    /// Zooms, with the world point `fixed` staying in place.
     pub(crate) fn zoomed(self, factor: f64, fixed: DVec2) -> Self {
         let scale = (self.scale * factor).clamp(*SCALES.start(), *SCALES.end());
         Self { centre: fixed + (self.centre - fixed) * (self.scale / scale), scale }
@@ -85,11 +85,11 @@ impl Camera {
 pub(crate) struct Space {
     /// The drawing area.
     pub(crate) area: egui::Rect,
-    /// Where it is looked at.
+    /// The camera.
     pub(crate) camera: Camera,
     /// The face and its plane in the face-on view.
     pub(crate) face_on: Option<(usize, Plane)>,
-    /// Fingers are at work: what is taken hold of is as large as they are.
+    /// Whether touch input is used: then handles are larger.
     pub(crate) fingers: bool,
 }
 
@@ -126,28 +126,29 @@ impl Space {
     /// The frame of a face to screen.
     pub(crate) fn screen_from_frame(&self, plane: &Plane, frame: DVec2) -> Pos2 {
         match &self.face_on {
-            // The plane shown is the same one nearly always; the detour by plan serves all.
+            // The plane is nearly always the one shown; going by plan works for all.
             Some((_, shown)) if shown == plane => self.screen(frame),
             _ => self.screen_from_plan(plane.to_plan(frame)),
         }
     }
 
-    /// So many screen points as a length in the world, metres.
+    /// A distance in screen points as a length in the world, metres.
     pub(crate) fn reach(&self, points: f64) -> f64 {
         points / self.camera.scale
     }
 
-    /// How near, in points, a place must be to what is taken hold of: a target 44 points wide for a finger (WCAG 2.2, 2.5.5).
+    /// Distance within which something can be grabbed, in points: a target 44 points wide for a finger (WCAG 2.2,
+    /// 2.5.5).
     pub(crate) fn grab(&self) -> f32 {
         if self.fingers { 22.0 } else { GRAB }
     }
 
-    /// How much larger what is taken hold of is drawn, and how much farther out it stands.
+    /// Enlargement of handles, and of their distance from the object.
     pub(crate) fn grown(&self) -> f32 {
         if self.fingers { 2.0 } else { 1.0 }
     }
 
-    /// Whether a face is drawn: all in plan, the one in the face-on view.
+    /// Whether a face is drawn: all in plan, only the one shown in the face-on view.
     pub(crate) fn shows(&self, face: usize) -> bool {
         self.face_on.is_none_or(|(shown, _)| shown == face)
     }

@@ -93,7 +93,7 @@ pub(crate) fn worth_of_module(currency: &str) -> String {
 /// A number above 0.
 ///
 /// # Errors
-/// Words for the person.
+/// A message for the user.
 pub(crate) fn positive_number(text: &str) -> Result<f64, &'static str> {
     match text.trim().parse::<f64>() {
         Ok(number) if number.is_finite() && number > 0.0 && number < 1e9 => Ok(number),
@@ -113,7 +113,7 @@ pub(crate) fn fill_chosen(chosen: usize) -> String {
 pub(crate) fn so_far(fills: &[Fill]) -> String {
     words::arrange::so_far(&of_most(fills))
 }
-/// "25 of at most 26", where no layout of any kind has more; a narrower claim is told with its kind alone.
+/// "25 of at most 26" if the bound is over layouts of any kind; a narrower claim is only shown with its kind.
 fn of_most(fills: &[Fill]) -> String {
     let modules: usize = fills.iter().map(|fill| fill.modules).sum();
     let most: Option<usize> = fills.iter().map(Fill::most).sum();
@@ -122,14 +122,14 @@ fn of_most(fills: &[Fill]) -> String {
         None => chalkcourse_words::modules(modules),
     }
 }
-/// What was found against the most that there can be, from 0 to 1.
+/// The modules found as a share of the bound, from 0 to 1.
 pub(crate) fn share_found(fills: &[Fill]) -> f32 {
     let of = |what: fn(&Fill) -> usize| fills.iter().map(what).sum::<usize>() as f32;
     of(|fill| fill.modules) / of(|fill| fill.bound).max(1.0)
 }
 pub(crate) const SHARE_FOUND_HELP: Say = words::arrange::WHAT_WAS_FOUND_AGAINST_THE;
 
-/// What is left open, where a fill is not proved.
+/// The remaining gap, if a fill is not proved optimal.
 pub(crate) fn gap(fill: &Fill) -> Option<String> {
     if fill.proved {
         return None;
@@ -268,8 +268,8 @@ pub(crate) fn copy_title(name: &str) -> String {
 pub(crate) fn mirror_to(face: &str) -> String {
     words::arrange::mirror_to(&face)
 }
-/// Where a block is cut, as a person sees its face: rows and columns count from the left end of the eave, wherever that is on the
-/// screen.
+/// Where a block is split, as the user sees its face: rows and columns count from the left end of the eave, wherever
+/// that is on the screen.
 pub(crate) fn cut(cut: Cut, plane: &Plane, seen: Seen) -> String {
     let (line, way) = match cut {
         Cut::AboveRows(rows) => (words::arrange::row(&rows), DVec2::Y),

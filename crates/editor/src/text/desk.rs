@@ -22,7 +22,7 @@ pub(crate) const NO_PANE_HAS_KEYS: Say = words::desk::PANE_NOTHING_TO_ACT_ON;
 pub(crate) const BORDER_OF_PANES: Say = words::desk::BORDER;
 pub(crate) const DRAG_TAB: Say = words::desk::DRAG_A_TAB;
 
-/// What a pane is called.
+/// The title of a pane.
 pub(crate) fn pane_title(pane: Pane) -> &'static str {
     let title = match pane {
         Pane::Drawing => words::desk::DRAWING,

@@ -20,7 +20,7 @@ pub(crate) fn kind(kind: PenetrationKind) -> &'static str {
     }
 }
 
-/// Why a side goes the way it does: as another one that is drawn, or as one of a face.
+/// Why a side has its direction: parallel to a drawn one, or to one of a face.
 pub(crate) fn parallel_to(face: Option<&str>) -> String {
     match face {
         None => words::canvas::PARALLEL_TO_A_SIDE_DRAWN.now().to_owned(),
@@ -34,7 +34,7 @@ pub(crate) fn square_to(face: Option<&str>) -> String {
     }
 }
 
-/// What happens to a dimension that is pressed.
+/// What clicking a dimension does.
 pub(crate) fn type_over(of: Dimension) -> &'static str {
     match of {
         Dimension::Block(..) => words::canvas::PRESS_TO_TYPE_ANOTHER_LENGTH.now(),
@@ -88,7 +88,7 @@ pub(crate) fn copied(what: &str) -> String {
     words::canvas::copied(&what)
 }
 
-/// Why what is on the clipboard can't be set down: its text, of another program, by how it begins.
+/// Why the clipboard text of another program can't be placed, quoting its beginning.
 pub(crate) fn other_text(text: &str) -> String {
     const MOST: usize = 40;
     let line = text.split_whitespace().collect::<Vec<_>>().join(" ");
@@ -137,10 +137,10 @@ pub(crate) const RAISE_WALLS: Say = words::canvas::WALLS;
 pub(crate) const RAISE_OVERHANG_HELP: Say = words::canvas::HOW_FAR_THE_ROOF_REACHES;
 pub(crate) const RAISE_WALLS_HELP: Say = words::canvas::HEIGHT_OF_THE_ROOF_OVER;
 
-/// A length that is not below nothing.
+/// A length that is not negative.
 ///
 /// # Errors
-/// What was wrong with the text, or that it is below nothing.
+/// The parse error, or that it is negative.
 pub(crate) fn at_least_none(length: Result<Length, LengthError>) -> Result<Length, String> {
     match length {
         Ok(length) if length < Length::ZERO => Err(words::canvas::THIS_CANT_BE_LESS_THAN.now().to_owned()),
@@ -156,7 +156,7 @@ pub(crate) fn hole_in(face: &str) -> Said {
     later::canvas::draw_a_hole_in(&face)
 }
 
-/// What to do with the tool now.
+/// The hint for a tool.
 pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
     match (tool, corners) {
         (Tool::Select, _) if job.faces.is_empty() => words::canvas::CHOOSE_DRAW_FACE_TO_BEGIN.now(),
@@ -175,7 +175,7 @@ pub(crate) fn hint(tool: Tool, corners: usize, job: &Resolved) -> &'static str {
     }
 }
 
-/// What to do next for a rectangle, an L or a T with so many corners.
+/// The hint for a rectangle, an L or a T with this many corners.
 pub(crate) fn shape_hint(corners: usize) -> &'static str {
     match corners {
         0 => words::canvas::CLICK_ONE_CORNER_OR_PRESS.now(),
@@ -256,7 +256,7 @@ pub(crate) fn middle_in_line(name: &str) -> String {
     words::canvas::in_line_with_the_middle(&name)
 }
 pub(crate) const ROW_STILL_HOOKS: Say = words::canvas::AS_FAR_AS_THE_ROWS;
-/// Why a row that is shifted stopped: so many half modules against the row below.
+/// Why a shifted row stopped: its shift against the row below in half modules.
 pub(crate) fn row_steps(row: u32, halves: u64) -> String {
     let below =
         if row == 0 { words::canvas::THE_BLOCKS_CORNER.now() } else { words::canvas::THE_ROW_BELOW.now() };
@@ -305,7 +305,7 @@ pub(crate) fn taped_on_face(on_slope: Length, along: DVec2, in_plan: Length, uni
     )
 }
 
-/// Where the pointer is: on its face where there is one, else in plan.
+/// The pointer position: on its face if there is one, otherwise in plan.
 pub(crate) fn pointer(document: &Document, view: View, at: DVec2) -> String {
     let units = document.job().units;
     let show = |metres: f64| Length::from_metres(metres).show(units);

@@ -64,7 +64,6 @@ pub(crate) fn ask_filter(ask: Ask) -> &'static str {
     }
 }
 
-/// The name of the job, with a mark while it differs from the file.
 // The start page
 pub(crate) const START_TITLE: Say = words::start::WHAT_DO_YOU_WANT;
 pub(crate) const GO_ON: Say = words::start::GO_ON_WITH_THE_LAST;
@@ -73,6 +72,7 @@ pub(crate) const BEGIN: Say = words::start::NEW_ROOF;
 pub(crate) const NOT_THERE: Say = words::start::NOT_THERE_ANY_MORE;
 pub(crate) const TRY_ROOF: Say = words::start::TRY_A_FINISHED_ROOF;
 
+/// The name of the job, with a mark for unsaved changes.
 pub(crate) fn title_of(document: &Document) -> String {
     let mark = if document.history().is_unsaved() { words::files::NOT_SAVED.now() } else { "" };
     format!("{}{mark}", document.job().name)
@@ -110,7 +110,7 @@ pub(crate) fn no_frame_times(path: &Path, error: &impl Display) -> String {
     words::files::frames_are_not_timed_cant(&path.display(), &error)
 }
 
-/// A copy that was left behind, in a line.
+/// A recovery copy, in a line.
 pub(crate) fn copy_words(left: &Left) -> String {
     let written = left
         .written
@@ -122,7 +122,7 @@ pub(crate) fn copy_words(left: &Left) -> String {
     }
 }
 
-/// A name that every file system takes.
+/// A name that is valid on every file system.
 pub(crate) fn file_stem(name: &str) -> String {
     let clean: String =
         name.trim().to_lowercase().chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).collect();
@@ -134,13 +134,13 @@ pub(crate) fn file_stem(name: &str) -> String {
     }
 }
 
-/// A day as "2026-11-25".
+/// A date as "2026-11-25".
 pub(crate) fn today(now: SystemTime) -> String {
     let (year, month, day) = civil(seconds(now).div_euclid(86_400));
     format!("{year:04}-{month:02}-{day:02}")
 }
 
-/// A file or folder by its own name; what has none, as it stands.
+/// The last component of a path; the whole path if it has none.
 pub(crate) fn own_name(path: &Path) -> String {
     path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
 }
@@ -198,7 +198,7 @@ pub(crate) fn entry_words(
         .join(", ")
 }
 
-/// The size of a file as one reads it: "812 B", "12 kB", "3.4 MB" (SI: 1 kB is 1,000 B).
+/// A human-readable file size: "812 B", "12 kB", "3.4 MB" (SI: 1 kB is 1,000 B).
 pub(crate) fn size_words(bytes: u64) -> String {
     let rounded = |unit: u64, name: &str| {
         let whole = bytes as f64 / unit as f64;
@@ -225,7 +225,7 @@ fn seconds(at: SystemTime) -> i64 {
     }
 }
 
-/// Days from 1970-01-01 to year, month and day of the Gregorian calendar: counted in years that begin in March, so
+/// Days since 1970-01-01 to year, month and day of the Gregorian calendar: computed with years that start in March, so
 /// that the leap day is the last of its year.
 fn civil(days: i64) -> (i64, i64, i64) {
     let days = days + 719_468;
@@ -244,7 +244,7 @@ mod tests {
     use super::*;
     use std::time::Duration;
 
-    /// Days told by POSIX time: 0 is 1970-01-01, 951 782 400 s is 2000-02-29 (IEEE Std 1003.1, seconds since the Epoch).
+    /// Days in POSIX time: 0 is 1970-01-01, 951 782 400 s is 2000-02-29 (IEEE Std 1003.1, seconds since the Epoch).
     #[test]
     fn days_of_the_calendar() {
         let day = |seconds| today(SystemTime::UNIX_EPOCH + Duration::from_secs(seconds));

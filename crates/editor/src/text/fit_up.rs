@@ -1,4 +1,4 @@
-//! Words about a deck as a tape measures it.
+//! Words about a deck as measured.
 
 use chalkcourse_geometry::fit_up::{Along, Deck, Snap};
 use chalkcourse_geometry::{Length, Units};

@@ -1,4 +1,4 @@
-//! Words for places on the globe, and for buildings that come in and go out in open formats.
+//! Words for geographic positions, and for import and export in open formats.
 
 use chalkcourse_exchange::{Entry, House};
 use chalkcourse_geometry::{Length, Units};
@@ -10,7 +10,7 @@ pub(crate) const PLACE: Say = words::formats::LATITUDE_LONGITUDE;
 pub(crate) const PLACE_HELP: Say = words::formats::OF_THE_PLANS_ORIGIN_IN;
 pub(crate) const BAD_PLACE: Say = words::formats::LATITUDE_FROM_85_TO_85;
 
-// Buildings that come in
+// Import of buildings
 pub(crate) const IMPORT: Say = words::formats::IMPORT_A_BUILDING;
 pub(crate) const IMPORT_FOLDER: Say = words::formats::IMPORT_FROM_A_FOLDER;
 pub(crate) const IMPORT_READING: Say = words::formats::READING_THE_BUILDINGS;
@@ -22,7 +22,7 @@ pub(crate) const IMPORT_CHOOSE: Say = words::formats::CHOOSE_A_BUILDING_WHAT_IS;
 pub(crate) const IMPORT_WHOLE: Say = words::formats::EVERY_ROOF_SURFACE_OF_IT;
 pub(crate) const IMPORT_RAISED: Say = words::formats::OUTLINE_OF_THE_WALLS_ALONE;
 
-// The plan that goes out
+// Export of the plan
 pub(crate) const EXPORT_GEOJSON: Say = words::formats::PLAN_AS_GEOJSON;
 pub(crate) const EXPORT_GLB: Say = words::formats::HOUSE_AS_GLTF;
 pub(crate) const CANT_EXPORT_PLAN: Say = words::formats::THE_PLAN_COULD_NOT_BE;
@@ -42,7 +42,7 @@ pub(crate) const ROOF_EDGES: Say = words::formats::EDGES_TRUE_LENGTH;
 pub(crate) const ROOF_UNFOLD: Say = words::formats::PRESS_TO_LIST_EACH_LINE;
 pub(crate) const ROOF_LEVEL: Say = words::formats::HEIGHTS_ARE_ABOVE_THE_LEVEL;
 
-/// What a building gives, in a line.
+/// What a building contains, in a line.
 pub(crate) fn building_gives(entry: &Entry, units: Units) -> String {
     let area = area_text(entry.plan_area_m2, units);
     let mut words = match (entry.kind, entry.faces) {
@@ -95,7 +95,7 @@ pub(crate) fn face_pitch(pitch: &str, falls: &str, degrees: f64) -> String {
     words::formats::falls(&pitch, &format_args!("{degrees:.1}"), &falls)
 }
 
-/// One line of a kind: its number and where it starts and ends in height.
+/// One line of a kind: its number and the heights of its ends.
 pub(crate) fn roof_line(number: usize, from: f64, to: f64, units: Units) -> String {
     let height = |metres: f64| Length::from_metres(metres).show(units);
     let (from, to) = (height(from.min(to)), height(from.max(to)));

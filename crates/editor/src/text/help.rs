@@ -1,5 +1,5 @@
-//! What plain fields are for: those for words and choices, by the words beside them. Fields for numbers bring their help with
-//! unit, range and source.
+//! Help texts of text and choice fields, by their labels. Number fields have help with unit, range and source of their
+//! own.
 
 use super::*;
 use chalkcourse_words::{self as words, Say};
@@ -34,7 +34,7 @@ const HELP: [(Say, Say); 27] = [
     (WASTE_AS, words::help::HANDBOOKS_GIVE_SHINGLES_10_ON),
 ];
 
-/// The help of a field by the words beside it; empty for one that brings its own.
+/// The help of a field by its label; empty for one that has its own.
 pub(crate) fn help_of(label: &str) -> &'static str {
     HELP.iter().find(|(words, _)| words.now() == label).map_or("", |(_, help)| help.now())
 }

@@ -1,4 +1,4 @@
-//! The first job, step by step, and the words of the trade.
+//! The introductory lesson, and the glossary of trade terms.
 
 use chalkcourse_words::{self as words, Say};
 
@@ -21,7 +21,7 @@ pub(crate) const GLOSSARY_FIND: Say = words::lesson::FIND_A_WORD;
 pub(crate) const GLOSSARY_NONE: Say = words::lesson::NO_WORD_IS_LIKE_THAT;
 pub(crate) const GLOSSARY_WHY: Say = words::lesson::AS_ROOFERS_AND_INSTALLERS_USE;
 
-/// A word, and what it means.
+/// A term, and its meaning.
 pub(crate) type Entry = (Say, Say);
 
 pub(crate) const WORDS_OF_THE_TRADE: [Entry; 36] = [

@@ -1,4 +1,4 @@
-//! Words for what keeps modules off.
+//! Words for limits.
 
 use super::{at_edge, at_setback, clear_of, clear_of_block};
 use chalkcourse_geometry::{EdgeKind, Length, Units};
@@ -6,7 +6,7 @@ use chalkcourse_layout::Layout;
 use chalkcourse_limits::{Against, KeepOut};
 use chalkcourse_words as words;
 
-/// Why a block stopped at a keep-out; `kind` is what the border of the face is there.
+/// Why a block stopped at a keep-out; `kind` is the edge kind of the face's border there.
 pub(crate) fn at_limit(keep_out: &KeepOut, kind: EdgeKind, layout: &Layout, units: Units) -> String {
     let asked = || Length::from_metres(keep_out.asked);
     let small = || asked().show_small(units);

@@ -51,7 +51,7 @@ pub(crate) fn rule_title(code: &'static str) -> &'static str {
         .map_or(code, |rule| chalkcourse_telling::title(rule))
 }
 
-/// An area as a person reads it.
+/// An area for display.
 pub(crate) fn area(square_metres: f64, units: Units) -> String {
     show_amount(square_metres, Unit::Area, units)
 }
@@ -88,7 +88,7 @@ pub(crate) fn total(takeoff: &Takeoff) -> String {
     words::common::total(&takeoff.currency)
 }
 
-/// An amount to the cent; what nobody has said is told, not taken for nothing.
+/// An amount to the cent; an unknown one is shown as such, not as zero.
 pub(crate) fn money(amount: Option<Decimal>) -> String {
     amount.map_or_else(|| words::common::NOT_KNOWN.now().to_owned(), show_money)
 }

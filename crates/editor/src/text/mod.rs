@@ -1,17 +1,17 @@
-//! Every word that the window says, in one place: so that it can be read through, and put into another language.
+//! All words of the window, in one place, so that they can be reviewed and translated.
 //!
-//! - here: words that never change
-//! - `formats`: places on the globe, buildings that come in and go out in open formats
-//! - `rules`: the house, the rule book, the checklist, costs
+//! - here: fixed words
+//! - `formats`: geographic positions, import and export in open formats
+//! - `rules`: the building, the rule book, the checklist, costs
 //! - `arrange`, `coursing`, `fit_up`: filling and arranging, courses, a deck as measured
-//! - `lesson`: a first job, step by step; the words of the trade
-//! - `order`: the order's window
+//! - `lesson`: the introductory lesson; the glossary
+//! - `order`: the order's pane
 //! - `part`: parts of the house
 //! - `picture`: the picture under the plan
-//! - `taped`: a face from measurements
+//! - `taped`: a face by measurements
 //! - `desk`: the panes beside the drawing
 //! - `wires`: circuits and junction boxes
-//! - `solid`: the house in space, the view for its owner
+//! - `solid`: the 3-D view, the homeowner's view
 //! - `drawing`, `files`, `lists`, `steps`: sentences with names and numbers in them
 
 use chalkcourse_words::{self as words, Say};
@@ -133,7 +133,7 @@ pub(crate) const OK: Say = words::window::OK;
 pub(crate) const CLOSE: Say = words::common::CLOSE;
 pub(crate) const CANCEL: Say = words::window::CANCEL;
 
-/// Keys that are no commands.
+/// Keys that don't trigger commands.
 pub(crate) const OTHER_KEYS: [(Say, Say); 13] = [
     (words::window::NUDGE_BY_1_IN, words::window::ARROW_KEYS),
     (words::window::NUDGE_BY_1_FT, words::window::SHIFT_ARROW_KEYS),
@@ -150,7 +150,7 @@ pub(crate) const OTHER_KEYS: [(Say, Say); 13] = [
     (words::order::LEAVE_LINE, words::order::SPACE_BAR),
 ];
 
-/// A key with what is held beside it, as it stands on the keyboards of the language.
+/// A key with its modifiers, as labelled on keyboards of the language.
 pub(crate) fn key_words(ctx: &egui::Context, key: &egui::KeyboardShortcut) -> String {
     let words = ctx.format_shortcut(key);
     let spanish = [
@@ -313,7 +313,7 @@ pub(crate) const WAIVE_NEEDS: Say = words::window::WRITE_A_REASON_AND_A;
 pub(crate) const UNWAIVE: Say = words::window::TAKE_THE_WAIVER_BACK;
 pub(crate) const SUMMARY_HELP: Say = words::window::MODULES_ON_THE_ROOF_THEIR;
 
-/// What was given up and can be done by redo.
+/// A cancelled gesture, which redo can restore.
 pub(crate) fn given_up(what: &chalkcourse_words::Said) -> String {
     words::window::given_up(&what)
 }

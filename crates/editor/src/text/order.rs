@@ -1,4 +1,4 @@
-//! Words of the order's window.
+//! Words of the order's pane.
 
 use chalkcourse_job::PriceList;
 use chalkcourse_takeoff::{Comparison, Offer, PriceComparison, Takeoff};

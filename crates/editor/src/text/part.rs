@@ -35,7 +35,7 @@ pub(crate) const FOLLOWS_PART: Say = words::part::THIS_FACE_FOLLOWS_FROM_A;
 pub(crate) const LAST_CORNERS_OF_PART: Say = words::part::A_PART_KEEPS_ITS_LAST;
 pub(crate) const TROUBLE_HERE: Say = words::part::HERE;
 
-/// What a part that is drawn next is called; new ones are named by it.
+/// The name of a kind of part to draw; new ones are named after it.
 pub(crate) fn part_preset(preset: PartPreset) -> &'static str {
     match preset {
         PartPreset::LeanTo => words::part::LEAN_TO.now(),
@@ -43,7 +43,7 @@ pub(crate) fn part_preset(preset: PartPreset) -> &'static str {
     }
 }
 
-/// What it is, in a sentence.
+/// Its help sentence.
 pub(crate) fn part_preset_help(preset: PartPreset) -> &'static str {
     match preset {
         PartPreset::Dormer => words::part::DORMER_HELP.now(),
@@ -88,7 +88,7 @@ pub(crate) fn treatment_words(treatment: Treatment) -> String {
     }
 }
 
-/// What stands on a side, for a screen reader.
+/// The treatment of a side, for a screen reader.
 pub(crate) fn stands_on_side(side: usize) -> String {
     words::part::stands_on_side(&(side + 1))
 }
@@ -103,7 +103,7 @@ pub(crate) fn without_face(blocks: &[String]) -> String {
     )
 }
 
-/// "12' 6"" or that sides differ.
+/// "12' 6"", or that the sides differ.
 pub(crate) fn same_or_mixed(lengths: &[Length], show: impl Fn(Length) -> String) -> String {
     match lengths {
         [first, rest @ ..] if rest.iter().all(|other| other == first) => show(*first),

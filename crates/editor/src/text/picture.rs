@@ -57,7 +57,7 @@ pub(crate) const DIM_PICTURE: Say = words::picture::DIM_THE_PICTURE_2;
 pub(crate) const CHANGE_PICTURE: Say = words::picture::TAKE_THE_CHANGED_PICTURE;
 pub(crate) const REMOVE_PICTURE: Say = words::picture::TAKE_THE_PICTURE_AWAY;
 
-/// The name of the file alone.
+/// The file name.
 pub(crate) fn picture_name(path: &str) -> String {
     super::own_name(Path::new(path))
 }
@@ -80,7 +80,7 @@ pub(crate) fn not_shown(path: &str) -> String {
     words::picture::cant_be_shown(&picture_name(path))
 }
 
-/// What to do with the picture now.
+/// The hint for the picture tool.
 pub(crate) fn picture_hint(mode: usize, points: usize) -> &'static str {
     match (mode, points) {
         (2, 0) => words::picture::CLICK_A_POINT_THEN_ANOTHER.now(),

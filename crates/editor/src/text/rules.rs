@@ -1,4 +1,4 @@
-//! Words about the house, the rule book, what was checked, the checklist and what an order costs.
+//! Words about the building, the rule book, what was checked, the checklist and the cost of an order.
 
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Difference, LimitRow, LoadStandard, PathScheme, Standing};
@@ -15,7 +15,7 @@ pub(crate) const COMPARE_WITH_FILE: Say = words::rules::COMPARE_WITH_A_RULE_BOOK
 pub(crate) const CHECKLIST: Say = words::rules::CREW_CHECKLIST;
 pub(crate) const PATHWAYS: Say = words::rules::PATHWAYS_FOR_THE_FIRE_SERVICE;
 
-// The house and the place
+// Building and site
 pub(crate) const HOUSE: Say = words::rules::HOUSE_AND_PLACE;
 pub(crate) const HOUSE_WHY: Say = words::rules::WHAT_RULES_NEED_TO_KNOW;
 pub(crate) const FIRE_PART: Say = words::common::FIRE_ACCESS;
@@ -148,7 +148,7 @@ pub(crate) fn scheme(scheme: PathScheme) -> &'static str {
 pub(crate) const SCHEMES: [PathScheme; 2] = [PathScheme::WholeRoof, PathScheme::EachSlope];
 pub(crate) const STANDARDS: [LoadStandard; 2] = [LoadStandard::Asce716, LoadStandard::Asce722];
 
-/// What is weak about a source, for who builds by it.
+/// The weakness of a source, for whoever builds by it.
 pub(crate) fn doubt(standing: Option<Standing>) -> Option<&'static str> {
     match standing? {
         Standing::FromMemory => Some(words::rules::IN_DOUBT_QUOTED_FROM_MEMORY.now()),
@@ -157,7 +157,7 @@ pub(crate) fn doubt(standing: Option<Standing>) -> Option<&'static str> {
     }
 }
 
-/// How far a source can be relied on, in a list to choose from.
+/// The reliability of a source, in a list of choices.
 pub(crate) fn standing(standing: Standing) -> &'static str {
     match standing {
         Standing::Confirmed => words::rules::READ_IN_THE_TEXT.now(),
@@ -171,7 +171,7 @@ pub(crate) fn standing(standing: Standing) -> &'static str {
 
 pub(crate) const STANDING: Say = words::rules::HOW_FAR_IT_CAN_BE;
 
-/// Where a limit stands that the book does not have.
+/// For a limit that the book does not have.
 pub(crate) const NOT_IN_BOOK: Say = words::rules::NONE_IN_THIS_BOOK;
 pub(crate) const NO_LIMIT: Say = words::rules::NO_LIMIT_OF_ITS_OWN;
 
@@ -253,7 +253,7 @@ pub(crate) const COSTS_WHY: Say = words::rules::LINES_WITHOUT_A_PRICE_ARE;
 pub(crate) const CHART_GROUPS: Say = words::rules::BAR_CHART_OF_THE_COST_BY;
 pub(crate) const CHART_ROWS: Say = words::rules::BAR_CHART_OF_THE_TOTAL;
 
-/// For who can't see the small drawing of a rule.
+/// The accessible description of the sketch of a rule.
 pub(crate) fn sketch_of(rule: &Rule) -> String {
     words::rules::sketch(&chalkcourse_telling::title(rule))
 }
@@ -276,7 +276,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn doubt_is_told_and_what_was_read_has_none() {
+    fn weak_sources_are_marked_and_confirmed_ones_are_not() {
         assert_eq!(doubt(Some(Standing::Confirmed)), None);
         assert_eq!(doubt(None), None);
         assert!(doubt(Some(Standing::FromMemory)).is_some_and(|d| d.contains("memory")));

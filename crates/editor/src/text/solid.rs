@@ -1,4 +1,4 @@
-//! Words about the house in space, the sun over it, and the view for its owner.
+//! Words about the 3-D view, its sun, and the homeowner's view.
 
 use crate::Document;
 use chalkcourse_geometry::Units;
@@ -30,7 +30,7 @@ pub(crate) const HOUR: Say = words::solid::HOUR;
 pub(crate) const HOUR_HELP: Say = words::solid::BY_THE_CLOCK_15_30;
 pub(crate) const UTC: Say = words::solid::UTC;
 pub(crate) const UTC_HELP: Say = words::solid::HOW_MANY_HOURS_THE_CLOCK;
-/// Keys of the view, for the sheet of keys.
+/// Keys of the view, for the list of keys.
 pub(crate) const HOUSE_KEYS: [(Say, Say); 2] = [
     (words::solid::HOUSE_TURN, words::solid::ARROW_KEYS_OR_DRAG),
     (words::solid::HOUSE_SLIDE_COME_NEARER, words::solid::SHIFT_ARROW_KEYS_AND),
@@ -61,7 +61,7 @@ pub(crate) fn seen_from(camera: &Camera) -> String {
     words::solid::seen_from_the(&camera.from.word())
 }
 
-/// The whole picture in a sentence or two, for those who can't see it.
+/// The whole picture in a sentence or two, for screen readers.
 pub(crate) fn house_words(document: &Document, camera: &Camera, sun: &str, before: bool) -> String {
     let high = match camera.above {
         above if above > 70.0 => words::solid::FROM_ABOVE_2.now(),
@@ -96,7 +96,7 @@ fn with_modules(document: &Document) -> String {
     }
 }
 
-/// What stands in place of a picture where none can be drawn.
+/// Shown in place of a picture if none can be rendered.
 pub(crate) fn cant_draw(document: &Document) -> String {
     let summary = &document.plan().summary;
     words::solid::this_machine_cant_draw_the(
@@ -129,16 +129,16 @@ pub(crate) fn day(date: Date) -> String {
     words::solid::day_month(&date.day(), &month)
 }
 
-/// "15:30"; an hour before midnight of the day before and after that of the day wraps.
+/// "15:30"; hours outside of the day wrap around.
 pub(crate) fn clock(hour: f64) -> String {
     let minutes = if hour.is_finite() { (hour * 60.0).round() as i64 } else { 0 };
     let (hours, rest) = (minutes.div_euclid(60), minutes.rem_euclid(60));
-    // midnight at the end of a day is 24:00, later hours are of the next day
+    // Midnight at the end of a day is 24:00, later hours are of the next day.
     let hours = if hours == 24 && rest == 0 { 24 } else { hours.rem_euclid(24) };
     format!("{hours}:{rest:02}")
 }
 
-/// Reads 15:30, 15.5 and 15.
+/// Parses 15:30, 15.5 and 15.
 pub(crate) fn parse_clock(text: &str) -> Option<f64> {
     let hour = match text.trim().split_once(':') {
         Some((hours, minutes)) => {
@@ -178,7 +178,7 @@ pub(crate) fn spot(spot: &Spot) -> String {
     )
 }
 
-/// Rows of what the array covers: a number and what it is.
+/// Rows of what the array covers: a number and its label.
 pub(crate) fn home_facts(document: &Document) -> Vec<(String, String)> {
     let summary = &document.plan().summary;
     let share = if summary.slope_area > 0.0 { summary.array_area / summary.slope_area * 100.0 } else { 0.0 };
@@ -201,7 +201,7 @@ pub(crate) fn home_facts(document: &Document) -> Vec<(String, String)> {
     ]
 }
 
-/// The price, where all of it has one.
+/// The price, if everything has one.
 pub(crate) fn home_price(document: &Document) -> Option<String> {
     let takeoff = &document.plan().takeoff;
     let complete = takeoff.unpriced.is_empty() && !takeoff.lines.is_empty();

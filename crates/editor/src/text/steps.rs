@@ -1,4 +1,4 @@
-//! What undo calls a step, and names for new things.
+//! Labels of steps, and names for new objects.
 
 use crate::Document;
 use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
@@ -86,7 +86,7 @@ pub(crate) fn step_words(step: &Past<'_>) -> String {
     format!("{}.  {}", step.number + 1, step.label)
 }
 
-/// Where a step stands, in a word beside it.
+/// The relation of a step to the present job, as a note beside it.
 pub(crate) fn step_note(step: &Past<'_>) -> String {
     let place = match step.place {
         PastPlace::Before => "",
@@ -104,7 +104,7 @@ pub(crate) fn jumped(document: &Document) -> String {
     words::history::back_at_step(&words)
 }
 
-/// "Face 3", a name that the job does not have yet.
+/// "Face 3", a name that is not yet used in the job.
 pub(crate) fn new_face_name(job: &Resolved) -> String {
     fresh(words::common::FACE.now(), |name| job.faces.iter().any(|face| face.name == name))
 }

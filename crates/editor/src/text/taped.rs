@@ -1,4 +1,4 @@
-//! Words about a face from measurements.
+//! Words about a face by measurements.
 
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_words::{self as words, Say};
@@ -55,7 +55,7 @@ pub(crate) fn lettered(letter: char, words: &str) -> String {
 
 pub(crate) const STILL_NEEDED: Say = words::tape::STILL_NEEDED;
 
-/// Which reading is still needed.
+/// Which measurement is still missing.
 pub(crate) fn still_needed(name: &str) -> String {
     format!("{STILL_NEEDED}{name}.")
 }

@@ -1,4 +1,4 @@
-//! What can be asked of a block by name: the same buttons in its panel and in its menu.
+//! Commands on a block: the same buttons in its panel and in its menu.
 
 use crate::action::Actions;
 use crate::commands::Command;
@@ -8,10 +8,10 @@ use chalkcourse_job::{Block, BlockId};
 use chalkcourse_plan::{Align, Cut, Seen, Spread, other_slope};
 use egui::{Button, Response, ScrollArea, Ui};
 
-/// Longer menus scroll.
+/// Taller menus scroll.
 const MENU_HEIGHT: f32 = 320.0;
 
-/// Buttons for a block, dealt out to columns; `held` says which module of it is held, `seen` which end is left.
+/// Buttons for a block, distributed over columns; `held` is the selected module, `seen` determines which end is left.
 pub(crate) fn arrange_buttons(
     columns: &mut [Ui],
     document: &Document,
@@ -104,7 +104,7 @@ pub(crate) fn arrange_buttons(
     });
 }
 
-/// The cuts beside the module that is held; all where none is.
+/// The splits beside the selected module; all if none is selected.
 fn cuts(block: &Block, held: Selection) -> Vec<Cut> {
     let (rows, columns) = match held {
         Selection::Module { cell, .. } => (cell.row..cell.row + 2, cell.column..cell.column + 2),

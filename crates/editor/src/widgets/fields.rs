@@ -1,10 +1,10 @@
-//! Fields for typed values: every form of a length or pitch is taken, and what can't be read is told under the field.
+//! Fields for typed values: every notation of a length or pitch is accepted, and errors are shown below the field.
 
 use crate::theme;
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Units};
 use egui::{Align, Align2, Id, Key, RichText, TextEdit, Ui};
 
-/// Marks all that stands in a field, so that what is typed takes its place.
+/// Selects all text of a field, so that typing replaces it.
 pub(crate) fn mark_all(ctx: &egui::Context, id: egui::Id, words: &str) {
     use egui::text::{CCursor, CCursorRange};
     let mut state = egui::text_edit::TextEditState::load(ctx, id).unwrap_or_default();
@@ -13,15 +13,15 @@ pub(crate) fn mark_all(ctx: &egui::Context, id: egui::Id, words: &str) {
     state.store(ctx, id);
 }
 
-/// Width of the words left of a field.
+/// Width of the label of a field.
 const LABEL: f32 = 112.0;
 
-/// A row of a form: words, then the field. The field gets the words as its accessible name.
+/// A row of a form: label and field. The label is also the accessible name of the field.
 pub(crate) fn row<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
     row_at(ui, LABEL, label, add)
 }
 
-/// [`row`] with so much room for its words.
+/// [`row`] with a given label width.
 pub(crate) fn row_at<R>(ui: &mut Ui, room: f32, label: &str, add: impl FnOnce(&mut Ui, Id) -> R) -> R {
     ui.horizontal(|ui| {
         let height = ui.spacing().interact_size.y;
@@ -40,8 +40,8 @@ pub(crate) fn row_at<R>(ui: &mut Ui, room: f32, label: &str, add: impl FnOnce(&m
     .inner
 }
 
-/// A field for a value that is typed as a text. Gives the new value when the person ends typing with Enter or by
-/// going elsewhere; Esc takes the typing back.
+/// A field for a value typed as text. Returns the new value when editing ends by Enter or by losing the focus; Esc
+/// reverts it.
 pub(crate) fn parsed<T, E: std::fmt::Display>(
     ui: &mut Ui,
     label: &str,
@@ -52,7 +52,7 @@ pub(crate) fn parsed<T, E: std::fmt::Display>(
     parsed_at(ui, LABEL, label, shown, help, parse)
 }
 
-/// [`parsed`] with so much room for its words.
+/// [`parsed`] with a given label width.
 pub(crate) fn parsed_at<T, E: std::fmt::Display>(
     ui: &mut Ui,
     room: f32,
@@ -77,7 +77,7 @@ pub(crate) fn parsed_at<T, E: std::fmt::Display>(
     })
 }
 
-/// [`parsed`] as a cell of a table: the field alone, over the whole room. What is wrong shows when the pointer is on it.
+/// [`parsed`] as a table cell: only the field, over the whole cell. An error is shown while the pointer is on it.
 pub(crate) fn cell<T, E: std::fmt::Display>(
     ui: &mut Ui,
     label: &str,
@@ -108,7 +108,7 @@ pub(crate) fn cell<T, E: std::fmt::Display>(
     })
 }
 
-/// A box to tick in a table, without words beside it. Whether it was pressed.
+/// A checkbox in a table, without a label. Returns whether it was clicked.
 pub(crate) fn tick(ui: &mut Ui, on: bool, enabled: bool, label: &str, help: &str) -> bool {
     let mut shown = on;
     let tick = ui.add_enabled(enabled, egui::Checkbox::without_text(&mut shown));
@@ -116,8 +116,8 @@ pub(crate) fn tick(ui: &mut Ui, on: bool, enabled: bool, label: &str, help: &str
     tick.on_hover_text(help).clicked()
 }
 
-/// A typed value that is kept while it is typed, and given when the person is done with it. What can't be read is told with the
-/// way to write it; until then text and keyboard stay in the field, and Esc takes the typing back.
+/// A text value that is stored while it is edited, and returned at the end. If it can't be parsed, the error says how
+/// to write it; until then text and focus stay in the field, and Esc reverts it.
 fn typed<T, E: std::fmt::Display>(
     ui: &mut Ui,
     label: &str,
@@ -153,7 +153,7 @@ fn typed<T, E: std::fmt::Display>(
             if response.changed() {
                 ui.data_mut(|data| data.remove_temp::<bool>(refused));
             }
-            // Left by Enter or Tab it keeps the keyboard and what was typed; what else takes the keyboard has it.
+            // If it was left by Enter or Tab it keeps the focus and the text; otherwise what was clicked has the focus.
             let by_key = ui.input(|input| input.key_pressed(Key::Enter) || input.key_pressed(Key::Tab));
             if response.lost_focus() && by_key && text.trim() != shown.trim() {
                 response.request_focus();
@@ -162,7 +162,7 @@ fn typed<T, E: std::fmt::Display>(
             if !tell && ui.data(|data| data.get_temp::<bool>(refused).unwrap_or(false)) {
                 response.show_tooltip_text(error.to_string());
             }
-            // An empty field that is still typed into is no error yet.
+            // An empty field that is still being edited is not an error yet.
             if tell && !(response.has_focus() && text.trim().is_empty()) {
                 wrong(ui, &error.to_string());
             }
@@ -175,12 +175,12 @@ fn typed<T, E: std::fmt::Display>(
     }
 }
 
-/// Words on what is wrong, in place.
+/// An error message in place.
 pub(crate) fn wrong(ui: &mut Ui, words: &str) {
     ui.label(RichText::new(words).small().color(theme::of(ui).stop));
 }
 
-/// A field for a length; `small` shows inches alone.
+/// A field for a length; `small` shows only inches.
 pub(crate) fn length(
     ui: &mut Ui,
     label: &str,
@@ -198,17 +198,17 @@ pub(crate) fn pitch(ui: &mut Ui, label: &str, value: Pitch, help: &str) -> Optio
     parsed(ui, label, &value.to_string(), help, Pitch::parse)
 }
 
-/// A field for a direction: degrees clockwise from north, or one of the eight winds.
+/// A field for a direction: degrees clockwise from north, or one of the eight compass points.
 pub(crate) fn azimuth(ui: &mut Ui, label: &str, value: Azimuth, help: &str) -> Option<Azimuth> {
     azimuth_at(ui, LABEL, label, value, help)
 }
 
-/// [`azimuth`] with so much room for its words.
+/// [`azimuth`] with a given label width.
 pub(crate) fn azimuth_at(ui: &mut Ui, room: f32, label: &str, value: Azimuth, help: &str) -> Option<Azimuth> {
     parsed_at(ui, room, label, &value.to_string(), help, parse_azimuth)
 }
 
-/// A direction as it is typed.
+/// Parses a direction.
 pub(crate) fn parse_azimuth(text: &str) -> Result<Azimuth, String> {
     let clean = text.trim().trim_end_matches(|c: char| c.is_alphabetic()).trim().trim_end_matches('°').trim();
     if clean.is_empty() {
@@ -240,12 +240,12 @@ pub(crate) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     })
 }
 
-/// A field for any words.
+/// A field for any text.
 pub(crate) fn words(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     parsed(ui, label, value, crate::text::help_of(label), |text| Ok::<_, String>(text.trim().to_owned()))
 }
 
-/// A field for a sentence or more, over the whole width under its words.
+/// A multi-line field, over the whole width below its label.
 pub(crate) fn sentences(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     let id = ui.make_persistent_id(("field", label));
     let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| value.to_owned());
@@ -264,7 +264,7 @@ pub(crate) fn sentences(ui: &mut Ui, label: &str, value: &str) -> Option<String>
     kept.then(|| text.trim().to_owned())
 }
 
-/// A choice of a few words. The new choice, when there is one.
+/// A choice between a few options. Returns the new choice, if changed.
 pub(crate) fn choice<T: Copy + PartialEq>(
     ui: &mut Ui,
     label: &str,
@@ -274,7 +274,7 @@ pub(crate) fn choice<T: Copy + PartialEq>(
     choice_at(ui, LABEL, label, value, choices)
 }
 
-/// [`choice`] with so much room for its words.
+/// [`choice`] with a given label width.
 pub(crate) fn choice_at<T: Copy + PartialEq>(
     ui: &mut Ui,
     room: f32,
@@ -291,7 +291,7 @@ pub(crate) fn choice_at<T: Copy + PartialEq>(
             // A long name is cut, and does not widen the panel: the drawing beside it must not jump.
             .truncate()
             .width(width)
-            // Short lists are seen whole: what has to be scrolled to is not found.
+            // Show short lists completely: options that have to be scrolled to are not found.
             .height(400.0)
             .show_ui(ui, |ui| {
                 for (choice, name) in choices {

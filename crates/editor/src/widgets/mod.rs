@@ -1,4 +1,4 @@
-//! What is put together from the toolkit's parts and used all over the window.
+//! Composite widgets used throughout the window.
 
 pub(crate) mod arrange;
 pub(crate) mod fields;
@@ -15,15 +15,15 @@ pub(crate) use steps::{list_steps, stepped};
 use crate::theme::{self, Palette};
 use egui::{Align2, Painter, Pos2, Rect, Response, RichText, Sense, Shape, Stroke, Ui, Vec2};
 
-/// The heading of a part of a panel.
+/// The heading of a section of a panel.
 pub(crate) fn heading(ui: &mut Ui, words: &str) -> Response {
     ui.label(RichText::new(words).heading().strong())
 }
 
-/// Least width and height of anything that is pressed, in points (WCAG 2.2, 2.5.8; from memory).
+/// Least width and height of click targets, in points (WCAG 2.2, 2.5.8; from memory).
 pub(crate) const LEAST: Vec2 = Vec2::splat(24.0);
 
-/// Buttons in small type that are no smaller to press than others.
+/// Buttons in small type with click targets as large as others.
 pub(crate) trait LittleButton {
     /// Adds one.
     fn little_button(&mut self, words: &str) -> Response;
@@ -35,8 +35,8 @@ impl LittleButton for Ui {
     }
 }
 
-/// Arrow and Page keys, Home and End scroll what is drawn next, while `node` has the keyboard: what is only read has nothing in it
-/// that the keyboard could go to.
+/// Scrolls what is drawn next by arrow and Page keys, Home and End, while `node` has the focus: read-only content has
+/// nothing else to focus.
 pub(crate) fn scroll_by_keys(ui: &Ui, node: egui::Id) {
     use egui::{EventFilter, Key, Modifiers};
     if !ui.memory(|memory| memory.has_focus(node)) {
@@ -61,13 +61,13 @@ pub(crate) fn scroll_by_keys(ui: &Ui, node: egui::Id) {
     }
 }
 
-/// Words that matter less.
+/// Secondary text.
 pub(crate) fn quiet(ui: &mut Ui, words: &str) -> Response {
     let color = theme::of(ui).quiet;
     ui.label(RichText::new(words).small().color(color))
 }
 
-/// A small button with a sign that `draw` paints within a square; its words are for the pointer and for screen readers.
+/// A small button with an icon that `draw` paints in a square; its text is for tooltip and screen readers.
 pub(crate) fn sign_button(ui: &mut Ui, words: &str, draw: impl FnOnce(&Painter, Rect, Stroke)) -> bool {
     let (rect, response) = ui.allocate_exact_size(Vec2::splat(24.0), Sense::click());
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, words));
@@ -82,8 +82,8 @@ pub(crate) fn sign_button(ui: &mut Ui, words: &str, draw: impl FnOnce(&Painter, 
     response.on_hover_text(words).clicked()
 }
 
-/// Dots that go round, a step each eighth of a second: a spinner that moves in every frame would have a large roof painted
-/// sixty times a second, and the fill would wait for it.
+/// A spinner that moves every eighth of a second: one that moves in every frame would repaint a large roof sixty times
+/// a second, and slow down the fill.
 pub(crate) fn turning(ui: &mut Ui) {
     let (rect, _) = ui.allocate_exact_size(egui::Vec2::splat(20.0), Sense::hover());
     let p = theme::of(ui);
@@ -96,7 +96,7 @@ pub(crate) fn turning(ui: &mut Ui) {
     ui.ctx().request_repaint_after(std::time::Duration::from_millis(125));
 }
 
-/// The sign of a severity, told apart by its shape: an octagon, a triangle, a disc.
+/// The sign of a severity, distinct by its shape: an octagon, a triangle, a disc.
 pub(crate) fn severity_sign(
     painter: &Painter,
     centre: Pos2,
@@ -119,16 +119,16 @@ pub(crate) fn severity_sign(
     painter.text(centre, Align2::CENTER_CENTER, mark, theme::font(radius * 1.7), palette.panel);
 }
 
-/// Points between two lines of a hatch.
+/// Distance of hatch lines, points.
 const HATCH: f32 = 9.0;
 
-/// Slanted lines inside an outline, and inside what is seen.
+/// Hatch lines inside an outline, clipped to the visible area.
 pub(crate) fn hatch(outline: &[Pos2], seen: Rect) -> Vec<(Pos2, Pos2)> {
     let bounds = Rect::from_points(outline).intersect(seen);
     if !bounds.is_positive() {
         return Vec::new();
     }
-    // Lines x + y = c. At a fixed place on the screen's grid, so that neighbouring strips run into one another.
+    // Lines x + y = c, aligned to the screen, so that the hatching of adjacent strips is continuous.
     let first = ((bounds.left() + bounds.top()) / HATCH).ceil() as i32;
     let last = ((bounds.right() + bounds.bottom()) / HATCH).floor() as i32;
     let mut lines = Vec::new();

@@ -1,14 +1,14 @@
-//! Buttons for the parts of a house, each with a small picture of what it makes.
+//! Buttons for kinds of parts of a house, each with a small picture.
 
 use crate::state::PartPreset;
 use crate::text;
 use crate::theme::{self, Palette};
 use egui::{Align2, Color32, Painter, Pos2, Rect, Sense, Shape, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
 
-/// The picture, in points.
+/// Size of the picture, in points.
 const PICTURE: Vec2 = Vec2::new(30.0, 20.0);
 
-/// A button that chooses what is drawn next. Whether it was pressed.
+/// A button that chooses what to draw next. Returns whether it was clicked.
 pub(crate) fn preset_button(ui: &mut Ui, preset: PartPreset, chosen: bool) -> bool {
     let p = theme::of(ui);
     let (name, pad) = (text::part_preset(preset), theme::GAP * 1.5);
@@ -29,7 +29,7 @@ pub(crate) fn preset_button(ui: &mut Ui, preset: PartPreset, chosen: bool) -> bo
     response.on_hover_text(text::part_preset_help(preset)).clicked()
 }
 
-/// The house in thin lines, the part that is drawn filled.
+/// The house in thin lines, with the part filled.
 fn picture(painter: &Painter, preset: PartPreset, area: Rect, p: &Palette) {
     let at = |&(x, y): &(f32, f32)| Pos2::new(area.left() + x, area.bottom() - y);
     let all = |points: &[(f32, f32)]| points.iter().map(at).collect::<Vec<_>>();

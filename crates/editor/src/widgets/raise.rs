@@ -1,4 +1,5 @@
-//! How a whole roof is raised from the outline of its walls: chosen in the strip over the drawing, and for a building that comes in.
+//! Settings for raising a whole roof from the outline of its walls: in the strip over the drawing, and for an imported
+//! building.
 
 use super::fields;
 use crate::edits::usual_roof;
@@ -7,7 +8,7 @@ use chalkcourse_geometry::{Length, Pitch, Units};
 use chalkcourse_plan::{Ends, RaiseAs};
 use egui::{Button, Ui};
 
-/// The fields. What was chosen, once it was.
+/// The fields. Returns the new settings, if changed.
 pub(crate) fn raise_fields(ui: &mut Ui, how: Option<RaiseAs>, units: Units) -> Option<RaiseAs> {
     let before = how.unwrap_or_else(usual_roof);
     let mut chosen = before;

@@ -1,4 +1,4 @@
-//! The small drawings of rules, in the colours and line styles of the roof.
+//! The sketches of rules, in the colours and line styles of the roof.
 
 use super::hatch;
 use crate::{text, theme};
@@ -6,10 +6,10 @@ use chalkcourse_rules::sketch::{HIGH, Stroke as Line, WIDE};
 use chalkcourse_rules::{RULES, Rule};
 use egui::{Pos2, Rect, Response, RichText, Sense, Shape, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
 
-/// Half of a tick across the end of a measure, and a side of an arrow's head, in points.
+/// Half the length of a tick across the end of a dimension, and a side of an arrowhead, in points.
 const TICK: f32 = 3.5;
 
-/// Gives words a tip with the rule of a code in short: what it looks at, its sketch, and why there is such a rule.
+/// Adds a tooltip about a rule: what it checks, its sketch, and its reason.
 pub(crate) fn tip(words: Response, code: &str) {
     let Some(rule) = RULES.iter().find(|rule| rule.code == code) else { return };
     words.on_hover_ui(|ui| {
@@ -20,7 +20,7 @@ pub(crate) fn tip(words: Response, code: &str) {
     });
 }
 
-/// Draws the sketch of a rule so wide.
+/// Draws the sketch of a rule with a given width.
 pub(crate) fn rule_sketch(ui: &mut Ui, rule: &Rule, width: f32) -> Response {
     let (rect, response) = ui.allocate_exact_size(Vec2::new(width, width * HIGH / WIDE), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::sketch_of(rule)));

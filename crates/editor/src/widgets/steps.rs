@@ -1,8 +1,8 @@
-//! How keys walk a list.
+//! Keyboard navigation in lists.
 
 use egui::{Key, Modifiers, Ui};
 
-/// How many entries the arrow and Page keys, Home and End of this frame go on; below 0 up the list.
+/// By how many entries the arrow and Page keys, Home and End of this frame move; negative is up.
 pub(crate) fn list_steps(ui: &Ui, page: isize) -> isize {
     let keys = [
         (Key::ArrowDown, 1),
@@ -17,7 +17,7 @@ pub(crate) fn list_steps(ui: &Ui, page: isize) -> isize {
     steps.fold(0, isize::saturating_add)
 }
 
-/// The entry that so many steps lead to, from one or from before the end that they come from.
+/// The entry after a number of steps, from an entry or from before the end where the steps start.
 pub(crate) fn stepped(at: Option<usize>, by: isize, last: usize) -> usize {
     let from = at.map_or(if by > 0 { -1 } else { last as isize + 1 }, |at| at as isize);
     from.saturating_add(by).clamp(0, last as isize) as usize

@@ -1,22 +1,22 @@
-//! A table as screen readers have it: its rows, in sight or not, and their cells.
+//! The accessibility tree of a table: its rows, visible or not, and their cells.
 //!
-//! Each is a node without a widget: nothing here takes the keyboard or the pointer.
+//! Each is a node without a widget: none of them takes the focus or the pointer.
 
 use egui::accesskit::{Action, Role};
 use egui::{Id, Rect, Ui, UiBuilder};
 
-/// A row in words.
+/// A row for screen readers.
 pub(crate) struct ToldRow<'w> {
     pub(crate) words: &'w str,
-    /// From 0.
+    /// Its index, from 0.
     pub(crate) index: usize,
-    /// It is opened, or the keys have come to it.
+    /// Whether it is open, or selected by keyboard.
     pub(crate) selected: bool,
-    /// Where it is, or would be if it were in sight.
+    /// Its rectangle, or where it would be if visible.
     pub(crate) at: Rect,
 }
 
-/// Draws a table under a node of its own.
+/// Draws a table under its own node.
 pub(crate) fn table<R>(
     ui: &mut Ui,
     id: Id,
@@ -35,12 +35,12 @@ pub(crate) fn table<R>(
     inner.inner
 }
 
-/// Whether anything reads the window to a person: else rows need not be put into words.
+/// Whether assistive technology is active: otherwise row texts are not needed.
 pub(crate) fn is_read(ui: &Ui) -> bool {
     ui.ctx().accesskit_node_builder(ui.unique_id(), |_| ()).is_some()
 }
 
-/// Tells a row of the table that is drawn. What is asked of it there.
+/// Adds a row of the table being drawn. Returns what was requested of it.
 pub(crate) fn row(ui: &mut Ui, id: Id, row: &ToldRow<'_>) -> Asked {
     let builder = UiBuilder::new()
         .scope_id(id)
@@ -61,12 +61,12 @@ pub(crate) fn row(ui: &mut Ui, id: Id, row: &ToldRow<'_>) -> Asked {
     })
 }
 
-/// What a screen reader asks of a row.
+/// What assistive technology requests of a row.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Asked {
-    /// To press it.
+    /// To activate it.
     pub(crate) press: bool,
-    /// To bring it into sight.
+    /// To scroll it into view.
     pub(crate) show: bool,
 }
 
@@ -76,17 +76,17 @@ pub(crate) fn cell<R>(ui: &mut Ui, row: Id, add: impl FnOnce(&mut Ui) -> R) -> R
     ui.scope_builder(builder, add).inner
 }
 
-/// The head of a column.
+/// The heading of a column.
 pub(crate) fn head<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
     ui.scope_builder(UiBuilder::new().accessibility_role(Role::ColumnHeader), add).inner
 }
 
-/// What has the keyboard stands for the row that its keys have come to.
+/// Marks the row that the focused node's keyboard selection is on.
 pub(crate) fn stands_for(ui: &Ui, node: Id, row: Id) {
     ui.ctx().accesskit_node_builder(node, |node| node.set_active_descendant(row.accesskit_id()));
 }
 
-/// Names a border that is dragged, where it was drawn: the toolkit draws it, and has no words for it.
+/// Names a draggable border after it was drawn: the toolkit gives it no name.
 pub(crate) fn name_border(ctx: &egui::Context, border: Id, words: impl FnOnce() -> String) {
     if ctx.read_response(border).is_some() {
         ctx.accesskit_node_builder(border, |node| {

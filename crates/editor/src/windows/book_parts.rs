@@ -1,4 +1,4 @@
-//! Parts that a rule book may do without: put in as the program's own books have them, or taken out.
+//! Optional parts of a rule book: added from the built-in books, or removed.
 
 use crate::action::{Action, Actions};
 use crate::{text, theme};
@@ -7,7 +7,7 @@ use chalkcourse_words::Said;
 use egui::{CollapsingHeader, RichText, Ui};
 use std::sync::Arc;
 
-/// Buttons for what is missing, and for what is there.
+/// Buttons for missing and for present parts.
 pub(super) fn parts_of_book(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
     let mut change = |label: Said, changed: Result<RuleBook, String>| {
         actions.push(match changed {

@@ -4,7 +4,7 @@ use crate::{Document, text, theme};
 use chalkcourse_sheets::Output;
 use egui::{RichText, ScrollArea, Ui};
 
-/// What a crew goes through before and during the work.
+/// What the crew checks before and during the work.
 pub(super) fn checklist_pane(ui: &mut Ui, document: &Document, actions: &mut Actions) {
     let (job, plan) = (document.job(), document.plan());
     let quiet = theme::of(ui).quiet;

@@ -4,7 +4,7 @@ use crate::edits::arranging;
 use crate::{Document, text};
 use egui::{Context, Key, Modifiers, ScrollArea};
 
-/// Asks for the face that a block is copied to.
+/// Asks for the face to copy a block to.
 pub(super) fn copy_to_window(
     ctx: &Context,
     document: &Document,
@@ -37,7 +37,7 @@ pub(super) fn copy_to_window(
                 ui.with_layout(egui::Layout::top_down_justified(egui::Align::Min), |ui| {
                     for (nth, face) in others.into_iter().enumerate() {
                         let button = ui.button(&face.name);
-                        // Whoever came by the keyboard goes on with it.
+                        // Keyboard users can continue directly.
                         if nth == 0 && fresh {
                             button.request_focus();
                         }

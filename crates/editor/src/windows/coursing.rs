@@ -1,5 +1,5 @@
-//! The courses of a face and its array: where the base rail falls, what is left at the head and the ridge, and what would
-//! leave whole courses.
+//! The courses pane: where the base rail falls, what is left at the head and the ridge, and what would leave whole
+//! courses.
 
 use super::Windows;
 use crate::action::{Action, Actions};
@@ -19,19 +19,19 @@ use chalkcourse_plan::{
 use egui::{RichText, ScrollArea, Ui};
 use std::sync::Arc;
 
-/// A person reads a few proposals, not all.
+/// Most proposals to show.
 const MOST: usize = 5;
 
-/// What the window holds; none of it is saved.
+/// State of the pane; not saved.
 #[derive(Debug)]
 pub(crate) struct Coursing {
-    /// The face and the block spoken of last.
+    /// The last face and block.
     pub(crate) face: Option<FaceId>,
     pub(crate) block: Option<BlockId>,
-    /// The exposures that the shingle allows.
+    /// The range of exposures that the shingle allows.
     least: Length,
     most: Length,
-    /// What was worked out last: each proposal is held against the rules, which is too much for every frame.
+    /// The last result: each proposal is checked against the rules, which is too slow for every frame.
     last: Option<Last>,
 }
 
@@ -48,7 +48,7 @@ impl Default for Coursing {
         Self {
             face: None,
             block: None,
-            // The two usual exposures (common practice, no source): a shingle's package has its own.
+            // The two usual exposures (common practice, no source): the shingle's package states its own.
             least: Length::from_inches(5.0),
             most: Length::from_inches(5.625),
             last: None,
@@ -57,7 +57,7 @@ impl Default for Coursing {
 }
 
 impl Coursing {
-    /// The courses of a face of the job as it is without a drag that is going on, and what is proposed for them.
+    /// The courses of a face, without a drag in progress, and proposals for them.
     fn told(&mut self, job: &Arc<Resolved>, face: FaceId) -> Result<&FaceCourses, String> {
         let range = (self.least.metres(), self.most.metres());
         let holds = |last: &Last| Arc::ptr_eq(&last.job, job) && last.face == face && last.range == range;
@@ -176,7 +176,7 @@ fn contents(
     places.or(exposures)
 }
 
-/// Exposure and first line, typed.
+/// Fields for exposure and first line.
 fn lines(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     let courses = face.courses;
     let mut put = |courses: Courses| {
@@ -200,7 +200,7 @@ fn lines(ui: &mut Ui, face: &Face, units: Units, actions: &mut Actions) {
     }
 }
 
-/// Places of the block with its rail where the courses let it be.
+/// Positions of the block where the courses allow the rail.
 fn places(
     ui: &mut Ui,
     job: &Resolved,
@@ -274,7 +274,7 @@ struct Row {
     pointed: bool,
 }
 
-/// A proposal with a button that takes it; the drawing shows it while it is pointed at.
+/// A proposal with a button to apply it; the drawing previews it while the pointer is on it.
 fn proposal(ui: &mut Ui, words: &str, press: &str) -> Row {
     let row = ui.push_id(words, |ui| {
         ui.horizontal(|ui| {

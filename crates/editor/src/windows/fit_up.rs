@@ -1,4 +1,4 @@
-//! A deck as a tape measures it: how far out of square, where to snap the base line, whether a row closes.
+//! The fit-up pane: how far a measured deck is out of square, where to snap the base line, whether each row closes.
 
 mod picture;
 
@@ -20,13 +20,13 @@ use chalkcourse_sheets::Output;
 use chalkcourse_words::Say;
 use egui::{ScrollArea, Ui};
 
-/// What the window holds; what the tape read is in the job.
+/// State of the pane; the measurements are in the job.
 #[derive(Debug)]
 pub(crate) struct FitUp {
-    /// The face that was measured, and the block spoken of last.
+    /// The last face and block.
     face: Option<FaceId>,
     block: Option<BlockId>,
-    /// Where the base line is, once one was typed.
+    /// Height of the base line, if entered.
     up: Option<Length>,
     along: Along,
     module_varies: Length,
@@ -35,7 +35,7 @@ pub(crate) struct FitUp {
 
 impl Default for FitUp {
     fn default() -> Self {
-        // What a tape read to a sixteenth may be off by.
+        // The error of a tape read to a sixteenth.
         let read = Length::from_inches(1.0 / 32.0);
         Self {
             face: None,
@@ -108,7 +108,7 @@ fn contents(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windo
     }
 }
 
-/// A deck that could be worked out, and whose it is.
+/// A deck that could be computed, with its face.
 struct Taped<'a> {
     document: &'a Document,
     face: &'a RoofFace,
@@ -116,7 +116,7 @@ struct Taped<'a> {
     deck: Deck,
 }
 
-/// The fields, with what is drawn where nothing was typed. What is typed goes into the job.
+/// The fields of measurements, completed from the drawing. Changes go into the job.
 fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &mut Actions) {
     let Some(of) = job.face(id) else { return };
     let units = job.units;
@@ -158,7 +158,7 @@ fn measures(ui: &mut Ui, job: &Resolved, id: FaceId, face: &RoofFace, actions: &
     }
 }
 
-/// What follows from a deck; the same as text to copy.
+/// The results for a deck; also returned as text to copy.
 fn solved(ui: &mut Ui, own: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions) -> String {
     let Taped { document, face, measured, deck } = taped;
     let job = document.job();
@@ -196,7 +196,8 @@ fn solved(ui: &mut Ui, own: &mut FitUp, taped: &Taped<'_>, actions: &mut Actions
         .unwrap_or_default()
 }
 
-/// Whether the rows of a block close between the rakes as measured; all of it as text, where it can be told.
+/// Whether the rows of a block close between the rakes as measured; also returns everything as text, if it can be
+/// computed.
 fn row(
     ui: &mut Ui,
     own: &mut FitUp,

@@ -4,7 +4,7 @@ use crate::{text, theme};
 use chalkcourse_words::{Say, plain};
 use egui::{RichText, ScrollArea, TextEdit, Ui};
 
-/// The words of the trade, with a field to find one.
+/// The glossary, with a search field.
 pub(super) fn glossary_pane(ui: &mut Ui, windows: &mut Windows) {
     let asked = plain(windows.glossary_asked.trim());
     quiet(ui, text::GLOSSARY_WHY.now());

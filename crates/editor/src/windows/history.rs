@@ -5,7 +5,7 @@ use crate::{Document, text, theme};
 use chalkcourse_job::PastPlace;
 use egui::{Button, RichText, ScrollArea, Ui};
 
-/// Every step since the job was opened, in the order of time; a press goes there.
+/// Every step since the job was opened, in chronological order; a click goes there.
 pub(super) fn history_pane(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let past: Vec<_> = document.history().past().collect();
     let grown = windows.steps_shown != past.len();

@@ -11,7 +11,7 @@ use egui::{Button, Context, RichText, ScrollArea, Sense, TextEdit, Ui, Vec2, Wid
 /// Height of a row of the list.
 const ROW: f32 = 42.0;
 
-/// The buildings of a file or folder, to choose one from.
+/// Lists the buildings of a file or folder to choose from.
 pub(super) fn import_window(
     ctx: &Context,
     units: Units,
@@ -48,7 +48,7 @@ pub(super) fn import_window(
     }
 }
 
-/// The list, what is chosen in it, and whether it is to be taken.
+/// The list, the chosen building, and whether to import it.
 fn buildings(
     ui: &mut Ui,
     units: Units,
@@ -72,7 +72,7 @@ fn buildings(
     let Some(listing) = &importing.listing else { return false };
     let mut chosen = importing.chosen;
     let mut take = false;
-    // Room for what is chosen below, and for the button.
+    // Leave space for the details of the chosen building, and for the button.
     let height = (ui.available_height() - 186.0).max(3.0 * ROW);
     ScrollArea::vertical().id_salt("buildings").max_height(height).auto_shrink([false, false]).show_rows(
         ui,
@@ -111,7 +111,7 @@ fn buildings(
     take && usable
 }
 
-/// One building: name and id, what it gives, and whether something is told of it.
+/// A building: name and id, contents, and whether there are remarks.
 fn row(ui: &mut Ui, entry: &Entry, chosen: bool, units: Units) -> egui::Response {
     let p = theme::of(ui);
     let (rect, response) = ui.allocate_exact_size(Vec2::new(ui.available_width(), ROW), Sense::click());
@@ -136,7 +136,7 @@ fn row(ui: &mut Ui, entry: &Entry, chosen: bool, units: Units) -> egui::Response
     response
 }
 
-/// What is to be known of the building that is chosen, and of files that could not be read.
+/// Remarks on the chosen building, and on files that could not be read.
 fn told(ui: &mut Ui, entry: Option<&Entry>, troubles: &[String]) {
     let p = theme::of(ui);
     let small = |ui: &mut Ui, words: &str, color| ui.label(RichText::new(words).small().color(color));

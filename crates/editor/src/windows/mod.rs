@@ -1,4 +1,4 @@
-//! What stands beside the drawing while one works on, and the windows that ask something.
+//! The panes beside the drawing, and the windows that ask something.
 
 mod book_parts;
 mod checklist;
@@ -29,14 +29,14 @@ pub(crate) use order::{OrderPart, OrderWindow, OtherOrder};
 use palette::Palette;
 use roof::RoofWindow;
 
-/// What the panes beside the drawing keep for themselves, and the windows that ask something.
+/// State of the panes beside the drawing, and of the windows that ask something.
 #[derive(Debug, Default)]
 pub(crate) struct Windows {
-    /// What is looked for in the words of the trade.
+    /// The search text of the glossary.
     glossary_asked: String,
-    /// How many steps the list had when it was drawn last.
+    /// Number of steps in the list when last drawn.
     steps_shown: usize,
-    /// The field that finds commands.
+    /// The command palette.
     pub(crate) palette: Option<Palette>,
     pub(crate) roof: RoofWindow,
     pub(crate) order: OrderWindow,
@@ -46,21 +46,21 @@ pub(crate) struct Windows {
     pub(crate) coursing: coursing::Coursing,
     /// A deck as measured.
     pub(crate) fit_up: fit_up::FitUp,
-    /// The block for which a face is asked that it is copied to.
+    /// The block to be copied, while its target face is asked for.
     pub(crate) copy_to: Option<BlockId>,
-    /// The same as it was in the frame before.
+    /// `copy_to` in the previous frame.
     copy_to_asked: Option<BlockId>,
-    /// A face from measurements.
+    /// A face by measurements.
     pub(crate) taping: Taping,
-    /// Which part of the rule book shows.
+    /// The visible part of the rule book.
     pub(crate) part: Part,
-    /// The limit whose source is being written.
+    /// The limit whose source is being edited.
     sourcing: Option<String>,
-    /// The book that the job's is compared with.
+    /// The book that the job's book is compared with.
     pub(crate) other: Option<Arc<RuleBook>>,
 }
 
-/// A part of the rule book's window.
+/// A part of the rule book's pane.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Part {
     #[default]
@@ -69,7 +69,7 @@ pub(crate) enum Part {
     Compare,
 }
 
-/// What stands in a pane. The drawing and the house draw themselves.
+/// The contents of a pane. The drawing and the house are drawn elsewhere.
 pub(crate) fn pane(
     ui: &mut Ui,
     pane: Pane,
@@ -93,7 +93,7 @@ pub(crate) fn pane(
     }
 }
 
-/// The id of a pane as a whole: it has the focus when the pane gets the keyboard by a key.
+/// The id of a pane as a whole, which has the focus when a key moves to the pane.
 pub(crate) fn node(pane: Pane) -> egui::Id {
     egui::Id::unique(("pane", pane))
 }
@@ -116,7 +116,7 @@ pub(crate) fn questions(
     tell_drawing(state, windows, actions);
 }
 
-/// What the drawing marks for panes that are open: the courses of a face, a part of the roof, what a proposal would make.
+/// What open panes mark on the drawing: the courses of a face, a part of the roof, a preview.
 fn tell_drawing(state: &State, windows: &Windows, actions: &mut Actions) {
     let coursing = &windows.coursing;
     let coursing_open = state.desk.is_open(Pane::Coursing);
@@ -134,33 +134,33 @@ fn tell_drawing(state: &State, windows: &Windows, actions: &mut Actions) {
 }
 
 impl Windows {
-    /// Opens the field that finds commands, each time anew, with nothing typed.
+    /// Opens the command palette with an empty search.
     pub(crate) fn find_command(&mut self) {
         self.palette = Some(Palette::default());
     }
 
-    /// Whether a window that asks something lies over the drawing: Esc closes it before anything on the drawing.
+    /// Whether a window that asks something is open: Esc closes it before anything on the drawing.
     pub(crate) fn asks(&self) -> bool {
         self.copy_to.is_some() || self.import.is_some()
     }
 
-    /// Closes the window that asks last.
+    /// Closes the topmost window that asks something.
     pub(crate) fn close_top(&mut self) {
         if self.copy_to.take().is_none() {
             self.import = None;
         }
     }
 
-    /// The part of the order whose line is pointed at.
+    /// The part of the order whose line is under the pointer.
     pub(crate) fn pointed_line(&self, state: &State) -> Option<&String> {
         self.order.pointed.as_ref().filter(|_| state.desk.is_open(Pane::Order))
     }
 }
 
-/// Points from the top of the window to under the menus.
+/// Height of the menu bar in points.
 const UNDER_MENUS: f32 = 46.0;
 
-/// A window that asks something: within the room under the menus, and can be dragged and resized.
+/// A window that asks something: below the menus, movable and resizable.
 fn window<'open>(
     ctx: &Context,
     name: &'static str,
@@ -168,7 +168,7 @@ fn window<'open>(
     width: f32,
 ) -> egui::Window<'open> {
     let all = ctx.content_rect();
-    // The menus stay free.
+    // Don't cover the menus.
     let room = all.with_min_y((all.top() + UNDER_MENUS).min(all.bottom()));
     let height = (room.height() - 144.0).max(240.0);
     egui::Window::new(name.trim_end_matches('…'))
@@ -182,14 +182,14 @@ fn window<'open>(
         .constrain_to(room)
 }
 
-/// Puts an output of what is on the desk on the clipboard.
+/// Copies an output of the open job to the clipboard.
 pub(crate) fn copy(ui: &Ui, document: &Document, output: Output<'_>) {
     if let Ok(text) = output.text(document.job(), document.plan()) {
         ui.ctx().copy_text(text);
     }
 }
 
-/// Which face a window speaks of. Another one is selected, and so shown everywhere.
+/// The face that a pane is about. Choosing another one also selects it.
 fn face_choice(ui: &mut Ui, document: &Document, face: FaceId, actions: &mut Actions) {
     let faces: Vec<_> = document.job().faces.iter().map(|face| (face.id, face.name.as_str())).collect();
     if let Some(other) = fields::choice(ui, text::FACE_OF_WINDOW.now(), face, &faces) {

@@ -1,4 +1,4 @@
-//! The order as an estimator works on it: its lines, the money, what arrives, and what others ask.
+//! The order pane: its lines, the money, deliveries, and comparison with others.
 
 mod by_hand;
 mod cells;
@@ -28,35 +28,35 @@ use changes::Since;
 pub(crate) use compare::OtherOrder;
 use rows::{Shown, SortBy};
 
-/// What the window holds beside the job; none of it is saved.
+/// State of the pane that is not part of the job; not saved.
 #[derive(Debug, Default)]
 pub(crate) struct OrderWindow {
     pub(crate) part: OrderPart,
-    /// The line whose row is pointed at: its places light up on the roof.
+    /// The line under the pointer: its places are highlighted on the roof.
     pub(crate) pointed: Option<String>,
-    /// The line that arrow keys have come to.
+    /// The line selected by keyboard.
     at: Option<String>,
-    /// Keys walked since the pointer moved last: what lies under it is not meant.
+    /// Whether keys were used since the pointer last moved: then the line under it does not count.
     walked: bool,
-    /// The line that was opened in the frame before.
+    /// The line that was open in the previous frame.
     was_open: Option<String>,
-    /// How far the lines are scrolled, points.
+    /// Scroll offset of the lines, points.
     scrolled: f32,
-    /// From when on changes are counted.
+    /// Since when changes are counted.
     since: Since,
-    /// What was typed to find a line.
+    /// The search text.
     find: String,
     shown: Shown,
     sorted: SortBy,
-    /// From the greatest down.
+    /// Whether sorting is descending.
     down: bool,
-    /// The order that this one is held against.
+    /// The order to compare with.
     pub(crate) other: Option<OtherOrder>,
     /// Price lists of other suppliers.
     pub(crate) offers: Vec<Arc<PriceList>>,
 }
 
-/// A part of the window.
+/// A part of the pane.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum OrderPart {
     #[default]
@@ -89,7 +89,7 @@ pub(super) fn order_pane(
     }
 }
 
-/// The parts of the pane, and at their right the total with what is not in it.
+/// The parts of the pane, and on the right the total with its omissions.
 fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, actions: &mut Actions) {
     let takeoff = &document.plan().takeoff;
     ui.horizontal_wrapped(|ui| {
@@ -104,7 +104,7 @@ fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, 
                 *now = part;
             }
         }
-        // At the right where it fits beside the parts, else in a row of its own.
+        // On the right if it fits beside the parts, otherwise in a separate row.
         let wide = wide_as_button(ui, &text::order_total(takeoff))
             + match takeoff.unpriced.len() {
                 0 => 0.0,
@@ -119,14 +119,14 @@ fn head(ui: &mut Ui, document: &Document, state: &State, windows: &mut Windows, 
     });
 }
 
-/// How wide words are as a button, points.
+/// Width of a text as a button, points.
 fn wide_as_button(ui: &Ui, words: &str) -> f32 {
     let font = egui::TextStyle::Button.resolve(ui.style());
     let wide = ui.painter().layout_no_wrap(words.to_owned(), font, egui::Color32::WHITE).size().x;
     wide + 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x
 }
 
-/// The total, which unfolds, and what has no price.
+/// The total, which can be expanded, and what has no price.
 fn total(ui: &mut Ui, takeoff: &Takeoff, state: &State, windows: &mut Windows, actions: &mut Actions) {
     let total = egui::RichText::new(text::order_total(takeoff)).strong();
     let shown = state.order_table.totals && windows.order.part == OrderPart::Lines;
@@ -146,14 +146,14 @@ fn total(ui: &mut Ui, takeoff: &Takeoff, state: &State, windows: &mut Windows, a
 }
 
 impl OrderWindow {
-    /// The order is not shown in this frame: what changes from here on is told when it is looked at again.
+    /// The order is not shown in this frame: changes from now on are reported when it is shown again.
     pub(crate) fn look_away(&mut self) {
         self.pointed = None;
         self.since.look_away();
     }
 }
 
-/// One step that changes decisions about the order.
+/// A step that changes decisions about the order.
 fn change(
     actions: &mut Actions,
     job: &Resolved,
@@ -163,7 +163,7 @@ fn change(
     actions.push(Action::Edit(label.into(), Edit::order(job, how)));
 }
 
-/// One step that changes the job's own copy of the price list. What no supplier writes is told, and changes nothing.
+/// A step that changes the job's own copy of the price list. An implausible price is reported, and changes nothing.
 fn change_prices(
     actions: &mut Actions,
     job: &Resolved,
@@ -181,7 +181,7 @@ fn change_prices(
     }
 }
 
-/// A line of one's own, under a number that nothing else has.
+/// A user-defined line with an unused number.
 fn new_line(job: &Resolved) -> AddedLine {
     let taken = |number: &str| {
         job.kit.parts.iter().any(|part| part.number == number)
@@ -200,17 +200,17 @@ fn new_line(job: &Resolved) -> AddedLine {
     }
 }
 
-/// A whole number of packages as it is typed.
+/// Parses a whole number of packages.
 fn parse_packages(typed: &str) -> Result<u64, String> {
     typed.trim().parse().map_err(|_| text::BAD_PACKAGES.now().to_owned())
 }
 
-/// At the right of its room: numbers and their heads.
+/// Right-aligned: numbers and their headings.
 fn right<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) {
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), add);
 }
 
-/// So many packages whatever was counted; as counted where none are said.
+/// Sets the number of packages; `None` restores the count.
 fn set_packages(actions: &mut Actions, job: &Resolved, line: &Line, typed: Option<u64>) {
     let number = line.number.clone();
     change(actions, job, text::packages_of(&line.number), |order| {

@@ -1,4 +1,4 @@
-//! One field that finds every command by its words, and every thing of the job by its name.
+//! The command palette: finds every command by its words, and every object of the job by its name.
 
 use super::Windows;
 use crate::action::{Action, Actions};
@@ -10,7 +10,7 @@ use chalkcourse_words::common::{BLOCK_2, FACE};
 use chalkcourse_words::plain;
 use egui::{Button, Context, Key, Modifiers, ScrollArea, TextEdit, Ui};
 
-/// What was typed so far, and which line Enter would carry out.
+/// The search text, and the index of the line that Enter activates.
 #[derive(Debug, Default)]
 pub(crate) struct Palette {
     typed: String,
@@ -18,7 +18,7 @@ pub(crate) struct Palette {
     shown: bool,
 }
 
-/// Shows the field and what it finds.
+/// Shows the search field and its results.
 pub(super) fn palette_window(
     ctx: &Context,
     document: &Document,
@@ -102,11 +102,11 @@ fn list(
     run
 }
 
-/// A line of the list.
+/// A line of the results.
 #[derive(Clone, Debug, PartialEq)]
 enum Found {
     Command(Command),
-    /// Something of the job to go to, its name, and what it is.
+    /// An object of the job to go to, its name, and its kind.
     Thing {
         what: Selection,
         name: String,
@@ -122,7 +122,7 @@ impl Found {
         }
     }
 
-    /// What stands at the end of the line: the key, or what it is.
+    /// The text at the end of the line: the key, or the kind.
     fn beside(&self, ctx: &Context) -> String {
         match self {
             Self::Command(command) => command.key_words(ctx),
@@ -145,7 +145,7 @@ impl Found {
         }
     }
 
-    /// What is looked through for a word: a thing also by what it is.
+    /// The text that is searched: for an object including its kind.
     fn words(&self) -> String {
         match self {
             Self::Command(command) => plain(command.title()),
@@ -180,11 +180,11 @@ fn things(document: &Document) -> Vec<Found> {
     faces.chain(parts).chain(blocks).chain(penetrations).chain(circuits).chain(boxes).collect()
 }
 
-/// More things than these are no list to read: a word more finds the one that is meant.
+/// Most objects in the list: another search word narrows it.
 const MOST_THINGS: usize = 60;
 
-/// Commands and things in whose names all words that were typed begin a word; names that begin with the first of them come first,
-/// and of those things before commands. Until a word is typed there are commands alone.
+/// Commands and objects in whose names each typed word is a prefix of some word; names that start with the first word
+/// come first, and among those objects before commands. Without a search only commands are listed.
 fn matching(typed: &str, document: &Document) -> Vec<Found> {
     let typed = plain(typed);
     let words: Vec<&str> = typed.split_whitespace().collect();
@@ -220,7 +220,7 @@ mod tests {
     }
 
     #[test]
-    fn things_are_found_by_name_and_by_what_they_are() {
+    fn objects_are_found_by_name_and_by_kind() {
         let document = document();
         let job = document.job();
         let first = |typed: &str| match matching(typed, &document).into_iter().next() {

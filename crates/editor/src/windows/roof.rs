@@ -7,16 +7,16 @@ use chalkcourse_plan::{EdgeRow, area_text, heights_text};
 use chalkcourse_sheets::Output;
 use egui::{RichText, ScrollArea, Sense, Ui, Vec2, WidgetInfo};
 
-/// What the window holds.
+/// State of the pane.
 #[derive(Debug, Default)]
 pub(crate) struct RoofWindow {
-    /// The part whose row is pointed at.
+    /// The part of the roof whose row is under the pointer.
     pub(crate) pointed: Option<RoofPart>,
     unfolded: Option<EdgeKind>,
     report: RoofReports,
 }
 
-/// Faces, edges by kind, squares and heights. A row lights its place on the roof; a press on a face takes hold of it.
+/// Faces, edges by kind, squares and heights. A row highlights its place on the roof; a click on a face selects it.
 pub(super) fn roof_pane(ui: &mut Ui, document: &Document, windows: &mut Windows, actions: &mut Actions) {
     let before = windows.roof.pointed.take();
     let job = document.job();
@@ -80,7 +80,7 @@ fn point(response: &egui::Response, part: RoofPart, windows: &mut Windows) {
     }
 }
 
-/// A kind of edge with its length together; a press unfolds its lines.
+/// A kind of edge with its total length; a click expands its lines.
 fn edges(ui: &mut Ui, row: &EdgeRow, before: Option<RoofPart>, units: Units, windows: &mut Windows) {
     let show = |metres: f64| Length::from_metres(metres).show(units);
     let part = RoofPart::Edges(row.kind);
@@ -100,7 +100,7 @@ fn edges(ui: &mut Ui, row: &EdgeRow, before: Option<RoofPart>, units: Units, win
     }
 }
 
-/// A row: words left, what is said right, and more under it.
+/// A row: a label on the left, a value on the right, and details below.
 fn line(ui: &mut Ui, words: &str, said: &str, more: &str, live: bool, lit: bool) -> egui::Response {
     let p = theme::of(ui);
     let height = if more.is_empty() { 26.0 } else { 42.0 };

@@ -10,10 +10,10 @@ use chalkcourse_words::{Said, of_data};
 use egui::{Button, ComboBox, Frame, Margin, RichText, ScrollArea, Stroke, Ui};
 use std::sync::Arc;
 
-/// Room for the name of a limit.
+/// Width of the name of a limit.
 const NAME: f32 = 232.0;
 
-/// The job's rule book: what it says, which rules are on, and how it differs from another. Each change is a step.
+/// The job's rule book: its limits, which rules are on, and how it differs from another. Each change is a step.
 pub(super) fn rule_book_pane(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Actions) {
     which(ui, job, actions);
     ui.horizontal(|ui| {
@@ -50,7 +50,7 @@ fn take(label: impl Into<Said>, book: RuleBook) -> Action {
     Action::Edit(label.into(), Edit::SetRuleBook(Arc::new(book)))
 }
 
-/// Which book it is, and where it comes from and goes to.
+/// Which book it is, and buttons to load and save it.
 fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     let book = &job.rule_book;
     fields::row(ui, text::BOOK.now(), |ui, words| {
@@ -67,7 +67,7 @@ fn which(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     });
 }
 
-/// What the book says of itself.
+/// Name, date and basis of the book.
 fn heading(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
     if let Some(name) = fields::name(ui, text::NAME.now(), &book.name) {
         actions.push(take(text::RENAME_BOOK.now().to_owned(), RuleBook { name, ..book.clone() }));
@@ -80,7 +80,7 @@ fn heading(ui: &mut Ui, book: &RuleBook, actions: &mut Actions) {
     }
 }
 
-/// What came of a choice among the books that come with the program.
+/// The result of a choice among the built-in books.
 struct Chosen {
     book: Option<Arc<RuleBook>>,
     response: egui::Response,
@@ -131,7 +131,7 @@ fn limits(ui: &mut Ui, job: &Resolved, windows: &mut Windows, actions: &mut Acti
     }
 }
 
-/// The field of a limit. The book with the new value, once there is one.
+/// The field of a limit. Returns the book with the new value, once there is one.
 fn value(ui: &mut Ui, book: &RuleBook, row: &LimitRow, units: Units) -> Option<RuleBook> {
     let with = |value: LimitValue| book.with_limit(&row.field, &value).map_err(String::from);
     let words = |error: &dyn std::fmt::Display| error.to_string();
@@ -197,7 +197,7 @@ fn parse_share(typed: &str) -> Result<f64, String> {
     }
 }
 
-/// By whose word a limit is, what is weak about that, and a field to write another.
+/// The source of a limit, its weakness, and a field to edit it.
 fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, actions: &mut Actions) {
     if windows.sourcing.as_ref() == Some(&row.field) {
         let before = row.source.clone().unwrap_or_else(|| Source::new("", Standing::Office));
@@ -220,7 +220,7 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
     ui.horizontal_wrapped(|ui| {
         let words = row.source.as_ref().map(|source| of_data(&source.text));
         quiet(ui, &words.unwrap_or_else(|| text::NOT_IN_BOOK.now().to_owned()));
-        // The link goes to the next line as a whole.
+        // Wrap the link as a whole.
         ui.style_mut().wrap_mode = Some(egui::TextWrapMode::Extend);
         let words = RichText::new(text::CHANGE_SOURCE.now()).small();
         if row.source.is_some() && ui.link(words).clicked() {
@@ -237,7 +237,7 @@ fn source(ui: &mut Ui, book: &RuleBook, row: &LimitRow, windows: &mut Windows, a
     }
 }
 
-/// How wide a sketch is beside its rule, in points.
+/// Width of a sketch beside its rule, in points.
 const SKETCH: f32 = 120.0;
 
 fn rules(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {

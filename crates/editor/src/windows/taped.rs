@@ -1,4 +1,4 @@
-//! A face from measurements: a form to type in, with a picture that follows.
+//! The form for a face by measurements, with a live picture.
 
 use super::Windows;
 use crate::action::{Action, Actions};
@@ -11,7 +11,7 @@ use chalkcourse_geometry::{DVec2, Length, Rect as Bounds, Units, dvec2};
 use chalkcourse_job::Edit;
 use egui::{Align2, Button, Pos2, RichText, ScrollArea, Sense, Shape, Stroke, TextEdit, Ui, WidgetInfo};
 
-/// Width of the words left of a field.
+/// Width of the label of a field.
 const LABEL: f32 = 132.0;
 
 /// Shows the form.
@@ -103,7 +103,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
     let fresh = taping.lines.iter().all(|line| line.typed.is_empty());
     let mut gone = None;
     for (index, (line, name)) in taping.lines.iter_mut().zip(&names).enumerate() {
-        // Diagonals of any outline can be chosen; their ends are fields too.
+        // Diagonals of a polygon can be chosen: their ends are fields too.
         let is_side = |a: usize, b: usize| (a + 1) % corners == b;
         if let (Form::Polygon(_), Of::Between(a, b)) = (taping.form, line.of)
             && !is_side(a, b)
@@ -127,7 +127,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
                             .margin(egui::Margin::symmetric(6, 4)),
                     )
                     .labelled_by(words);
-                // Whoever opens the form may type at once.
+                // The first field has the initial focus.
                 if index == 0 && fresh && ui.memory(|memory| memory.focused().is_none()) {
                     field.request_focus();
                 }
@@ -142,7 +142,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
     }
 }
 
-/// Which corners a diagonal joins. True when it is to go.
+/// The ends of a diagonal. Returns whether to remove it.
 fn ends(ui: &mut Ui, line: &mut crate::edits::taping::Line, corners: usize, index: usize) -> bool {
     let Of::Between(mut from, mut to) = line.of else { return false };
     let mut gone = false;
@@ -208,7 +208,7 @@ fn pitch(ui: &mut Ui, taping: &mut Taping, units: Units) {
     }
 }
 
-/// Where the face goes.
+/// The position of the face.
 fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
     let Some(ground) = ground else {
         taping.against = None;
@@ -239,7 +239,7 @@ fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
     }
 }
 
-/// What came of it, in words.
+/// The result, in words.
 fn outcome(ui: &mut Ui, taping: &Taping, worked: &Result<Worked, String>, units: Units) {
     match worked {
         Err(wrong) => {
@@ -269,7 +269,7 @@ fn letter(index: usize) -> char {
         .map_or('·', char::from)
 }
 
-/// The face as typed, eave below; while there is none, the usual look of the form.
+/// The face as typed, eave at the bottom; while there is none, the typical shape of the form.
 fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
     let (area, response) = ui.allocate_exact_size(egui::vec2(ui.available_width(), 168.0), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::LIVE_PICTURE.now()));
@@ -307,7 +307,7 @@ fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
         };
         let (Some(a), Some(b)) = (a, b) else { continue };
         let (a, b) = (at(a), at(b));
-        // A check that is not typed is no line of the picture.
+        // An optional measurement that is not entered is not drawn.
         if !side && line.typed.trim().is_empty() && !line.needed {
             continue;
         }
@@ -326,7 +326,7 @@ fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
     }
 }
 
-/// What a form looks like before anything is typed.
+/// The typical shape of a form, before anything is typed.
 fn usual(form: Form) -> Vec<DVec2> {
     let at = |x: f64, y: f64| dvec2(x, y);
     match form {
@@ -336,7 +336,7 @@ fn usual(form: Form) -> Vec<DVec2> {
         Form::Trapezoid => vec![at(0.0, 0.0), at(10.0, 0.0), at(7.0, 4.0), at(3.0, 4.0)],
         Form::Polygon(corners) => {
             let turn = std::f64::consts::TAU / corners.max(3) as f64;
-            // The first side lies below, level.
+            // The first side is at the bottom, level.
             let first = -std::f64::consts::FRAC_PI_2 - turn / 2.0;
             (0..corners).map(|i| DVec2::from_angle(first + turn * i as f64) * at(8.0, 5.0)).collect()
         }

@@ -1,4 +1,4 @@
-//! Blocks moved, copied, cut and joined by keys, and what a drag snaps to.
+//! Moving, copying, splitting and joining blocks by keys, and what a drag snaps to.
 
 use crate::hand::Hand;
 use chalkcourse::Selection;
@@ -23,7 +23,7 @@ fn on_face(job: &Resolved, frame: DVec2) -> DVec2 {
     job.face(SOUTH).unwrap().plane().to_plan(frame)
 }
 
-/// A drag that ends so far from where it began, in the frame of the south face; the button stays down.
+/// Drags by a displacement in the frame of the south face; the button stays down.
 fn drag_by(hand: &mut Hand, from: DVec2, by: DVec2) -> egui::Pos2 {
     let job = hand.job();
     let (start, end) = (hand.at(on_face(&job, from)), hand.at(on_face(&job, from + by)));
@@ -32,7 +32,7 @@ fn drag_by(hand: &mut Hand, from: DVec2, by: DVec2) -> egui::Pos2 {
 }
 
 #[test]
-fn keys_split_at_the_module_that_is_held_and_join_again() {
+fn keys_split_at_the_selected_module_and_join_again() {
     let mut hand = Hand::new();
     let whole = hand.job();
     hold(&mut hand, 0);
@@ -65,12 +65,12 @@ fn a_key_asks_for_the_face_to_copy_to() {
 }
 
 #[test]
-fn keys_bring_a_block_in_line_with_the_nearest() {
+fn keys_align_a_block_with_the_nearest() {
     let mut hand = Hand::new();
     let one = hand.job().blocks[0].clone();
     hold(&mut hand, 0);
     hand.key(Key::K);
-    // The right half goes 20 in to the right and 12 in down.
+    // The right half is moved 20 in to the right and 12 in down.
     hold(&mut hand, 1);
     for _ in 0..20 {
         hand.key(Key::ArrowRight);
@@ -92,7 +92,7 @@ fn keys_bring_a_block_in_line_with_the_nearest() {
     );
 }
 
-/// A vent that is dragged stops in line with another penetration, or just clear of a block; Ctrl passes that.
+/// A dragged vent stops aligned with another penetration, or just clear of a block; Ctrl disables that.
 #[test]
 fn a_penetration_snaps_with_its_reason() {
     let mut hand = Hand::new();
@@ -100,7 +100,7 @@ fn a_penetration_snaps_with_its_reason() {
     let pipes: Vec<&Penetration> = job.penetrations.iter().filter(|p| p.name.starts_with("Pipe")).collect();
     let plane = job.face(SOUTH).unwrap().plane();
     let [one, two] = [pipes[0], pipes[1]].map(|pipe| plane.to_frame(pipe.at));
-    // 4 cm short of standing above the other one: within reach of a snap
+    // 4 cm short of being above the other one: within snap distance.
     let aim = dvec2(two.x - 0.04, one.y);
     let end = drag_by(&mut hand, one, aim - one);
     let words = format!("in line with the middle of {}", pipes[1].name);
@@ -116,9 +116,9 @@ fn a_penetration_snaps_with_its_reason() {
     assert_eq!(hand.job().penetrations, job.penetrations, "a drag is not one step");
 }
 
-/// A row that is dragged far stops where it still hooks.
+/// A row dragged far stops where it still hooks.
 #[test]
-fn a_row_that_is_shifted_keeps_hooked_and_says_so() {
+fn a_shifted_row_stays_hooked_and_says_so() {
     let mut hand = Hand::new();
     hold(&mut hand, 0);
     let job = hand.job();
@@ -140,7 +140,7 @@ fn a_row_that_is_shifted_keeps_hooked_and_says_so() {
     assert_eq!(findings.filter(|finding| finding.rule == "hook").count(), 0);
 }
 
-/// A block beside another one stops at its reveal, so that the two can be joined.
+/// A block next to another one stops at its reveal, so that the two can be joined.
 #[test]
 fn a_block_snaps_to_the_reveal_of_another() {
     let mut hand = Hand::new();
@@ -165,15 +165,15 @@ fn a_block_snaps_to_the_reveal_of_another() {
     assert!((hand.job().blocks[0].at - whole.blocks[0].at).length() < 1e-6);
 }
 
-/// Room is looked for on another thread, and what is dragged meanwhile is not overwritten.
+/// Room is searched on another thread, and a drag in the meantime is not overwritten.
 #[test]
-fn room_for_a_block_that_moved_meanwhile_is_dropped_with_words() {
+fn room_for_a_block_moved_meanwhile_is_dropped_with_a_message() {
     let mut hand = Hand::new();
     let job = hand.job();
     let from = job.blocks[0].at + dvec2(0.6, 0.4);
     let end = drag_by(&mut hand, from, dvec2(4.0, 0.0));
     hand.drop(end);
-    // The search begins, and the block moves before its answer can be taken.
+    // The search starts, and the block moves before its result is received.
     hand.keys_at_once(&[Key::R, Key::ArrowRight]);
     let moved = hand.job();
     hand.settle();
@@ -181,15 +181,15 @@ fn room_for_a_block_that_moved_meanwhile_is_dropped_with_words() {
     assert!(hand.editor().said().contains("the answer was dropped"), "{}", hand.editor().said());
 }
 
-/// Three blocks: the middle one comes to stand half way.
+/// Three blocks: the middle one is moved to halfway between the others.
 #[test]
-fn a_key_spreads_the_blocks_of_a_face() {
+fn a_key_distributes_the_blocks_of_a_face() {
     let mut hand = Hand::new();
     hold(&mut hand, 0);
     hand.key(Key::K);
     hold(&mut hand, 1);
     hand.key(Key::K);
-    // The last of them first, so that none lies on another.
+    // The last of them first, so that they never overlap.
     for (nth, feet) in [(2, 12), (1, 5)] {
         hold(&mut hand, nth);
         for _ in 0..feet {

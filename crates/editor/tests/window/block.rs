@@ -9,7 +9,7 @@ pub(crate) fn block(hand: &Hand) -> Block {
     hand.job().blocks[0].clone()
 }
 
-/// A place of the sample's block in plan, by a part of its modules.
+/// A point on the sample's block in plan, as a fraction of a module.
 fn on_block(hand: &Hand, cell: Cell, part: DVec2) -> DVec2 {
     let job = hand.job();
     let block = &job.blocks[0];
@@ -47,9 +47,9 @@ fn arrow_keys_nudge_by_inch_foot_and_sixteenth() {
     assert_eq!(block(&hand).at, start);
 }
 
-/// On a face that falls to the north, up the screen is down the slope; face-on its eave is down.
+/// On a face that slopes down to the north, up on the screen is down the slope; face-on its eave is at the bottom.
 #[test]
-fn arrow_keys_go_where_they_point_on_a_face_that_falls_to_the_north() {
+fn arrow_keys_follow_the_screen_on_a_north_face() {
     let mut hand = Hand::new();
     select(&mut hand);
     hand.key(Key::M);
@@ -89,7 +89,7 @@ fn a_handle_adds_columns_and_counts_follow() {
 }
 
 #[test]
-fn a_drag_that_was_given_up_is_done_by_redo() {
+fn redo_applies_a_cancelled_drag() {
     let mut hand = Hand::new();
     select(&mut hand);
     let from = hand.at(on_block(&hand, Cell { row: 0, column: 0 }, dvec2(0.3, 0.4)));
@@ -119,7 +119,7 @@ fn a_double_click_switches_a_module() {
 }
 
 #[test]
-fn modules_can_be_held_by_name_alone() {
+fn modules_can_be_selected_by_name_only() {
     let mut hand = Hand::new();
     hand.harness.get_by_label_contains("Block A, 3 rows of 4").click_accesskit();
     hand.harness.run();
@@ -131,7 +131,7 @@ fn modules_can_be_held_by_name_alone() {
 }
 
 #[test]
-fn a_field_takes_any_form_of_length_and_tells_what_it_cannot_read() {
+fn a_field_accepts_any_notation_of_length_and_reports_errors() {
     let mut hand = Hand::new();
     select(&mut hand);
     let field = |hand: &mut Hand, text: &str| {
@@ -177,9 +177,9 @@ fn the_same_drag_works_face_on() {
     assert!((moved.x - 1.3).abs() < 0.3 && moved.y.abs() < 0.2, "{moved}");
 }
 
-/// What the panel shows must not push the drawing about.
+/// Changes of the panel's contents must not shift the drawing.
 #[test]
-fn holding_a_module_leaves_the_drawing_where_it_is() {
+fn selecting_a_module_does_not_shift_the_drawing() {
     let mut hand = Hand::new();
     let still = hand.at(dvec2(0.0, 0.0));
     let cell = Cell { row: 1, column: 1 };

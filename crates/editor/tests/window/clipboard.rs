@@ -1,4 +1,4 @@
-//! What goes to the clipboard.
+//! Copying to the clipboard.
 
 use crate::hand::Hand;
 use crate::rules::menu;
@@ -6,7 +6,7 @@ use chalkcourse_job::{NoFiles, script_from_text};
 use egui::{Key, Modifiers, OutputCommand};
 use egui_kittest::kittest::Queryable;
 
-/// What the frame put on the clipboard.
+/// The text copied in the last frame.
 pub(crate) fn text_copied(hand: &Hand) -> Option<String> {
     hand.harness.output().platform_output.commands.iter().find_map(|command| match command {
         OutputCommand::CopyText(text) => Some(text.clone()),
@@ -14,7 +14,7 @@ pub(crate) fn text_copied(hand: &Hand) -> Option<String> {
     })
 }
 
-/// A drawn session is a script: nudges, a vent, something undone, a fill. Done again on the job as it was opened it makes the same
+/// A session is a script: nudges, a vent, something undone, a fill. Replayed on the job as opened it makes the same
 /// job, by the clipboard and by a file.
 #[test]
 fn the_steps_of_a_session_are_copied_and_make_the_same_job_again() {
@@ -63,9 +63,9 @@ fn the_drawing_is_copied_as_svg_in_plan_and_face_on() {
     assert!(hand.editor().said().contains("SVG"));
 }
 
-/// The picture itself is the window system's: that it comes is checked in the real window, by `.ci/check-window`.
+/// Taking the picture is up to the window system: that is tested in the real window, by `.ci/check-window`.
 #[test]
-fn the_drawing_is_asked_for_as_a_picture() {
+fn the_drawing_is_copied_as_a_picture() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND | Modifiers::SHIFT, Key::C);
     assert!(hand.editor().said().contains("clipboard"));

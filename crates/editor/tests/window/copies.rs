@@ -1,4 +1,4 @@
-//! Copies of blocks and penetrations, and where blocks may be set down.
+//! Copies of blocks and penetrations, and where blocks may be placed.
 
 use crate::block::{block, select};
 use crate::clipboard::text_copied;
@@ -9,14 +9,14 @@ use chalkcourse_job::{Block, Resolved, pieces_from_text};
 use chalkcourse_layout::{Layout, PlacedBlock};
 use egui::{Event, Key, Modifiers};
 
-/// Whether no module of a block lies beyond the edge of its face.
+/// Whether no module of a block is beyond the edge of its face.
 fn on_its_face(job: &Resolved, block: &Block) -> bool {
     let layout = Layout::of(job);
     let (index, face) = layout.face(block.face).unwrap();
     holds(&face.frame, PlacedBlock::of(block, index, &job.kit).bounds.unwrap())
 }
 
-/// A place in plan on a face of the sample, by shares of its width and height.
+/// A point in plan on a face of the sample, as fractions of its width and height.
 fn on_face(hand: &Hand, face: usize, x: f64, y: f64) -> DVec2 {
     let bounds = hand.editor().document().plan().layout.roof.faces[face].plan.bounds().unwrap();
     bounds.min + bounds.size() * dvec2(x, y)
@@ -61,7 +61,7 @@ fn a_block_is_copied_and_set_down_on_the_same_face_and_on_another() {
     }
 }
 
-/// The text goes from one window to another, whose job has other faces and numbers.
+/// The text is pasted into another window, whose job has other faces and ids.
 #[test]
 fn copies_go_to_another_window_and_another_job() {
     let mut one = Hand::new();
@@ -79,12 +79,12 @@ fn copies_go_to_another_window_and_another_job() {
     let job = other.job();
     assert_eq!(job.blocks.len(), 1, "{}", other.editor().said());
     assert_eq!(job.penetrations.len(), 4);
-    // How they lay to one another stays, as far as the copies came from one face.
+    // Relative positions are kept, since the copies came from one face.
     assert!(job.faces.iter().any(|face| face.id == job.blocks[0].face));
 }
 
 #[test]
-fn what_is_cut_goes_and_comes_back_by_keys_alone() {
+fn cut_and_paste_work_by_keys_only() {
     let mut hand = Hand::new();
     select(&mut hand);
     let before = hand.job();
@@ -107,7 +107,7 @@ fn what_is_cut_goes_and_comes_back_by_keys_alone() {
 }
 
 #[test]
-fn foreign_texts_are_answered_and_change_nothing() {
+fn foreign_clipboard_texts_are_reported_and_change_nothing() {
     let mut hand = Hand::new();
     let before = hand.job();
     hand.clipboard(Event::Paste("Milk, eggs\nand a very long list of other things from the shop".to_owned()));
@@ -120,16 +120,16 @@ fn foreign_texts_are_answered_and_change_nothing() {
     hand.clipboard(Event::Paste("{\"format\": \"chalkcourse-pieces\", \"version\": 1, \"da".to_owned()));
     assert!(hand.editor().said().contains("can't be set down"), "{}", hand.editor().said());
     assert_eq!(hand.job(), before);
-    // Nothing held: nothing to copy, and it says so.
+    // With nothing selected there is nothing to copy, and a message says so.
     hand.key(Key::Escape);
     hand.clipboard(Event::Copy);
     assert!(text_copied(&hand).is_none());
     assert!(hand.editor().said().contains("Select a block"), "{}", hand.editor().said());
 }
 
-/// A field that is typed in has the keys of the clipboard for its own words.
+/// In a text field the clipboard keys are for its own text.
 #[test]
-fn a_field_has_the_clipboard_first() {
+fn clipboard_keys_belong_to_a_text_field_first() {
     let mut hand = Hand::new();
     select(&mut hand);
     let text = copy(&mut hand);
@@ -145,11 +145,11 @@ fn a_field_has_the_clipboard_first() {
     assert_eq!(hand.job().blocks.len(), before, "nothing was taken up to be set down");
 }
 
-/// The duplicate clears all that keeps modules off, so that there is no finding more.
+/// The duplicate clears all keep-outs, so that there is no new finding.
 #[test]
-fn a_duplicate_comes_beside_it_where_there_is_room() {
+fn a_duplicate_is_placed_beside_the_original_if_there_is_room() {
     let mut hand = Hand::new();
-    // Half of the block: two columns, with room for two more beside what comes through the roof.
+    // Half of the block: two columns, with space for two more beside the penetrations.
     select(&mut hand);
     hand.key(Key::K);
     hand.key(Key::Escape);
@@ -176,9 +176,10 @@ fn a_duplicate_comes_beside_it_where_there_is_room() {
     assert_eq!(hand.job().blocks.len(), 1);
 }
 
-/// Where no place is clear it still comes beside it, on its face and on no other block; what is wrong there is a finding.
+/// If no position is clear it is still placed beside it, on its face and not over another block; the findings report
+/// the rest.
 #[test]
-fn a_duplicate_without_a_clear_place_lies_on_no_other_block() {
+fn a_duplicate_without_a_clear_position_overlaps_no_block() {
     let mut hand = Hand::new();
     select(&mut hand);
     hand.chord(Modifiers::COMMAND, Key::D);
@@ -187,7 +188,7 @@ fn a_duplicate_without_a_clear_place_lies_on_no_other_block() {
     assert!(on_its_face(&job, &job.blocks[1]));
     let findings = &hand.editor().document().plan().findings;
     assert!(findings.iter().all(|finding| finding.rule != "overlap" && finding.rule != "between-blocks"));
-    // And where there is none at all it says so.
+    // And if there is no position at all, a message says so.
     hand.chord(Modifiers::COMMAND, Key::D);
     assert_eq!(hand.job(), job);
     assert!(hand.editor().said().contains("no room beside"), "{}", hand.editor().said());
@@ -207,7 +208,7 @@ fn a_pipe_is_duplicated_too() {
     assert!(copy.at.distance(pipe.at) > 0.3);
 }
 
-/// Near the ridge the block is set below it; what the ghost shows is what comes.
+/// Near the ridge the block is placed below it; the preview shows the result.
 #[test]
 fn a_block_is_never_set_down_across_a_ridge() {
     let mut hand = Hand::new();
@@ -225,7 +226,7 @@ fn a_block_is_never_set_down_across_a_ridge() {
     }
 }
 
-/// Drawn over the ridge it ends before it; dragged over it, it goes to the other face as a whole.
+/// Drawn over the ridge it ends before it; dragged over it, it moves to the other face as a whole.
 #[test]
 fn a_block_that_is_dragged_over_a_ridge_goes_to_the_other_face() {
     let mut hand = Hand::new();

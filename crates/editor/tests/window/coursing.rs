@@ -1,4 +1,4 @@
-//! The window of courses, and that of a deck as measured.
+//! The courses pane, and the fit-up pane.
 
 use crate::hand::Hand;
 use chalkcourse_geometry::dvec2;
@@ -17,12 +17,12 @@ fn type_into(hand: &mut Hand, label: &str, text: &str) {
 }
 
 #[test]
-fn the_rail_is_told_among_the_courses_and_moves_onto_a_line() {
+fn the_rail_is_shown_among_the_courses_and_moves_onto_a_line() {
     let mut hand = Hand::new();
     hand.key(Key::C);
     assert!(hand.sees("Base rail line"), "no rail is told");
     let before = hand.job();
-    // 3 in higher: between two lines of 5 in
+    // 3 in higher: between two lines 5 in apart.
     let block = before.blocks[0].clone();
     let pos = hand.at(before.face(SOUTH).unwrap().plane().to_plan(block.at + dvec2(0.6, 0.4)));
     hand.click(pos);
@@ -45,11 +45,11 @@ fn the_rail_is_told_among_the_courses_and_moves_onto_a_line() {
     assert_ne!(hand.job().blocks[0].at, moved.at, "undo does not take it back");
 }
 
-/// By hand, in inches: the first line at 5, the rail at 24, the ridge at 201.246. From the line to the rail are 19, to the ridge 196.246:
-/// no exposure from 4 to 4 7/8 goes into both to 1/16. With the rail two inches lower 50 courses of 4.265 are 213.246: 4 come to 17.06,
-/// 46 to 196.19, both 0.06 off.
+/// By hand, in inches: the first line at 5, the rail at 24, the ridge at 201.246. From the line it is 19 to the rail
+/// and 196.246 to the ridge: no exposure from 4 to 4 7/8 divides both to within 1/16. With the rail two inches lower,
+/// 50 courses of 4.265 are 213.246: 4 make 17.06, 46 make 196.19, both 0.06 off.
 #[test]
-fn an_exposure_that_comes_out_at_both_ends_is_proposed_and_set() {
+fn an_exposure_that_fits_both_ends_is_proposed_and_applied() {
     let mut hand = Hand::new();
     hand.key(Key::C);
     type_into(&mut hand, "Exposure from", "4\"");
@@ -69,10 +69,11 @@ fn an_exposure_that_comes_out_at_both_ends_is_proposed_and_set() {
     assert_eq!(hand.job().face(SOUTH).unwrap().courses, before);
 }
 
-/// A racked deck: 16 × 12 ft whose diagonals read 20 ft 1/2 in and 19 ft 11 1/2 in. Racking δ makes diagonals differ by
-/// about 2 w δ / D (the parallelogram law gives it exactly): with 1 in between them δ is 240 · 1 / (2 · 192) = 5/8 in.
+/// A racked deck: 16 × 12 ft with diagonals of 20 ft 1/2 in and 19 ft 11 1/2 in. Racking by δ makes the diagonals
+/// differ by about 2 w δ / D (the parallelogram law gives it exactly): for a difference of 1 in, δ is 240 · 1 / (2 ·
+/// 192) = 5/8 in.
 #[test]
-fn a_deck_out_of_square_is_told_from_its_diagonals() {
+fn a_deck_out_of_square_is_detected_by_its_diagonals() {
     let mut hand = Hand::new();
     hand.key(Key::Q);
     for (label, reads) in [
@@ -103,7 +104,7 @@ fn a_deck_out_of_square_is_told_from_its_diagonals() {
 fn a_row_that_closes_sets_its_reveal() {
     let mut hand = Hand::new();
     hand.key(Key::Q);
-    // 58 ft to fill open no joint.
+    // 58 ft to fill do not widen the reveals.
     assert!(
         hand.sees("Row 1, 4 modules: 58' to fill; it fits with its reveal of 1/8"),
         "whether the row closes is not told"
@@ -124,7 +125,7 @@ fn a_row_that_closes_sets_its_reveal() {
     hand.harness.run();
     hand.press("Set this reveal");
     let (now, then) = (hand.job().blocks[0].reveal, before.blocks[0].reveal);
-    // 0.056 in too long over three joints: each gives about 0.02 in.
+    // 0.056 in too long over three reveals: each gets about 0.02 in narrower.
     assert!(
         now < then && now > before.kit.reveal.least && (then.inches() - now.inches()) < 0.03,
         "{}",

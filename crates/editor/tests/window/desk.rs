@@ -1,4 +1,4 @@
-//! The panes beside the drawing: where they stand, how they are reached, what is kept.
+//! The panes beside the drawing: their arrangement, how they are reached, what is stored.
 
 use crate::hand::{Hand, Kept};
 use crate::rules::menu;
@@ -6,7 +6,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers, Rect};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// Where a pane is, as the tree for screen readers has it.
+/// The rectangle of a pane, by the accessibility tree.
 fn pane(hand: &Hand, name: &str) -> Option<Rect> {
     hand.harness.query_by_role_and_label(Role::Pane, name).map(|node| node.rect())
 }
@@ -44,7 +44,7 @@ fn the_order_opens_beside_the_drawing_at_1280_by_720() {
 }
 
 #[test]
-fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
+fn every_pane_opens_beside_the_drawing_with_a_named_tab() {
     let mut hand = Hand::sized(1280.0, 720.0);
     for (modifiers, key, name) in [
         (Modifiers::NONE, Key::O, "Order"),
@@ -60,7 +60,7 @@ fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
         assert!(drawing(&hand).width() >= 240.0, "{name}");
         assert!(hand.harness.query_by_role_and_label(Role::Tab, name).is_some(), "{name}");
     }
-    // All six are tabs of one column; a press brings one to the front.
+    // All six are tabs of one column; a click brings one to the front.
     let tabs = hand.harness.query_all_by(|node| node.role() == Role::Tab).count();
     assert_eq!(tabs, 6, "the drawing alone needs none");
     hand.harness.get_by_role_and_label(Role::Tab, "Order").click();
@@ -69,12 +69,12 @@ fn every_pane_stands_beside_the_drawing_and_has_a_tab_with_its_name() {
 }
 
 #[test]
-fn the_house_stands_beside_the_plan_and_both_live() {
+fn the_house_is_shown_beside_the_plan_and_both_update() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::Num3);
     let (house_at, plan) = (house(&hand).unwrap(), drawing(&hand));
     assert!(apart(house_at, plan) && plan.width() > 300.0 && house_at.width() > 300.0);
-    // What is held in one is held in the other.
+    // The selection is the same in all panes.
     hand.click_plan(5.0, 1.5);
     assert!(matches!(hand.editor().selection(), chalkcourse::Selection::Block(_)));
     assert!(house(&hand).is_some());
@@ -85,7 +85,7 @@ fn the_house_stands_beside_the_plan_and_both_live() {
 }
 
 #[test]
-fn f6_goes_round_the_panes_and_the_arrows_are_for_the_one_that_has_the_keyboard() {
+fn f6_cycles_panes_and_arrows_apply_to_the_focused_one() {
     let mut hand = Hand::sized(1280.0, 720.0);
     hand.click_plan(5.0, 1.5);
     hand.key(Key::O);
@@ -115,7 +115,7 @@ fn a_pane_goes_into_a_window_of_its_own_and_back() {
     hand.press("Order in a window of its own");
     assert_eq!(drawing(&hand), whole);
     assert!(hand.sees("Add a line"), "it is open still");
-    // It comes back to where it was last.
+    // It comes back to its last place.
     hand.key(Key::O);
     assert!(!hand.sees("Add a line"));
     hand.key(Key::O);
@@ -126,9 +126,9 @@ fn a_pane_goes_into_a_window_of_its_own_and_back() {
     assert!(!hand.sees("Add a line"));
 }
 
-/// A tab that is let go of outside of the window is a window of its own; inside, it stands where it was let go of.
+/// A tab dropped outside of the window gets its own window; inside, it stays where it was dropped.
 #[test]
-fn a_tab_dragged_out_is_a_window() {
+fn a_tab_dragged_out_becomes_a_window() {
     let mut hand = Hand::sized(1280.0, 720.0);
     let whole = drawing(&hand);
     hand.key(Key::O);
@@ -142,11 +142,11 @@ fn a_tab_dragged_out_is_a_window() {
 }
 
 #[test]
-fn the_arrangement_is_kept_and_can_be_put_back() {
+fn the_pane_arrangement_is_stored_and_can_be_reset() {
     let size = (1280.0, 720.0);
     let mut hand = Hand::kept(size, &Kept::default());
     hand.key(Key::O);
-    // The divider between drawing and order, dragged by 60 points.
+    // Drags the divider between drawing and order by 60 points.
     let at = egui::pos2(drawing(&hand).right() + 2.5, 400.0);
     let to = at + egui::vec2(60.0, 0.0);
     let before = pane(&hand, "Order").unwrap().width();
@@ -164,7 +164,7 @@ fn the_arrangement_is_kept_and_can_be_put_back() {
     menu(&mut again, "View", "Panes");
     again.press("Panes as at first");
     assert!((pane(&again, "Order").unwrap().width() - before).abs() < 8.0);
-    // What another version wrote is no reason to lose a pane.
+    // Settings of another version must not lose a pane.
     let mut torn = kept;
     eframe::Storage::set_string(&mut torn, "chalkcourse-desk", "(tree: None, open: [])".to_owned());
     let mut fresh = Hand::kept(size, &torn);
@@ -174,7 +174,7 @@ fn the_arrangement_is_kept_and_can_be_put_back() {
 }
 
 #[test]
-fn the_side_panel_is_put_away_and_its_room_is_the_drawings() {
+fn hiding_the_side_panel_enlarges_the_drawing() {
     let mut hand = Hand::sized(1280.0, 720.0);
     let before = drawing(&hand);
     assert!(hand.sees("Quantities"));
@@ -188,7 +188,7 @@ fn the_side_panel_is_put_away_and_its_room_is_the_drawings() {
     assert!(again.sees("Quantities"));
 }
 
-/// A menu that is longer than the window scrolls; none reaches out of it.
+/// A menu taller than the window scrolls; none extends beyond it.
 #[test]
 fn menus_fit_a_window_of_1280_by_720() {
     for name in ["File", "Edit", "View", "Help", "Export"] {

@@ -1,4 +1,4 @@
-//! Dimensions on the drawing, typed over: the block goes to where they are true.
+//! Editing dimensions on the drawing moves the block accordingly.
 
 use crate::block::{block, select};
 use crate::hand::{Hand, feet};
@@ -31,7 +31,7 @@ fn a_length_typed_over_a_dimension_moves_the_block() {
 }
 
 #[test]
-fn what_is_no_length_is_told_and_esc_leaves_the_block() {
+fn an_invalid_dimension_is_reported_and_esc_keeps_the_block() {
     let mut hand = Hand::new();
     select(&mut hand);
     let start = block(&hand).at;
@@ -44,7 +44,7 @@ fn what_is_no_length_is_told_and_esc_leaves_the_block() {
     assert!(hand.sees("From the block to the right border:"));
 }
 
-/// A side of a drawn face: its end moves along it until the length on the slope is the one that was typed.
+/// A side of a drawn face: its end moves along it until its length on the slope is the typed one.
 #[test]
 fn a_length_typed_over_a_side_moves_its_end() {
     let mut hand = Hand::empty();

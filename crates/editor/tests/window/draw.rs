@@ -5,7 +5,7 @@ use chalkcourse_geometry::{Azimuth, EdgeKind, dvec2};
 use chalkcourse_job::{PenetrationKind, Shape};
 use egui::{Key, Modifiers};
 
-/// The whole first path: a roof by clicks, a vent, a block, a drag over the vent, the finding, undo, the order.
+/// The whole first workflow: a roof by clicks, a vent, a block, a drag over the vent, the finding, undo, the order.
 #[test]
 fn from_an_empty_job_to_an_order() {
     let mut hand = Hand::empty();
@@ -14,7 +14,7 @@ fn from_an_empty_job_to_an_order() {
         hand.click_plan(x, y);
     }
     assert_eq!(hand.job().faces.len(), 1, "{}", hand.editor().said());
-    // The second face begins on corners of the first, drawn from the ridge.
+    // The second face starts at corners of the first, drawn from the ridge.
     hand.draw_face();
     let corners = hand.job().faces[0].outline.outer.clone();
     let (left, right) = (corners[3], corners[2]);
@@ -110,7 +110,7 @@ fn typed_lengths_make_exact_sides() {
 }
 
 #[test]
-fn a_length_that_cannot_be_read_is_told_in_place() {
+fn an_unreadable_length_is_reported_in_place() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.click_plan(-4.0, -4.0);
@@ -147,7 +147,7 @@ fn a_ridge_corner_takes_both_faces_along() {
 }
 
 #[test]
-fn escape_gives_a_drag_up() {
+fn escape_cancels_a_drag() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = before.faces[0].plane().to_plan(before.blocks[0].at + dvec2(0.8, 0.5));
@@ -162,7 +162,7 @@ fn escape_gives_a_drag_up() {
     assert!(hand.editor().document().history().undo_label().is_none());
 }
 
-/// Nothing is drawn again while nothing happens.
+/// Nothing is redrawn while nothing happens.
 #[test]
 fn an_idle_window_asks_for_no_frame() {
     let mut hand = Hand::new();
@@ -171,7 +171,7 @@ fn an_idle_window_asks_for_no_frame() {
 }
 
 #[test]
-fn undo_takes_back_the_corner_of_a_face_that_is_half_drawn() {
+fn undo_removes_the_last_corner_of_an_unfinished_face() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.click_plan(-4.0, -4.0);
@@ -218,7 +218,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     let roof = &hand.editor().document().plan().layout.roof;
     assert!(roof.faces[1].edges.iter().any(|edge| edge.ring == 1 && edge.kind == EdgeKind::WallLine));
 
-    // beside the roof there is no face to cut
+    // Beside the roof there is no face to cut.
     hand.key(Key::D);
     hand.press("Hole");
     for (x, y) in [(1.0, -1.0), (2.0, -1.0), (2.0, -0.3)] {
@@ -228,7 +228,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     hand.key(Key::Enter);
     assert_eq!(hand.job(), job);
     assert!(hand.sees("A hole lies inside one face"));
-    // A corner each.
+    // One Esc per corner.
     (0..4).for_each(|_| hand.key(Key::Escape));
 
     hand.key(Key::D);
@@ -243,7 +243,7 @@ fn a_hole_and_a_penetration_are_drawn_by_their_outlines() {
     assert!(matches!(drawn.shape, Shape::Polygon { ref corners } if corners.len() == 3));
 }
 
-/// Four clicks and a choice: a gable roof, one step to undo; hips after.
+/// Four clicks and a choice: a gable roof, one step to undo; then hips.
 #[test]
 fn a_whole_roof_is_raised_over_its_walls() {
     let mut hand = Hand::empty();
@@ -265,7 +265,8 @@ fn a_whole_roof_is_raised_over_its_walls() {
     }
 }
 
-/// A house that stands askew: the second side snaps square to the first, the third parallel to it, each with its reason.
+/// A house that is not aligned with the axes: the second side snaps perpendicular to the first, the third parallel to
+/// it, each with its reason.
 #[test]
 fn sides_snap_parallel_and_square_to_those_drawn_before() {
     let mut hand = Hand::empty();
@@ -296,7 +297,7 @@ fn sides_snap_parallel_and_square_to_those_drawn_before() {
     assert!(sides[0].perp_dot(sides[2]).abs() < 1e-9, "not parallel: {sides:?}");
 }
 
-/// Without a mouse: a face from measurements, a vent and a block by Enter, moved by the arrow keys.
+/// Without a mouse: a face by measurements, a vent and a block by Enter, moved by the arrow keys.
 #[test]
 fn a_vent_and_a_block_are_placed_and_moved_by_keys_alone() {
     let mut hand = Hand::new();
@@ -314,7 +315,7 @@ fn a_vent_and_a_block_are_placed_and_moved_by_keys_alone() {
     assert_eq!(hand.job().blocks.len(), before.blocks.len() + 1);
 }
 
-/// What is drawn for a whole roof, the sizes of its first part's sides in feet.
+/// The side lengths of the first part after drawing a whole roof, in feet.
 fn walls(hand: &Hand) -> Vec<f64> {
     let sides =
         hand.job().parts[0].outline.sides().map(|(_, _, a, b)| a.distance(b) / feet(1.0)).collect::<Vec<_>>();
@@ -336,7 +337,7 @@ fn a_house_by_two_corners_and_its_size() {
 }
 
 #[test]
-fn pressed_and_pulled_open_with_the_size_typed_meanwhile() {
+fn a_rectangle_is_dragged_open_while_its_size_is_typed() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
     hand.press("Whole roof");
@@ -360,13 +361,13 @@ fn an_ell_shaped_house_and_a_tee() {
         hand.press(shape);
         hand.click_plan(-7.0, 4.0);
         hand.type_toward((2.0, 0.0), "48 x 30");
-        // The notch lies at the lower right.
+        // The notch is at the lower right.
         hand.type_toward((6.0, -4.5), if shape == "L" { "32 x 12" } else { "16 x 12" });
         let mut drawn = walls(&hand);
         let at = drawn.iter().position(|side| *side == 48.0).unwrap();
         drawn.rotate_left(at);
         if drawn[1] != sides[1] {
-            // The other way around.
+            // In the opposite direction.
             drawn[1..].reverse();
         }
         assert_eq!(drawn, sides, "{shape}: {}", hand.editor().said());
@@ -374,7 +375,7 @@ fn an_ell_shaped_house_and_a_tee() {
 }
 
 #[test]
-fn a_size_that_is_none_is_told_in_place() {
+fn an_invalid_size_is_reported_in_place() {
     let mut hand = Hand::empty();
     hand.key(Key::D);
     hand.press("Rectangle");
@@ -390,7 +391,8 @@ fn a_size_that_is_none_is_told_in_place() {
     assert!(hand.job().faces.is_empty());
 }
 
-/// Shift: each side square to the one before though the hand is not, and the last corner square to the first side.
+/// Shift: each side is perpendicular to the previous one though the pointer is not, and the last corner makes the
+/// closing side perpendicular to the first side.
 #[test]
 fn shift_holds_right_angles() {
     let mut hand = Hand::empty();
@@ -435,9 +437,9 @@ fn a_side_by_length_and_angle() {
     assert!(turned.distance(dvec2(0.5_f64.sqrt(), 0.5_f64.sqrt())) < 1e-6, "{turned}");
 }
 
-/// Esc takes one corner back, and what it took can be had again.
+/// Esc removes one corner, and redo restores it.
 #[test]
-fn esc_takes_one_corner() {
+fn esc_removes_one_corner() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 0.0), (0.0, 3.0)] {
@@ -451,7 +453,7 @@ fn esc_takes_one_corner() {
 }
 
 #[test]
-fn out_of_square_is_told_and_squared() {
+fn an_outline_out_of_square_is_shown_and_squared() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for at in [(-5.0, -4.0), (5.0, -4.0), (5.1, 1.0), (-5.0, 1.0)] {

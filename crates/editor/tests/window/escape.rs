@@ -1,4 +1,4 @@
-//! Esc, Enter, Tab and Delete: the key belongs to what has the focus, and Esc takes one step back.
+//! Esc, Enter, Tab and Delete: keys belong to what has the focus, and Esc goes one step back.
 
 use crate::block::select;
 use crate::hand::Hand;
@@ -7,7 +7,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
 #[test]
-fn esc_takes_a_typed_length_then_a_corner_and_both_come_back() {
+fn esc_undoes_a_typed_length_then_a_corner_and_redo_restores_both() {
     let mut hand = Hand::empty();
     hand.draw_face();
     for (x, y) in [(-4.0, -4.0), (4.0, -4.0), (4.0, 2.0)] {
@@ -29,7 +29,7 @@ fn esc_takes_a_typed_length_then_a_corner_and_both_come_back() {
 }
 
 #[test]
-fn esc_closes_a_menu_and_leaves_what_is_held() {
+fn esc_closes_a_menu_and_keeps_the_selection() {
     let mut hand = Hand::new();
     select(&mut hand);
     let held = hand.editor().selection();
@@ -42,9 +42,9 @@ fn esc_closes_a_menu_and_leaves_what_is_held() {
     assert_eq!(hand.editor().selection(), Selection::Nothing);
 }
 
-/// A pane stands beside the drawing: Esc in it hands the keyboard back, and what is held stays.
+/// A pane beside the drawing: Esc in it returns the keyboard to the drawing, and the selection stays.
 #[test]
-fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
+fn esc_in_a_pane_returns_to_the_drawing_and_keeps_the_selection() {
     let mut hand = Hand::new();
     select(&mut hand);
     let held = hand.editor().selection();
@@ -56,9 +56,9 @@ fn esc_in_a_pane_goes_back_to_the_drawing_and_leaves_what_is_held() {
     assert_eq!(hand.editor().selection(), Selection::Nothing);
 }
 
-/// Pressed again, the drawing has Esc, and the window stays.
+/// After a click on the drawing, Esc is for the drawing, and the pane stays.
 #[test]
-fn esc_is_for_the_drawing_once_it_is_pressed() {
+fn esc_applies_to_the_drawing_after_a_click_on_it() {
     let mut hand = Hand::new();
     hand.key(Key::H);
     let at = hand.job().penetrations[0].at;

@@ -4,7 +4,7 @@ use chalkcourse_job::load;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// Makes a change that is not saved: a vent on the roof.
+/// Makes an unsaved change: a vent on the roof.
 fn change(hand: &mut Hand) {
     hand.key(Key::P);
     hand.click_plan(2.0, 2.0);
@@ -34,7 +34,7 @@ fn unsaved_changes_are_asked_about_and_can_be_kept() {
 }
 
 #[test]
-fn changes_can_be_let_go() {
+fn unsaved_changes_can_be_discarded() {
     let mut hand = Hand::new();
     change(&mut hand);
     hand.chord(Modifiers::COMMAND, Key::N);
@@ -43,7 +43,7 @@ fn changes_can_be_let_go() {
 }
 
 #[test]
-fn a_file_that_cannot_be_read_is_told_and_the_job_stays() {
+fn an_unreadable_file_is_reported_and_the_job_stays_open() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("bad.chalk.json");
     std::fs::write(&path, "{\"format\": \"chalkcourse-job\", \"version\": 1,").unwrap();
@@ -58,7 +58,7 @@ fn a_file_that_cannot_be_read_is_told_and_the_job_stays() {
 }
 
 #[test]
-fn a_file_that_is_there_is_replaced_only_when_told_so() {
+fn an_existing_file_is_replaced_only_on_confirmation() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("order.txt");
     std::fs::write(&path, "old").unwrap();
@@ -70,7 +70,7 @@ fn a_file_that_is_there_is_replaced_only_when_told_so() {
     assert_ne!(std::fs::read_to_string(&path).unwrap(), "old");
 }
 
-/// Down from the path into the list, over folders first; Enter goes in, Backspace comes back, Enter on a file opens it.
+/// Down from the path into the list, past folders first; Enter enters, Backspace goes back, Enter on a file opens it.
 #[test]
 fn a_job_is_chosen_from_a_list_by_keys() {
     let folder = tempfile::tempdir().unwrap();
@@ -127,14 +127,14 @@ fn saving_again_asks_for_nothing() {
 }
 
 #[test]
-fn work_is_kept_through_a_crash() {
+fn work_survives_a_crash() {
     let folder = tempfile::tempdir().unwrap();
     let options =
         Options { typed_paths: true, recovery: Some(folder.path().to_owned()), ..Options::default() };
     let mut hand = Hand::with(options.clone());
     change(&mut hand);
     let job = hand.job();
-    // The copy is written beside the work; a moment later it is there.
+    // The copy is written in the background, and exists a moment later.
     let copied = || {
         std::fs::read_dir(folder.path())
             .unwrap()
@@ -148,7 +148,7 @@ fn work_is_kept_through_a_crash() {
         std::thread::sleep(std::time::Duration::from_millis(20));
     }
     assert!(copied(), "no copy was written");
-    // A crash: nothing is taken away.
+    // A crash: nothing is removed.
     drop(hand);
     assert_eq!(Recovery::left_behind(folder.path()).len(), 1);
 

@@ -69,7 +69,7 @@ fn with_nothing_selected_all_faces_are_filled_in_one_step() {
 }
 
 #[test]
-fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
+fn hovering_a_row_highlights_where_a_module_nearly_fits() {
     let mut hand = Hand::new();
     select_south(&mut hand);
     press_key(&mut hand, Key::L);
@@ -89,10 +89,10 @@ fn pointing_at_a_row_lights_where_a_module_nearly_fits() {
 }
 
 #[test]
-fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
+fn a_fill_of_a_changed_roof_is_dropped_with_a_message() {
     let mut hand = Hand::new();
     hold_block(&mut hand);
-    // the fill begins, and the block moves before its answer can be taken
+    // The fill starts, and the block moves before its result is received.
     hand.keys_at_once(&[Key::L, Key::ArrowRight]);
     let moved = hand.job();
     hand.settle();
@@ -101,7 +101,7 @@ fn an_answer_to_a_roof_that_changed_is_dropped_with_words() {
 }
 
 #[test]
-fn a_face_too_flat_says_so() {
+fn filling_a_face_that_is_too_flat_says_so() {
     let mut hand = Hand::new();
     select_south(&mut hand);
     hand.harness.get_by_label("Pitch").focus();
@@ -148,7 +148,7 @@ fn room_is_made_after_a_drag_onto_a_pipe() {
 }
 
 #[test]
-fn a_mirror_image_lies_on_north() {
+fn a_mirror_image_is_on_the_north_face() {
     let mut hand = Hand::new();
     hold_block(&mut hand);
     hand.press("Mirror to North");
@@ -181,7 +181,7 @@ fn choose(hand: &mut Hand, list: &str, what: &str) {
     hand.press(what);
 }
 
-/// The sample with something changed.
+/// The sample with a change.
 fn with_sample(change: impl FnOnce(&mut Resolved)) -> Hand {
     let mut job = Hand::new().job();
     change(&mut job);
@@ -198,7 +198,7 @@ fn fill_south(hand: &mut Hand) {
 }
 
 #[test]
-fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
+fn exactly_the_requested_number_of_modules_is_laid() {
     let mut hand = Hand::new();
     hand.press("Fill");
     choose(&mut hand, "How rows lie", "to a number");
@@ -210,7 +210,7 @@ fn just_so_many_modules_lie_where_just_so_many_were_asked_for() {
     fill_south(&mut hand);
     assert_eq!(hand.editor().document().plan().summary.modules, 9, "{}", hand.editor().said());
     assert!(hand.sees("the most compact 9 "), "the claim is not shown");
-    // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more
+    // 9 modules of 405 W are 3.645 kW: 3.7 kW take one more.
     hand.chord(Modifiers::COMMAND, Key::Z);
     choose(&mut hand, "Size by", "kilowatts");
     hand.harness.get_by_label("Kilowatts").focus();
@@ -243,7 +243,7 @@ fn modules_that_are_worth_too_little_are_left_out() {
 }
 
 #[test]
-fn faces_that_are_ticked_are_filled_together() {
+fn ticked_faces_are_filled_together() {
     let mut hand = Hand::new();
     hand.press("Fill");
     hand.press("Choose several faces");
@@ -262,12 +262,12 @@ fn faces_that_are_ticked_are_filled_together() {
     }
 }
 
-/// Every line of what holds a fill back lights its place, and a press on it selects what it speaks of.
+/// Every line of what limits a fill highlights its place, and a click on it selects the object.
 #[test]
-fn what_costs_modules_lights_up_and_is_selected() {
+fn obstacles_that_cost_modules_are_highlighted_and_selected() {
     let mut hand = Hand::new();
     fill_south(&mut hand);
-    // A pathway is nothing that stands there: a press on it selects the face.
+    // A pathway is not an object: a click on it selects the face.
     let about_things = |label: &str| label.starts_with("Costs modules: ") && !label.contains("pathway");
     let line = hand
         .harness
@@ -282,9 +282,10 @@ fn what_costs_modules_lights_up_and_is_selected() {
     assert_ne!(hand.editor().selection(), Selection::Face(SOUTH), "{lit}");
 }
 
-/// A pipe 7 in too far right for one module more, and a chimney that would win one higher up: nobody moves a chimney.
+/// A pipe 7 in too far right for one more module, and a chimney that would gain one if it were higher up: chimneys are
+/// not moved.
 #[test]
-fn the_move_of_a_penetration_that_wins_is_one_press() {
+fn a_gaining_move_of_a_penetration_is_one_click() {
     let mut hand = with_sample(|job| job.penetrations[0].at = dvec2(12.53, 2.2));
     fill_south(&mut hand);
     let (before, modules) =
@@ -302,9 +303,9 @@ fn the_move_of_a_penetration_that_wins_is_one_press() {
     assert_eq!(hand.job().penetrations, before);
 }
 
-/// With a kit that lets modules lie both ways.
+/// With a kit that allows both orientations.
 #[test]
-fn a_person_says_how_modules_are_to_lie() {
+fn module_orientation_can_be_chosen() {
     let mut hand = with_sample(|job| {
         let kit = std::sync::Arc::make_mut(&mut job.kit);
         kit.orientations = vec![Orientation::Landscape, Orientation::Portrait];

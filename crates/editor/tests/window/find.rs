@@ -1,11 +1,11 @@
-//! Finding things, and going there.
+//! Finding objects, and going there.
 
 use crate::hand::Hand;
 use chalkcourse::Selection;
 use egui::{Key, Modifiers};
 
 #[test]
-fn a_pipe_a_block_and_a_face_are_gone_to_by_name() {
+fn objects_are_found_by_name_and_shown() {
     let mut hand = Hand::new();
     let job = hand.job();
     let (pipe, block, face) = (job.penetrations[1].clone(), job.blocks[0].clone(), job.faces[1].clone());
@@ -22,9 +22,9 @@ fn a_pipe_a_block_and_a_face_are_gone_to_by_name() {
     }
 }
 
-/// From far away the thing comes into view.
+/// From far away, the object is brought into view.
 #[test]
-fn what_is_gone_to_is_in_view() {
+fn a_found_object_is_brought_into_view() {
     let mut hand = Hand::new();
     for _ in 0..12 {
         hand.key(Key::Plus);

@@ -20,7 +20,7 @@ fn break_a_rule(hand: &mut Hand) {
     assert!(!findings(hand).is_empty(), "nothing was broken");
 }
 
-/// Looks at the first stop until what clears it was worked out; its key, and the words of the best fix.
+/// Looks at the first stop until its fixes were found; returns its key, and the text of the best fix.
 fn look_at_the_first(hand: &mut Hand) -> (FindingKey, String) {
     let finding = findings(hand)[0].clone();
     assert_eq!(finding.severity, Severity::Stop);
@@ -39,7 +39,7 @@ fn stops(hand: &Hand) -> usize {
 }
 
 #[test]
-fn a_finding_that_is_looked_at_shows_a_fix_that_was_tried_as_one_step() {
+fn a_visible_finding_shows_a_verified_fix_as_one_step() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let (before, stopped) = (hand.job(), stops(&hand));
@@ -55,7 +55,7 @@ fn a_finding_that_is_looked_at_shows_a_fix_that_was_tried_as_one_step() {
 }
 
 #[test]
-fn nothing_is_worked_out_during_a_drag() {
+fn fixes_are_not_searched_during_a_drag() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     hand.settle();
@@ -90,7 +90,7 @@ fn a_waiver_needs_a_reason_and_a_name_and_stays_with_the_job() {
 }
 
 #[test]
-fn pointing_at_a_row_lights_its_place() {
+fn hovering_a_row_highlights_its_place() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let first = findings(&hand)[0].clone();
@@ -106,7 +106,7 @@ fn pointing_at_a_row_lights_its_place() {
 }
 
 #[test]
-fn pointing_at_a_fix_shows_what_it_would_do_and_changes_nothing() {
+fn hovering_a_fix_previews_it_and_changes_nothing() {
     let mut hand = Hand::new();
     break_a_rule(&mut hand);
     let before = hand.job();

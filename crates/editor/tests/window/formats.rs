@@ -9,7 +9,7 @@ fn city_model() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/data/3dbag-sample.city.jsonl")
 }
 
-/// Waits for the thread that reads.
+/// Waits for the reading thread.
 fn until(hand: &mut Hand, done: impl Fn(&Hand) -> bool) {
     let begun = std::time::Instant::now();
     hand.harness.step();
@@ -28,7 +28,7 @@ fn list(hand: &mut Hand, path: &Path) {
 }
 
 #[test]
-fn a_building_is_found_in_a_city_model_and_taken_into_an_empty_job_as_one_step() {
+fn a_building_is_imported_from_a_city_model_as_one_step() {
     let mut hand = Hand::empty();
     list(&mut hand, &city_model());
     assert!(hand.sees("7 buildings"));
@@ -81,10 +81,10 @@ fn a_file_that_stretches_lengths_beyond_repair_is_refused_in_words() {
 }
 
 #[test]
-fn the_roof_report_lights_what_its_rows_speak_of() {
+fn the_roof_report_highlights_the_hovered_row() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND, Key::R);
-    // 60 × 30 ft at 6:12: 2,012.46 ft² on the slope, 20.12 squares, a ridge of 60 ft (closed forms)
+    // 60 × 30 ft at 6:12: 2,012.46 ft² on the slope, 20.12 squares, a ridge of 60 ft (closed forms).
     assert!(hand.sees("On the slope: 2012.5 ft²"));
     assert!(hand.sees("Squares of 100 ft², no waste: 20.12"));
     assert!(hand.sees("ridge: 60'"));
@@ -107,7 +107,7 @@ fn the_roof_report_lights_what_its_rows_speak_of() {
 }
 
 #[test]
-fn the_plan_goes_out_as_geojson_and_gltf() {
+fn the_plan_is_exported_as_geojson_and_gltf() {
     let folder = tempfile::tempdir().unwrap();
     let (map, house) = (folder.path().join("a.geojson"), folder.path().join("a.glb"));
     let mut nowhere = Hand::new().job();

@@ -1,4 +1,4 @@
-//! Several things held at once: by a box, by Shift and clicks, by a key.
+//! Multiple selection: by a box, by Shift and clicks, by a key.
 
 use crate::hand::{Hand, feet};
 use chalkcourse::Selection;
@@ -6,7 +6,7 @@ use chalkcourse_geometry::{DVec2, dvec2};
 use egui::{Event, Key, Modifiers, PointerButton, Pos2};
 use egui_kittest::kittest::Queryable;
 
-/// A box around a plan rectangle, from its upper left to its lower right.
+/// Draws a box around a plan rectangle, from its upper left to its lower right.
 fn draw_box(hand: &mut Hand, from: DVec2, to: DVec2) {
     let (from, to) = (hand.at(from), hand.at(to));
     hand.drag(from, to);
@@ -34,7 +34,7 @@ fn around(hand: &Hand) -> (DVec2, DVec2) {
 }
 
 #[test]
-fn a_box_holds_all_in_it_and_they_move_and_go_as_one_step() {
+fn a_box_selects_its_contents_which_move_and_are_deleted_as_one_step() {
     let mut hand = Hand::new();
     let before = hand.job();
     let (from, to) = around(&hand);
@@ -55,7 +55,7 @@ fn a_box_holds_all_in_it_and_they_move_and_go_as_one_step() {
     assert_eq!(hand.job(), before, "more than one step");
 }
 
-/// A box over part of a block holds its modules: they are switched off together.
+/// A box over part of a block selects its modules: they are switched off together.
 #[test]
 fn a_box_over_modules_switches_them() {
     let mut hand = Hand::new();
@@ -78,7 +78,7 @@ fn a_box_over_modules_switches_them() {
 }
 
 #[test]
-fn shift_takes_more_and_lets_go_and_a_drag_moves_all() {
+fn shift_adds_and_removes_and_a_drag_moves_all() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = |hand: &Hand, name: &str| hand.harness.get_by_label_contains(name).rect().center();
@@ -99,7 +99,7 @@ fn shift_takes_more_and_lets_go_and_a_drag_moves_all() {
 }
 
 #[test]
-fn all_is_held_by_a_key_and_let_go_by_esc() {
+fn a_key_selects_all_and_esc_clears_it() {
     let mut hand = Hand::new();
     hand.chord(Modifiers::COMMAND, Key::A);
     assert!(hand.sees("1 block, 4 penetrations"));

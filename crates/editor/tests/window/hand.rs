@@ -1,4 +1,4 @@
-//! A hand on the mouse and the keys.
+//! Simulated mouse and keyboard input.
 
 use crate::painter::Painter;
 use chalkcourse::{Editor, Options};
@@ -15,7 +15,7 @@ pub(crate) struct Hand {
 }
 
 impl Hand {
-    /// A window with the sample, which asks for paths in itself.
+    /// A window with the sample and in-window file dialogs.
     pub(crate) fn new() -> Self {
         Self::with(Options { typed_paths: true, ..Options::default() })
     }
@@ -24,7 +24,7 @@ impl Hand {
         Self::of(options, Harness::builder().with_size([1280.0, 800.0]))
     }
 
-    /// One that can be drawn into a picture, in the dark.
+    /// One that can be rendered to a picture, with the dark theme.
     pub(crate) fn painted(options: Options) -> Self {
         let builder = Harness::builder().with_size([1120.0, 700.0]).with_theme(egui::Theme::Dark);
         Self::of(options, builder.renderer(Painter::default()))
@@ -36,22 +36,22 @@ impl Hand {
         Self::of(options, Harness::builder().with_size([width, height]))
     }
 
-    /// A window of a size that begins with what was kept.
+    /// A window of a size that starts with stored settings.
     pub(crate) fn kept((width, height): (f32, f32), kept: &Kept) -> Self {
-        // Later starts begin with a start page, unless a job is named.
+        // Later starts begin with a start page, unless a job is given.
         let sample = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../sample-roofs/alder-court.chalk.json");
         let options = Options { typed_paths: true, open: Some(sample), ..Options::default() };
         Self::beginning(options, Harness::builder().with_size([width, height]), Some(kept.clone()))
     }
 
-    /// What the program keeps when it ends.
+    /// Ends the program; returns the settings that it stores.
     pub(crate) fn end(mut self) -> Kept {
         let mut kept = Kept::default();
         eframe::App::save(self.harness.state_mut().as_mut().unwrap(), &mut kept);
         kept
     }
 
-    /// A window of somebody who was here before.
+    /// The window of a returning user.
     pub(crate) fn remembering(options: Options, memory: Kept) -> Self {
         Self::beginning(options, Harness::builder().with_size([1280.0, 800.0]), Some(memory))
     }
@@ -63,7 +63,7 @@ impl Hand {
     fn beginning(options: Options, builder: HarnessBuilder<Option<Editor>>, kept: Option<Kept>) -> Self {
         let mut harness = builder.with_max_steps(60).with_step_dt(1.0 / 60.0).build_ui_state(
             move |ui, editor: &mut Option<Editor>| {
-                // The program's own window is cleared to it.
+                // The real window is cleared to it.
                 let ground = chalkcourse::ground(ui.visuals());
                 ui.painter().rect_filled(ui.max_rect(), 0.0, ground);
                 let storage = kept.as_ref().map(|kept| kept as &dyn eframe::Storage);
@@ -83,13 +83,13 @@ impl Hand {
         hand
     }
 
-    /// Takes the tool that draws up, for a single face corner by corner.
+    /// Switches to the drawing tool, for a single face corner by corner.
     pub(crate) fn draw_face(&mut self) {
         self.key(Key::D);
         self.press("Face");
     }
 
-    /// What the keys of the clipboard mean, as the window system tells them.
+    /// A clipboard event, as sent by the window system.
     pub(crate) fn clipboard(&mut self, event: Event) {
         self.harness.event(event);
         self.harness.step();
@@ -120,7 +120,7 @@ impl Hand {
             });
         }
         self.harness.run();
-        // Two clicks that follow at once would be a double click.
+        // Two clicks in quick succession would be a double click.
         self.harness.run_steps(30);
     }
 
@@ -129,7 +129,7 @@ impl Hand {
         self.click(pos);
     }
 
-    /// A click on a place of the plan while keys are held.
+    /// A click at a plan point with modifiers.
     pub(crate) fn click_holding(&mut self, (x, y): (f64, f64), modifiers: Modifiers) {
         let pos = self.at(dvec2(x, y));
         self.harness.event_modifiers(Event::PointerMoved(pos), modifiers);
@@ -141,7 +141,7 @@ impl Hand {
         self.harness.run_steps(30);
     }
 
-    /// Points to a place of the plan, and types what leads there.
+    /// Points at a plan point, and types a length in that direction.
     pub(crate) fn type_toward(&mut self, (x, y): (f64, f64), typed: &str) {
         let pos = self.at(dvec2(x, y));
         self.harness.hover_at(pos);
@@ -166,7 +166,7 @@ impl Hand {
         self.harness.run();
     }
 
-    /// Presses at one place and moves to another; the button stays down.
+    /// Presses at one point and moves to another; the button stays down.
     pub(crate) fn drag(&mut self, from: Pos2, to: Pos2) {
         self.harness.hover_at(from);
         self.harness.run();
@@ -192,7 +192,7 @@ impl Hand {
         self.harness.run();
     }
 
-    /// Keys that are pressed in one frame.
+    /// Keys pressed in the same frame.
     pub(crate) fn keys_at_once(&mut self, keys: &[Key]) {
         for &key in keys {
             let modifiers = Modifiers::NONE;
@@ -212,7 +212,7 @@ impl Hand {
         self.harness.run();
     }
 
-    /// Frames go on until nothing is worked out in the background.
+    /// Runs frames until no background work is in progress.
     pub(crate) fn settle(&mut self) {
         let began = Instant::now();
         self.harness.step();
@@ -224,7 +224,7 @@ impl Hand {
         self.harness.run();
     }
 
-    /// Frames go on until something is so.
+    /// Runs frames until a condition holds.
     pub(crate) fn wait_until(&mut self, so: impl Fn(&Self) -> bool) {
         let began = Instant::now();
         while !so(self) {
@@ -239,7 +239,7 @@ impl Hand {
         self.harness.query_all_by_label_contains(words).next().is_some()
     }
 
-    /// Fills the path dialog of the window, where work goes on in the background afterwards.
+    /// Fills in the in-window path dialog, where background work follows.
     pub(crate) fn give_path_and_wait(&mut self, path: &std::path::Path) {
         assert!(self.sees("Path of the file"), "no path is asked for");
         self.chord(Modifiers::COMMAND, Key::A);
@@ -249,7 +249,7 @@ impl Hand {
         self.harness.step();
     }
 
-    /// Fills the path dialog of the window.
+    /// Fills in the in-window path dialog.
     pub(crate) fn give_path(&mut self, path: &std::path::Path) {
         assert!(self.sees("Path of the file"), "no path is asked for");
         self.chord(Modifiers::COMMAND, Key::A);
@@ -258,7 +258,7 @@ impl Hand {
     }
 }
 
-/// What is kept between two starts, without a file.
+/// Settings storage without a file.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Kept(pub(crate) std::collections::HashMap<String, String>);
 

@@ -1,11 +1,11 @@
-//! Every field says what it is for when one rests on it.
+//! Every field has a tooltip that says what it is for.
 
 use crate::block::select;
 use crate::hand::Hand;
 use egui::{Key, Rect, Role};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// Fields on the screen: what they are called, and where.
+/// Visible fields: their names and rectangles.
 fn fields(hand: &Hand) -> Vec<(String, Rect)> {
     let nodes = hand.harness.query_all_by(|node| matches!(node.role(), Role::TextInput | Role::ComboBox));
     nodes
@@ -21,7 +21,7 @@ fn fields(hand: &Hand) -> Vec<(String, Rect)> {
 fn silent(hand: &mut Hand, place: &str, found: &mut Vec<String>) {
     let room = Rect::from_min_size(egui::Pos2::ZERO, egui::vec2(1280.0, 760.0));
     for (name, rect) in fields(hand) {
-        // What is scrolled out of sight, behind the lists or below the window, can't be rested on.
+        // Fields scrolled out of view, behind the lists or below the window, can't be hovered.
         let (held, lists) = (rect.max.y < 385.0, rect.min.y > 440.0);
         if !room.contains_rect(rect)
             || rect.width() < 4.0
@@ -62,7 +62,8 @@ fn every_field_has_help() {
     assert!(found.is_empty(), "{found:#?}");
 }
 
-/// The longest menu in the lowest window that is promised: it begins below its button, and its last line is scrolled to and works.
+/// The longest menu in the smallest supported window: it starts below its button, and its last item can be scrolled to
+/// and works.
 #[test]
 fn a_menu_that_is_higher_than_the_window_scrolls() {
     let mut hand = Hand::new();

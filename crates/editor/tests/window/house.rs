@@ -1,4 +1,4 @@
-//! The house in space, and the view for its owner, through what is told to a screen reader.
+//! The 3-D view of the house, and the homeowner's view, by the accessibility tree.
 
 use crate::hand::Hand;
 use chalkcourse::{Options, Selection};
@@ -9,7 +9,7 @@ use egui_kittest::kittest::Queryable;
 use std::time::Duration;
 
 #[test]
-fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
+fn the_house_has_a_description_and_turns_by_keys_and_buttons() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     assert!(hand.sees("Roof seen from the south-west, from a little above, modules: 12 on South"));
@@ -30,15 +30,15 @@ fn the_house_is_told_in_words_and_turns_by_keys_and_buttons() {
 }
 
 #[test]
-fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
+fn a_click_on_the_picture_selects_the_block_then_its_module() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
-    // in the picture, not in a list beside it; a little off the seam in the middle of the block
+    // In the picture, not in a list beside it; a little off the seam in the middle of the block.
     let named = hand.harness.get_all_by_label_contains("Block A").map(|node| node.rect().center());
     let places: Vec<egui::Pos2> = named.collect();
     let in_picture = places.into_iter().find(|at| at.x > 100.0 && at.x < 930.0).unwrap();
     let at = in_picture + egui::vec2(8.0, 3.0);
-    // The picture is made on another thread.
+    // The picture is rendered on another thread.
     for _ in 0..200 {
         hand.click(at);
         if hand.editor().selection() == Selection::Block(BlockId(7)) {
@@ -49,13 +49,13 @@ fn a_click_on_the_picture_holds_the_block_and_then_its_module() {
     assert_eq!(hand.editor().selection(), Selection::Block(BlockId(7)));
     hand.click(at);
     assert!(matches!(hand.editor().selection(), Selection::Module { block: BlockId(7), .. }));
-    // what is held is held in plan too
+    // The selection is the same in plan.
     hand.key(Key::Num1);
     assert!(hand.editor().selection().block().is_some());
 }
 
 #[test]
-fn a_face_is_held_with_the_keyboard_alone() {
+fn a_face_is_selected_by_keyboard_only() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     hand.harness.get_all_by_label_contains("Face South, pitch").next().unwrap().click_accesskit();
@@ -72,7 +72,7 @@ fn without_a_roof_it_says_what_to_do() {
 }
 
 #[test]
-fn the_sun_of_the_day_is_told_and_a_tool_goes_back_to_the_plan() {
+fn the_sun_is_described_and_a_tool_returns_to_the_plan() {
     let mut hand = Hand::new();
     hand.key(Key::Num3);
     assert!(hand.sees("Sunrise 4:1"), "at UTC - 6 on the longest day");
@@ -90,14 +90,14 @@ fn the_picture_goes_into_a_file() {
     hand.give_path(&path);
     let bytes = std::fs::read(&path).unwrap();
     assert_eq!(&bytes[1..4], b"PNG");
-    // width and height stand at fixed places (ISO/IEC 15948, IHDR)
+    // Width and height are at fixed positions (ISO/IEC 15948, IHDR).
     assert_eq!((&bytes[16..20], &bytes[20..24]), (&1920u32.to_be_bytes()[..], &1080u32.to_be_bytes()[..]));
 }
 
 #[test]
-fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
+fn the_homeowner_sees_coverage_and_cost_and_nothing_internal() {
     let mut hand = Hand::new();
-    // a block on a pipe: something to stop for
+    // A block on a pipe: a stop.
     let job = hand.job();
     let plane = job.faces[0].plane();
     let from = plane.to_plan(job.blocks[0].at + chalkcourse_geometry::dvec2(0.6, 0.4));
@@ -116,7 +116,7 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     for words in ["FH-", "STOP", "clearance", "Findings", "Waive", "Overhead", "Profit", "margin", "Undo"] {
         assert!(!hand.sees(words), "{words} is for the office");
     }
-    // keys that work on the job are not heard
+    // Keys that change the job are ignored.
     hand.key(Key::Delete);
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), dragged);
@@ -127,9 +127,10 @@ fn the_owner_sees_what_it_covers_and_costs_and_nothing_of_the_office() {
     assert!(hand.sees("Findings"));
 }
 
-/// A job with an open stop and a waiver is not shown to its owner as if it were done: both are told whole, and what can hurt.
+/// A job with an open stop and a waiver is not presented to the homeowner as done: both are shown in full, and the
+/// safety cautions.
 #[test]
-fn the_owner_sees_what_stops_the_job_and_what_was_waived() {
+fn the_homeowner_sees_stops_and_waivers() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("two.chalk.json");
     let sample =

@@ -1,4 +1,4 @@
-//! Keys alone: no pointer is anywhere in these tests.
+//! Keyboard only: there is no pointer in these tests.
 
 use crate::block::select;
 use crate::hand::Hand;
@@ -8,12 +8,12 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// Square feet of the first part's footprint.
+/// Area of the first part's footprint in square feet.
 fn walls(hand: &Hand) -> f64 {
     Polygon::new(hand.job().parts[0].outline.outer.clone()).area() / 0.3048 / 0.3048
 }
 
-/// What has the keyboard: its role and its name.
+/// The focused node: its role and name.
 fn focused(hand: &Hand) -> Option<(Role, String)> {
     let node = hand.harness.query_all_by(|node| node.is_focused()).last()?;
     let node = node.accesskit_node();
@@ -22,7 +22,7 @@ fn focused(hand: &Hand) -> Option<(Role, String)> {
     Some((node.role(), name))
 }
 
-/// A button that Tab comes to, the space bar, and Esc back to the drawing.
+/// Moves to a button by Tab, presses it by the space bar, and returns to the drawing by Esc.
 fn choose(hand: &mut Hand, name: &str) {
     for _ in 0..80 {
         hand.chord(Modifiers::SHIFT, Key::Tab);
@@ -46,12 +46,12 @@ fn a_house_of_a_typed_size_is_drawn_where_the_arrows_aim() {
     hand.type_text("48 x 30");
     hand.key(Key::Enter);
     assert!((walls(&hand) - 48.0 * 30.0).abs() < 1e-6, "{}", walls(&hand));
-    // To the left and below of the first corner, which is the middle of the empty drawing.
+    // To the left of and below the first corner, which is the middle of the empty drawing.
     let bounds = hand.job().parts[0].outline.bounds().unwrap();
     assert!(bounds.max.x.abs() < 1e-9 && bounds.max.y.abs() < 1e-9, "{bounds:?}");
 }
 
-/// The size that is taken out of an L lies at the corner that the arrows aim at.
+/// The notch of an L is at the corner that the arrows aim at.
 #[test]
 fn an_l_is_cut_where_the_arrows_aim() {
     let mut hand = Hand::empty();
@@ -85,7 +85,7 @@ fn a_face_is_drawn_side_by_side_with_arrows_and_lengths() {
     hand.key(Key::Enter);
     let area = Polygon::new(hand.job().faces[0].outline.outer.clone()).area() / 0.3048 / 0.3048;
     assert!((area - 640.0).abs() < 1e-6, "{area}");
-    // And with arrows alone: 10 ft and 1 in at a step.
+    // And by arrows only: 10 ft and 1 in per step.
     hand.key(Key::D);
     choose(&mut hand, "Face");
     hand.key(Key::Enter);
@@ -105,7 +105,7 @@ fn a_face_is_drawn_side_by_side_with_arrows_and_lengths() {
 }
 
 #[test]
-fn the_tape_is_laid_by_keys() {
+fn the_tape_is_used_by_keys() {
     let mut hand = Hand::new();
     hand.key(Key::T);
     hand.key(Key::Enter);
@@ -119,7 +119,7 @@ fn the_tape_is_laid_by_keys() {
 }
 
 #[test]
-fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
+fn arrow_keys_walk_menus_and_nothing_under_them() {
     let mut hand = Hand::new();
     hand.key(Key::F10);
     assert_eq!(focused(&hand), Some((Role::Button, "File".into())));
@@ -128,7 +128,7 @@ fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
     assert!(focused(&hand).unwrap().1.starts_with("New job"));
     hand.key(Key::ArrowDown);
     assert!(focused(&hand).unwrap().1.starts_with("Open job…"));
-    // A menu within the menu, and what is chosen there closes both.
+    // A submenu, where choosing an item closes both menus.
     while !focused(&hand).unwrap().1.starts_with("Export") {
         hand.key(Key::ArrowDown);
     }
@@ -141,7 +141,7 @@ fn menus_are_walked_by_arrows_and_nothing_under_them_is() {
 }
 
 #[test]
-fn the_menu_of_what_is_held_opens_by_a_key_and_is_walked() {
+fn the_context_menu_opens_by_a_key_and_is_walked() {
     let mut hand = Hand::new();
     select(&mut hand);
     hand.chord(Modifiers::SHIFT, Key::F10);
@@ -171,7 +171,7 @@ fn the_space_bar_leaves_a_line_out_and_orders_it_again() {
 }
 
 #[test]
-fn a_dialog_begins_at_what_is_meant_most_often() {
+fn a_dialog_focuses_its_default_button() {
     let mut hand = Hand::new();
     hand.key(Key::P);
     hand.key(Key::Enter);
@@ -184,7 +184,7 @@ fn a_dialog_begins_at_what_is_meant_most_often() {
 }
 
 #[test]
-fn what_is_only_read_scrolls_by_keys() {
+fn read_only_panes_scroll_by_keys() {
     let mut hand = Hand::sized(1000.0, 560.0);
     hand.key(Key::F1);
     let top = |hand: &Hand| hand.harness.get_by_label("Nudge by 1 in").rect().top();
@@ -194,9 +194,9 @@ fn what_is_only_read_scrolls_by_keys() {
     assert!(top(&hand) < before - 50.0, "{} to {}", before, top(&hand));
 }
 
-/// From the first to the last and round again: everything that the Tab key comes to has a name, and it comes back.
+/// From the first to the last and round again: everything that Tab reaches has a name, and it returns to the start.
 #[test]
-fn the_tab_key_goes_round_and_stops_at_nothing_nameless() {
+fn tab_cycles_and_everything_it_reaches_has_a_name() {
     for open in [None, Some(Key::O), Some(Key::C), Some(Key::Num3)] {
         let mut hand = Hand::sized(1280.0, 720.0);
         if let Some(key) = open {
@@ -217,7 +217,7 @@ fn the_tab_key_goes_round_and_stops_at_nothing_nameless() {
         }
         assert!(stops.len() > 20 && stops.len() < 400, "{open:?}: {} stops", stops.len());
         assert!(stops.iter().any(|name| name.starts_with("Drawing of")), "{open:?}: {stops:?}");
-        // And back the other way: a table may have scrolled meanwhile.
+        // And back in the other direction: a table may have scrolled in the meantime.
         hand.chord(Modifiers::SHIFT, Key::Tab);
         hand.harness.run_steps(4);
         let (_, last) = focused(&hand).unwrap();

@@ -1,4 +1,4 @@
-//! The window in Spanish: every word of it, in the states that a person comes by.
+//! The window in Spanish: every word of it, in the states that a user gets to.
 
 use crate::hand::Hand;
 use chalkcourse::Options;
@@ -7,7 +7,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 use std::collections::BTreeSet;
 
-/// Words that stand in no Spanish sentence and in almost every English one.
+/// Words that occur in no Spanish sentence and in almost every English one.
 const ENGLISH: [&str; 40] = [
     "the", "of", "and", "is", "are", "not", "from", "with", "this", "that", "for", "on", "by", "at", "to",
     "it", "which", "module", "modules", "row", "rows", "block", "face", "faces", "roof", "none", "nothing",
@@ -15,7 +15,7 @@ const ENGLISH: [&str; 40] = [
     "press",
 ];
 
-/// All that is written in files and stays as it is: names, addresses, notes, sources.
+/// All text that is stored in files and not translated: names, addresses, notes, sources.
 fn texts_of(value: &serde_json::Value, all: &mut Vec<String>) {
     match value {
         serde_json::Value::String(text) if text.contains(' ') || text.len() > 3 => all.push(text.clone()),
@@ -25,7 +25,7 @@ fn texts_of(value: &serde_json::Value, all: &mut Vec<String>) {
     }
 }
 
-/// What on the screen still speaks English.
+/// Text on the screen that is still English.
 fn english(hand: &Hand) -> BTreeSet<String> {
     let mut data = Vec::new();
     texts_of(&serde_json::to_value(hand.job().decided()).unwrap(), &mut data);
@@ -33,7 +33,8 @@ fn english(hand: &Hand) -> BTreeSet<String> {
     let mut found = BTreeSet::new();
     for node in hand.harness.query_all_by(|_| true) {
         let node = node.accesskit_node();
-        // The toolkits name the edges and the cross of a window, and the arrows beside many tabs, themselves, in English alone.
+        // The toolkits name the border and the close button of a window, and the arrows beside many tabs, in English
+        // only.
         let theirs = ["Close window", "Scroll tabs left", "Scroll tabs right"];
         let own = node.role() == egui::accesskit::Role::Splitter
             || node.label().is_some_and(|label| theirs.contains(&label.as_str()));
@@ -41,7 +42,7 @@ fn english(hand: &Hand) -> BTreeSet<String> {
             continue;
         }
         for words in [node.label(), node.value(), node.description()].into_iter().flatten() {
-            // A line of a source that is wrapped.
+            // A line of a wrapped source.
             if data.iter().any(|text| text.contains(words.trim())) {
                 continue;
             }
@@ -132,7 +133,7 @@ fn no_english_is_left_in_the_spanish_window() {
     assert!(all.is_empty(), "{} texts: {all:#?}", all.len());
 }
 
-/// A choice in the view menu, kept: the findings are said anew, the job stays as it is.
+/// A choice in the view menu, stored in the settings: findings are shown in the new language, the job is unchanged.
 #[test]
 fn the_language_changes_at_once_and_changes_nothing_else() {
     let mut hand = Hand::new();
@@ -151,7 +152,7 @@ fn the_language_changes_at_once_and_changes_nothing_else() {
     assert!(hand.sees("Findings") && !hand.sees("Hallazgos"));
 }
 
-/// A third language is one file: of a dozen messages here; all others stand in English.
+/// A third language is a single file: of a dozen messages here; all others are shown in English.
 #[test]
 fn a_language_of_a_dozen_messages_falls_back_to_english() {
     let french = "language-name = Français\nlanguage-code = fr\nwindow-file = Fichier\nwindow-edit = Édition\n\
@@ -165,9 +166,9 @@ fn a_language_of_a_dozen_messages_falls_back_to_english() {
     assert!(hand.sees("Ouvrir un chantier…") && hand.sees("Open the sample"));
 }
 
-/// What was worked out before stays, and is told anew: the claim of a fill, and what the steps are called.
+/// Earlier results stay, and are shown in the new language: the claim of a fill, and the labels of steps.
 #[test]
-fn claims_and_steps_are_told_in_the_language_that_is_spoken() {
+fn claims_and_steps_are_shown_in_the_current_language() {
     let mut hand = Hand::new();
     hand.click_plan(1.5, 1.0);
     hand.key(Key::L);

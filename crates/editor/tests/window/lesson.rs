@@ -1,4 +1,4 @@
-//! The first job, step by step: done on the job itself, by what a person does, and left at any time.
+//! The introductory lesson: it follows what the user does in the job, and can be left at any time.
 
 use crate::block::block;
 use crate::hand::Hand;
@@ -6,7 +6,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
 #[test]
-fn the_steps_lead_from_nothing_to_an_order() {
+fn the_lesson_leads_from_nothing_to_an_order() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
     assert!(hand.sees("Step 1 of 6") && hand.sees("Raise a roof over the walls"));
@@ -30,7 +30,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
     hand.key(Key::L);
     hand.settle();
     assert!(hand.sees("Step 5 of 6"), "{:?}, {}", hand.job().blocks, hand.editor().said());
-    // Any rule that is broken and mended will do: the array pushed off the roof, and taken back.
+    // Breaking and fixing any rule will do: the array is pushed off the roof, and back.
     assert!(hand.job().blocks.iter().any(|b| b.id == block(&hand).id));
     let at = hand.job().blocks[0].at;
     let face = hand.job().face(hand.job().blocks[0].face).unwrap().plane();
@@ -55,7 +55,7 @@ fn the_steps_lead_from_nothing_to_an_order() {
 }
 
 #[test]
-fn the_steps_are_left_at_any_time_and_the_job_stays() {
+fn the_lesson_can_be_left_at_any_time_keeping_the_job() {
     let mut hand = Hand::empty();
     hand.press("Show me, step by step");
     hand.press("Leave the steps");
@@ -63,7 +63,7 @@ fn the_steps_are_left_at_any_time_and_the_job_stays() {
 }
 
 #[test]
-fn a_word_of_the_trade_is_found() {
+fn a_glossary_term_is_found() {
     let mut hand = Hand::new();
     hand.press("Help");
     hand.press("Words of the trade");

@@ -1,5 +1,5 @@
-//! How the main states look, held against pictures in `tests/snapshots`. After a change that is meant:
-//! `UPDATE_SNAPSHOTS=1 cargo test --package chalkcourse --test window looks`, and look at each of them.
+//! Screenshots of the main states, compared with pictures in `tests/snapshots`. After an intended change:
+//! `UPDATE_SNAPSHOTS=1 cargo test --package chalkcourse --test window looks`, and review each of them.
 
 use crate::hand::Hand;
 use chalkcourse::Options;
@@ -8,7 +8,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::SnapshotOptions;
 use egui_kittest::kittest::Queryable;
 
-/// A few pixels may differ where another processor rounds otherwise.
+/// A few pixels may differ because of different rounding on other processors.
 fn picture(hand: &mut Hand, name: &str) {
     let allowed = SnapshotOptions::new().threshold(1.0).max_failed_pixels(300_usize);
     hand.harness.snapshot_options(name, &allowed);
@@ -21,7 +21,7 @@ fn the_window_with_the_sample_in_the_dark() {
 }
 
 #[test]
-fn a_block_that_is_held_in_the_light() {
+fn a_selected_block_in_the_light_theme() {
     let mut hand = Hand::painted(Options { typed_paths: true, ..Options::default() });
     hand.press("Light");
     crate::block::select(&mut hand);

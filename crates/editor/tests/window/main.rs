@@ -1,5 +1,5 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, reason = "a test may stop at the first surprise")]
-//! The window, driven without a display through what a person sees: words, places, keys.
+//! Tests of the window without a display, by what a user perceives: text, positions, keys.
 
 mod arrange;
 mod block;

@@ -1,4 +1,4 @@
-//! The order's window, as an estimator and a crew use it.
+//! The order pane, as used by an estimator and a crew.
 
 use crate::hand::Hand;
 use crate::rules::{fill, menu};
@@ -6,14 +6,14 @@ use chalkcourse_job::{Group, Profit, Stage};
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
-/// The window on the order of the sample.
+/// A window with the order of the sample open.
 fn opened() -> Hand {
     let mut hand = Hand::new();
     hand.key(Key::O);
     hand
 }
 
-/// Lists the lines that have some words.
+/// Filters the lines by a search text.
 fn find(hand: &mut Hand, words: &str) {
     fill(hand, "Find", words);
 }
@@ -24,14 +24,14 @@ fn line(hand: &Hand, number: &str) -> chalkcourse_takeoff::Line {
     lines.into_iter().find(|line| line.number == number).unwrap().clone()
 }
 
-/// Opens what is known of a line under the table.
+/// Opens the details of a line under the table.
 fn hold(hand: &mut Hand, number: &str) {
     let at = hand.harness.get_by_label(number).rect().center();
     hand.click(at);
 }
 
 #[test]
-fn a_line_is_overridden_switched_off_and_taken_back() {
+fn a_line_is_overridden_switched_off_and_restored() {
     let mut hand = opened();
     let before = hand.job();
     fill(&mut hand, "Packages of FH-102", "5");
@@ -51,7 +51,7 @@ fn a_line_is_overridden_switched_off_and_taken_back() {
     assert!(hand.editor().document().plan().takeoff.lines.iter().all(|line| line.number != "FH-103"));
     hand.press("Order FH-103");
     assert!(hand.job() == before, "{:?}", hand.job().order);
-    // What is no number changes nothing.
+    // An invalid number changes nothing.
     fill(&mut hand, "Packages of FH-102", "many");
     assert!(hand.job() == before, "{:?}", hand.job().order);
 }
@@ -106,7 +106,7 @@ fn an_alternate_is_taken_and_priced_and_its_price_is_never_emptied() {
 }
 
 #[test]
-fn a_line_of_ones_own_is_written_and_taken_away() {
+fn a_custom_line_is_added_and_removed() {
     let mut hand = opened();
     let before = hand.job();
     hand.press("Add a line");
@@ -177,7 +177,7 @@ fn esc_leaves_a_field_then_the_pane_and_never_closes_it_or_lets_go_of_the_block(
         assert!(hand.sees("Add a line"));
         assert_eq!(hand.editor().selection(), held, "what is held on the drawing was let go of");
     }
-    // The keyboard is with the drawing now, and Esc is for what is held there.
+    // The drawing has the keyboard now, and Esc clears the selection there.
     hand.key(Key::Escape);
     assert_eq!(hand.editor().selection(), chalkcourse::Selection::Nothing);
     assert!(hand.sees("Add a line"), "a pane is closed by its key or its button");
@@ -186,7 +186,7 @@ fn esc_leaves_a_field_then_the_pane_and_never_closes_it_or_lets_go_of_the_block(
 }
 
 #[test]
-fn pointing_at_a_line_lights_its_places() {
+fn hovering_a_line_highlights_its_places() {
     let mut hand = opened();
     let at = hand.harness.get_by_label("FH-110").rect().center();
     hand.harness.hover_at(at);
@@ -195,7 +195,7 @@ fn pointing_at_a_line_lights_its_places() {
 }
 
 #[test]
-fn money_is_put_on_top_of_the_cost() {
+fn overhead_and_profit_are_added_to_the_cost() {
     let mut hand = opened();
     let before = hand.editor().document().plan().takeoff.totals.clone();
     hand.press("Roof, money, stock");
@@ -207,7 +207,7 @@ fn money_is_put_on_top_of_the_cost() {
     fill(&mut hand, "Profit, %", "20");
     let totals = hand.editor().document().plan().takeoff.totals.clone();
     assert_eq!(totals.cost, before.cost);
-    // 14,930.39 and a tenth of it is 16,423.43; sold so that a fifth of the price is profit: 16,423.43 / 0.8.
+    // 14,930.39 plus a tenth of it is 16,423.43; sold so that a fifth of the price is profit: 16,423.43 / 0.8.
     assert_eq!(totals.total.to_string(), "20529.29");
     assert!(matches!(hand.job().order.pricing.profit, Profit::Margin { .. }));
     hand.harness.get_by_label("Add what is left").scroll_to_me();
@@ -215,7 +215,7 @@ fn money_is_put_on_top_of_the_cost() {
     hand.press("Add what is left");
     fill(&mut hand, "Part of leftover 1", "FH-121");
     fill(&mut hand, "Amount of leftover 1", "40");
-    // 74 with waste, 40 of them on the rack: two boxes of 25.
+    // 74 with waste, 40 of them in stock: two boxes of 25.
     assert_eq!(line(&hand, "FH-121").packages, 2);
     fill(&mut hand, "Part of leftover 1", "no such part");
     assert_eq!(hand.job().order.stock[0].number, "FH-121");
@@ -235,7 +235,7 @@ fn a_delivery_is_counted_and_says_what_can_start() {
     let count = hand.job().order.delivery.counts["FH-101"].clone();
     assert_eq!((count.packages, count.damaged, count.note.as_str()), (12, 1, "glass broken"));
     assert!(hand.sees("1 damaged"));
-    // More than came can't be damaged.
+    // No more can be damaged than were received.
     fill(&mut hand, "Damaged of FH-101", "13");
     assert_eq!(hand.job().order.delivery.counts["FH-101"].damaged, 1);
     hand.press("The rest came whole");
@@ -254,7 +254,7 @@ fn a_delivery_is_counted_and_says_what_can_start() {
 }
 
 #[test]
-fn two_orders_and_two_suppliers_stand_beside_each_other() {
+fn two_orders_and_two_suppliers_are_compared() {
     let mut hand = opened();
     hand.press("Compare");
     hand.press("Keep this order to compare");
@@ -263,7 +263,7 @@ fn two_orders_and_two_suppliers_stand_beside_each_other() {
     fill(&mut hand, "Packages of FH-101", "13");
     hand.press("Compare");
     assert!(hand.sees("12 → 13"));
-    // One module more and its tax: 212.00 and 7.25 % of it.
+    // One more module with its tax: 212.00 and 7.25 % of it.
     assert!(hand.sees("$14,930.39 → $15,157.76, +$227.37"));
     let file = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/data/harbour-supply.xlsx");
     hand.press("Add a price list…");
@@ -272,9 +272,9 @@ fn two_orders_and_two_suppliers_stand_beside_each_other() {
     assert!(hand.sees("Without a price, and not in the total: FH-107, FH-130"));
 }
 
-/// Frames go on after the row is pointed at: the drawing is painted before the window, and must know.
+/// Runs more frames after pointing at the row: the drawing is painted before the pane, and must know.
 #[test]
-fn a_row_that_is_pointed_at_stays_lit_in_the_frames_after() {
+fn a_hovered_row_stays_highlighted_in_later_frames() {
     let mut hand = opened();
     let at = hand.harness.get_by_label("FH-102").rect().center();
     hand.harness.hover_at(at);
@@ -301,7 +301,7 @@ fn delete_in_the_window_leaves_the_roof_behind_it_alone() {
     hand.key(Key::ArrowRight);
     assert!(hand.job() == before, "what is held behind the window was changed");
     assert!(hand.editor().said().contains("press there first"), "{}", hand.editor().said());
-    // With the window closed the key is for the drawing again.
+    // With the pane closed the key is for the drawing again.
     hand.key(Key::O);
     hand.key(Key::Delete);
     assert!(hand.job().blocks.is_empty());

@@ -1,4 +1,4 @@
-//! The lines of the order as a table that one works in all day.
+//! The lines of the order as a table for everyday work.
 
 use crate::hand::{Hand, Kept};
 use crate::rules::fill;
@@ -6,7 +6,7 @@ use egui::accesskit::Role;
 use egui::{Key, Rect};
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// What the rows say, from above, that lie within the table.
+/// The texts of the visible rows, from the top.
 fn rows(hand: &Hand) -> Vec<String> {
     let table = hand.harness.get_by_role_and_label(Role::Table, "Lines of the order").rect();
     let mut rows: Vec<(Rect, String)> = hand
@@ -25,7 +25,7 @@ fn list(hand: &mut Hand, which: &str) {
     hand.press(which);
 }
 
-/// Switches one module of the sample off, on the drawing.
+/// Switches off one module of the sample, on the drawing.
 fn fewer_modules(hand: &mut Hand) {
     let before = hand.editor().document().plan().summary.modules;
     hand.click_plan(5.0, 1.5);
@@ -35,7 +35,7 @@ fn fewer_modules(hand: &mut Hand) {
 }
 
 #[test]
-fn thirty_lines_stand_beside_a_narrow_drawing_at_1366_by_768() {
+fn thirty_lines_fit_beside_a_narrow_drawing_at_1366_by_768() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     list(&mut hand, "Without headings");
@@ -46,7 +46,7 @@ fn thirty_lines_stand_beside_a_narrow_drawing_at_1366_by_768() {
 }
 
 #[test]
-fn keys_walk_the_rows_and_the_table_scrolls_along() {
+fn keys_select_rows_and_the_table_scrolls_along() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     list(&mut hand, "Without headings");
@@ -87,9 +87,9 @@ fn a_screen_reader_reads_a_row_and_presses_it() {
     assert!(hand.sees("Waste, %"), "the row did not open");
 }
 
-/// All lines are rows of the table, those out of sight too, and what stands in a row in sight is in its cells.
+/// All lines are rows of the table, including invisible ones, and the contents of a visible row are in its cells.
 #[test]
-fn the_table_is_told_as_a_table() {
+fn the_order_is_a_table_for_screen_readers() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     let table = hand.harness.get_by_role_and_label(Role::Table, "Lines of the order");
@@ -106,7 +106,7 @@ fn the_table_is_told_as_a_table() {
         cells.iter().any(|cell| cell.children_recursive().any(|n| n.accesskit_node().role() == role))
     };
     assert!(holds(Role::CheckBox) && holds(Role::TextInput) && holds(Role::Label));
-    // A press on the last one brings it into sight.
+    // Activating the last one scrolls it into view.
     let last = below(Role::Row).last().unwrap();
     let words = last.accesskit_node().label().unwrap();
     let bottom = table.rect().bottom();
@@ -121,7 +121,7 @@ fn the_table_is_told_as_a_table() {
 }
 
 #[test]
-fn what_changed_since_the_order_was_looked_at_is_told_until_it_was_seen() {
+fn changes_since_the_order_was_viewed_are_shown_until_seen() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     assert!(!hand.sees("since you last looked"));
@@ -160,7 +160,7 @@ fn a_pinned_moment_stays_while_the_order_is_closed_and_opened() {
 }
 
 #[test]
-fn what_a_person_changed_is_marked_and_listed() {
+fn manual_changes_are_marked_and_listed() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     fill(&mut hand, "Packages of FH-102", "5");
@@ -175,7 +175,7 @@ fn what_a_person_changed_is_marked_and_listed() {
     let has = |number: &str| listed.iter().any(|row| row.starts_with(number));
     assert_eq!(listed.len(), 3, "{listed:?}");
     assert!(has("FH-102") && has("FH-104") && has("FH-110"));
-    // Back to the price of the list it is no change.
+    // Setting the price back to that of the list removes the change.
     fill(&mut hand, "Price of FH-104", "58.40");
     assert_eq!(rows(&hand).len(), 2);
     fill(&mut hand, "Waste of FH-110", "");
@@ -183,7 +183,7 @@ fn what_a_person_changed_is_marked_and_listed() {
 }
 
 #[test]
-fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
+fn the_total_expands_and_says_what_it_lacks() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     fill(&mut hand, "Price of FH-103", "");
@@ -204,7 +204,7 @@ fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
     for (_, cost) in takeoff.cost_by_group() {
         assert!(hand.sees(&chalkcourse_telling::order::show_money(cost)), "{cost}");
     }
-    // What is unfolded is kept, and so are the columns.
+    // The expanded state and the columns are stored.
     hand.press("Columns");
     hand.harness.get_by_role_and_label(Role::CheckBox, "Need").click();
     hand.harness.run();
@@ -219,7 +219,7 @@ fn the_total_unfolds_into_its_parts_and_says_what_it_lacks() {
 }
 
 #[test]
-fn another_suppliers_list_is_taken_in_one_step() {
+fn another_suppliers_list_is_adopted_in_one_step() {
     let mut hand = Hand::sized(1366.0, 768.0);
     hand.key(Key::O);
     let before = hand.job();

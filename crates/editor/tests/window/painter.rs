@@ -1,5 +1,5 @@
-//! Draws a window into a picture without a graphics card: triangles with a texture and colours between their corners, as the
-//! toolkit hands them to every painter. Only what the pictures of this folder need: no callbacks, textures at the nearest point.
+//! Renders a window without a graphics card: triangles with texture and interpolated colours, as the toolkit passes
+//! them to every painter. Only what the pictures of this folder need: no callbacks, and nearest-point texture lookup.
 
 use egui::epaint::{ImageDelta, Mesh, Primitive, Vertex};
 use egui::{Color32, FullOutput, ImageData, Rect, TextureId, TexturesDelta};

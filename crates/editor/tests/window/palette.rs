@@ -3,7 +3,7 @@ use chalkcourse::Selection;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 
-/// With keys alone: find, look down the list, carry out, leave.
+/// By keyboard only: search, move down the list, activate, leave.
 #[test]
 fn a_command_is_found_by_its_words_and_carried_out() {
     let mut hand = Hand::new();
@@ -23,7 +23,7 @@ fn a_command_is_found_by_its_words_and_carried_out() {
 }
 
 #[test]
-fn what_cannot_be_done_now_is_not_done() {
+fn disabled_commands_do_nothing() {
     let mut hand = Hand::empty();
     hand.chord(Modifiers::COMMAND, Key::F);
     hand.type_text("fill");

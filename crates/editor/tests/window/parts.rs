@@ -16,7 +16,7 @@ fn draw(hand: &mut Hand, choices: &[&str], corners: &[(f64, f64)]) {
     hand.key(Key::Enter);
 }
 
-/// A gable house of 16 × 8 m as a live part, held.
+/// A gable house of 16 × 8 m as a part, selected.
 fn house() -> (Hand, PartId) {
     let mut hand = Hand::empty();
     draw(&mut hand, &["Whole roof", "Gables"], &WALLS);
@@ -38,7 +38,7 @@ fn fill(hand: &mut Hand, label: &str, typed: &str) {
 }
 
 #[test]
-fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
+fn dragging_a_corner_raises_the_roof_as_it_moves() {
     let (mut hand, id) = house();
     let before = hand.job();
     let corner = part(&hand, id).outline.outer[2];
@@ -50,7 +50,7 @@ fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
     hand.drop(to);
     assert!(part(&hand, id).outline.outer[2].distance(corner + dvec2(2.0, 1.5)) < 0.1);
     assert!(matches!(hand.editor().selection(), Selection::Part(_, PartPlace::Corner { corner: 2, .. })));
-    // by keys: 1 ft east
+    // By keys: 1 ft east.
     let at = part(&hand, id).outline.outer[2];
     hand.chord(Modifiers::SHIFT, Key::ArrowRight);
     assert!(part(&hand, id).outline.outer[2].distance(at + dvec2(feet(1.0), 0.0)) < 1e-9);
@@ -60,9 +60,9 @@ fn a_corner_that_is_dragged_raises_the_roof_while_it_moves() {
 }
 
 #[test]
-fn corners_come_and_go_and_the_whole_part_is_dragged() {
+fn corners_are_added_and_removed_and_a_whole_part_is_dragged() {
     let (mut hand, id) = house();
-    // a double click on the south wall line
+    // A double click on the south wall line.
     let side = hand.at(dvec2(3.0, -4.0));
     hand.double_click(side);
     assert_eq!(part(&hand, id).outline.outer.len(), 5);
@@ -76,7 +76,7 @@ fn corners_come_and_go_and_the_whole_part_is_dragged() {
     assert!(after.distance(before + dvec2(2.0, 1.0)) < 0.1, "{before} to {after}");
     hand.key(Key::Escape);
     assert_eq!(hand.editor().selection(), Selection::Nothing);
-    // chosen again from the list of parts
+    // Selected again in the list of parts.
     hand.press("Main");
     assert_eq!(hand.editor().selection(), Selection::Part(id, PartPlace::Whole));
     hand.key(Key::Delete);
@@ -97,7 +97,7 @@ fn pitches_ends_and_overhangs_are_typed() {
     assert!(part(&hand, id).sides[0].iter().all(|side| (side.overhang.feet() - 2.0).abs() < 1e-9));
     fill(&mut hand, "Eaves", "10'");
     assert!((part(&hand, id).eave_height.feet() - 10.0).abs() < 1e-9);
-    // the east gable becomes a hip
+    // The east gable becomes a hip.
     assert_eq!(part(&hand, id).sides[0][1].treatment, Treatment::Gable);
     hand.harness.get_by_label("Stands on side 2").scroll_to_me();
     hand.harness.run();
@@ -106,7 +106,7 @@ fn pitches_ends_and_overhangs_are_typed() {
     hand.press("slope");
     assert!(matches!(part(&hand, id).sides[0][1].treatment, Treatment::Slope(_)));
     assert!(hand.editor().document().plan().lines().contains_key(&EdgeKind::Hip));
-    // what makes no roof is refused with the place and the words, and changes nothing
+    // Settings that make no roof are rejected with the location and a message, and change nothing.
     let before = hand.job();
     fill(&mut hand, "Overhang, all", "-1'");
     assert_eq!(hand.job(), before);
@@ -125,7 +125,7 @@ fn a_dormer_a_porch_and_a_chimney_are_drawn_over_the_roof() {
     assert!(job.parts[1].eave_height > job.parts[0].eave_height);
     assert_eq!(job.parts[2].sides[0][2].treatment, Treatment::Wall);
     assert!(job.parts[3].cricket.is_some());
-    // they go with the house when it is dragged
+    // They move with the house when it is dragged.
     hand.harness.get_by_label("Main").scroll_to_me();
     hand.harness.run();
     hand.press("Main");
@@ -155,12 +155,12 @@ fn a_part_that_is_set_free_leaves_drawn_faces() {
 }
 
 #[test]
-fn a_footprint_that_makes_no_roof_is_told() {
+fn a_footprint_without_a_valid_roof_is_reported() {
     let mut hand = Hand::empty();
     draw(&mut hand, &["Whole roof"], &[(-4.0, -4.0), (4.0, -4.0), (-4.0, 4.0), (5.0, 3.0)]);
     assert!(hand.job().parts.is_empty());
     assert!(hand.sees("two sides meet at"));
-    // while a corner is dragged over the far side, the last roof that made sense stays
+    // While a corner is dragged over the far side, the last valid roof is kept.
     let (mut hand, id) = house();
     let corner = part(&hand, id).outline.outer[2];
     let (from, to) = (hand.at(corner), hand.at(dvec2(-2.0, -7.0)));
@@ -172,7 +172,7 @@ fn a_footprint_that_makes_no_roof_is_told() {
 }
 
 #[test]
-fn a_courtyard_is_drawn_into_a_raised_house_and_taken_away() {
+fn a_courtyard_is_drawn_into_a_raised_house_and_removed() {
     let (mut hand, id) = house();
     let before = hand.job();
     let covered = |hand: &Hand| hand.editor().document().plan().summary.plan_area;
@@ -182,9 +182,9 @@ fn a_courtyard_is_drawn_into_a_raised_house_and_taken_away() {
     assert_eq!((court.outline.holes.len(), court.sides.len()), (1, 2), "{}", hand.editor().said());
     let numbers: std::collections::BTreeSet<u32> = court.sides.iter().flatten().map(|side| side.id).collect();
     assert_eq!(numbers.len(), 7, "each side has its number");
-    // 4 m by 3 m in a triangle, less the overhang that reaches into it from three sides.
+    // 4 m by 3 m in a triangle, less the overhang that extends into it from three sides.
     assert!(covered(&hand) < whole - 1.0, "{} of {whole}", covered(&hand));
-    // One outside the walls, or across them, is told.
+    // One outside the walls, or across them, is rejected.
     draw(&mut hand, &["Hole"], &[(-7.0, 2.5), (-5.0, 2.5), (-6.0, 5.0)]);
     assert!(hand.sees("a courtyard inside the walls of one part"));
     // Three corners, and the tool.

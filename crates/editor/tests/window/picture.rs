@@ -27,7 +27,7 @@ fn write_picture(path: &Path, width: u32, height: u32, shade: u8) {
     DynamicImage::ImageRgb8(picture).save_with_format(path, format).unwrap();
 }
 
-/// Lets the thread that reads finish.
+/// Waits for the reading thread.
 fn wait(hand: &mut Hand, until: impl Fn(&Hand) -> bool) {
     let end = Instant::now() + Duration::from_secs(20);
     while !until(hand) {
@@ -87,7 +87,7 @@ fn a_dropped_picture_is_scaled_by_two_points_and_a_length() {
 }
 
 #[test]
-fn it_is_moved_turned_cropped_dimmed_and_taken_away() {
+fn a_picture_is_moved_rotated_cropped_faded_and_removed() {
     let folder = tempfile::tempdir().unwrap();
     let mut hand = with_picture(folder.path());
     let first = laid(&hand);
@@ -126,7 +126,7 @@ fn it_is_moved_turned_cropped_dimmed_and_taken_away() {
     assert!(hand.sees("drop it on the window"));
 }
 
-/// A line that was clicked along an eave is made to run square.
+/// A line clicked along an eave is made to run square.
 #[test]
 fn a_line_is_made_square() {
     let folder = tempfile::tempdir().unwrap();
@@ -143,7 +143,7 @@ fn a_line_is_made_square() {
 }
 
 #[test]
-fn a_picture_that_is_gone_or_another_by_now_is_told() {
+fn a_missing_or_changed_picture_is_reported() {
     let folder = tempfile::tempdir().unwrap();
     let picture = folder.path().join("roof.png");
     let mut hand = with_picture(folder.path());
@@ -178,7 +178,7 @@ fn a_picture_that_is_gone_or_another_by_now_is_told() {
 }
 
 #[test]
-fn what_is_no_picture_is_refused_and_changes_nothing() {
+fn a_file_that_is_not_a_picture_is_refused() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("notes.png");
     std::fs::write(&path, "no picture at all").unwrap();
@@ -188,7 +188,7 @@ fn what_is_no_picture_is_refused_and_changes_nothing() {
     wait(&mut hand, |hand| hand.sees("neither a PNG nor a JPEG"));
     hand.press("OK");
     assert_eq!(hand.job(), before);
-    // by the path dialog, a JPEG
+    // By the path dialog, a JPEG.
     let photo = folder.path().join("photo.jpg");
     write_picture(&photo, 64, 48, 90);
     hand.key(Key::U);

@@ -1,10 +1,10 @@
-//! What a screen reader reads of the drawing and of what follows from it, in order: a text outline of the roof.
+//! What a screen reader reads of the drawing and the lists, in order: a text outline of the roof.
 
 use crate::hand::Hand;
 use egui::Role;
 use egui_kittest::kittest::{NodeT, Queryable};
 
-/// Role and words of everything with words, as the tree has it.
+/// Role and name of every named node, in tree order.
 fn outline(hand: &Hand) -> Vec<(Role, String)> {
     let nodes = hand.harness.query_all_by(|node| node.label().is_some());
     nodes.filter_map(|node| Some((node.accesskit_node().role(), node.accesskit_node().label()?))).collect()
@@ -32,9 +32,9 @@ fn the_roof_is_read_out_face_by_face_then_what_is_on_it() {
     assert!(all[start + 1..start + 8].iter().all(|(role, _)| *role == Role::ListItem));
 }
 
-/// A finding is one sentence with its weight first; its moves are buttons with the whole words.
+/// A finding is one sentence that starts with its severity; its fixes are buttons with their full text.
 #[test]
-fn findings_are_read_out_with_their_weight() {
+fn findings_are_read_out_with_their_severity() {
     let hand = Hand::new();
     let all = outline(&hand);
     let findings: Vec<&String> =
@@ -43,7 +43,7 @@ fn findings_are_read_out_with_their_weight() {
     assert!(findings[0].contains("chimney") && findings[0].contains("cricket"), "{findings:?}");
 }
 
-/// Nothing that can be pressed, typed in or chosen is without a name, in any of the windows.
+/// Everything that can be clicked, typed into or chosen has a name, in all panes and windows.
 #[test]
 fn everything_that_can_be_used_has_a_name() {
     let mut hand = Hand::new();

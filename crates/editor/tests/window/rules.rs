@@ -13,7 +13,7 @@ pub(crate) fn menu(hand: &mut Hand, menu: &str, item: &str) {
     hand.press(item);
 }
 
-/// Presses what may have to be scrolled to.
+/// Clicks an item after scrolling to it.
 fn press_in_list(hand: &mut Hand, label: &str) {
     hand.harness.get_by_label(label).scroll_to_me();
     hand.harness.run();
@@ -33,7 +33,7 @@ pub(crate) fn fill(hand: &mut Hand, field: &str, typed: &str) {
     hand.key(Key::Enter);
 }
 
-/// Drags the sample's block up, towards the ridge, until the ridge setback is broken.
+/// Drags the sample's block up towards the ridge, until the ridge setback is violated.
 fn break_the_ridge_setback(hand: &mut Hand) {
     let job = hand.job();
     let at = job.faces[0].plane().to_plan(job.blocks[0].at + dvec2(0.8, 0.5));
@@ -51,7 +51,7 @@ fn a_rule_that_is_switched_off_finds_nothing_until_undo() {
     menu(&mut hand, "File", "Rule book…");
     hand.press("Rules");
     let title = chalkcourse_rules::RULES.iter().find(|rule| rule.code == "setback").unwrap();
-    // The cards of its findings say what it is about too.
+    // The cards of its findings name it too.
     let title = chalkcourse_telling::title(title);
     hand.harness.get_by_role_and_label(egui::accesskit::Role::CheckBox, title).scroll_to_me();
     hand.harness.run();
@@ -78,7 +78,7 @@ fn a_wider_setback_is_a_step_that_finds_something_and_names_the_office() {
     assert!(findings(&hand).iter().any(|f| f.rule == "setback"), "{:?}", findings(&hand));
     hand.chord(Modifiers::COMMAND, Key::Z);
     assert_eq!(hand.job(), before);
-    // Nonsense is told where it was typed, and changes nothing.
+    // An invalid value is reported at the field, and changes nothing.
     fill(&mut hand, "Share of a lower edge that hooks in", "120 %");
     assert!(hand.sees("Type a share"));
     assert_eq!(hand.job(), before);
@@ -103,7 +103,7 @@ fn a_filter_hides_and_says_what_it_hides() {
 }
 
 #[test]
-fn what_was_not_checked_is_told_and_the_site_changes_it() {
+fn unchecked_rules_are_listed_and_site_facts_change_that() {
     let mut hand = Hand::new();
     let rules = chalkcourse_telling::checked(&hand.job());
     let on = rules.iter().filter(|rule| rule.on).count();
@@ -155,7 +155,7 @@ fn the_checklist_opens_and_is_copied() {
         assert!(hand.sees(words), "{words}");
     }
     hand.harness.get_by_label("Copy").click();
-    // The words are on the clipboard in the frame of the click.
+    // The text is on the clipboard in the frame of the click.
     hand.harness.run_steps(2);
     hand.harness.run();
     assert_eq!(hand.editor().said(), "The checklist is on the clipboard.");
@@ -187,7 +187,7 @@ fn pathways_and_costs_are_shown_when_asked_for() {
 }
 
 #[test]
-fn a_part_of_the_book_is_taken_out_and_put_in_again() {
+fn a_part_of_the_book_is_removed_and_added_again() {
     let mut hand = Hand::new();
     let before = hand.job();
     menu(&mut hand, "File", "Rule book…");
@@ -208,7 +208,7 @@ fn a_part_of_the_book_is_taken_out_and_put_in_again() {
 }
 
 #[test]
-fn the_deck_is_written_down_and_checked() {
+fn the_deck_is_entered_and_checked() {
     let mut hand = Hand::new();
     hand.press("House and place");
     hand.harness.get_by_label("Sheathing").scroll_to_me();
@@ -231,7 +231,7 @@ fn zones_of_wind_are_shown_when_asked_for() {
 }
 
 #[test]
-fn each_rule_stands_beside_its_sketch() {
+fn each_rule_is_shown_with_its_sketch() {
     let mut hand = Hand::new();
     menu(&mut hand, "File", "Rule book…");
     hand.press("Rules");

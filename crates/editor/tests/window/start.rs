@@ -1,6 +1,6 @@
 use std::process::Command;
 
-/// Where there is no display the program says so in a line that names the other program, and does not panic.
+/// Without a display the program prints one line that mentions the command line program, and does not panic.
 #[cfg(all(unix, not(target_os = "macos")))]
 #[test]
 fn without_a_display_one_line_says_what_to_do() {

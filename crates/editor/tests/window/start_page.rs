@@ -1,4 +1,4 @@
-//! What a window begins with.
+//! The start page.
 
 use crate::hand::{Hand, Kept};
 use chalkcourse::Options;
@@ -6,7 +6,7 @@ use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable;
 use std::path::Path;
 
-/// As after a first start in which jobs were opened.
+/// Settings after a first start in which jobs were opened.
 fn remembering(recent: &[&Path]) -> Kept {
     let mut memory = Kept::default();
     let recent: Vec<String> = recent.iter().map(|path| format!("{:?}", path.to_str().unwrap())).collect();
@@ -26,7 +26,7 @@ fn the_first_window_opens_the_demo_roof() {
 }
 
 #[test]
-fn later_ones_begin_with_the_last_job_and_those_before() {
+fn later_starts_show_recent_jobs() {
     let (last, before) = (sample("quarry-lane"), sample("low-barn"));
     let gone = Path::new("/nowhere/at-all.chalk.json");
     let mut hand = Hand::remembering(Options::default(), remembering(&[&last, &before, gone]));
@@ -47,7 +47,7 @@ fn later_ones_begin_with_the_last_job_and_those_before() {
 }
 
 #[test]
-fn it_is_never_in_the_way_of_a_file() {
+fn the_start_page_is_skipped_if_a_file_is_given() {
     let options = Options { open: Some(sample("low-barn")), ..Options::default() };
     let hand = Hand::remembering(options, remembering(&[&sample("quarry-lane")]));
     assert_eq!(hand.job().name, "Low Barn");
@@ -55,7 +55,7 @@ fn it_is_never_in_the_way_of_a_file() {
 }
 
 #[test]
-fn from_it_walls_are_drawn_at_once() {
+fn walls_can_be_drawn_from_the_start_page() {
     let mut hand = Hand::remembering(Options::default(), remembering(&[]));
     assert!(!hand.sees("Go on with the last job"), "there is none");
     hand.harness.get_by_label_contains("Raise a roof over the walls").click();
@@ -66,7 +66,7 @@ fn from_it_walls_are_drawn_at_once() {
     assert_eq!(hand.job().faces.len(), 2, "{}", hand.editor().said());
 }
 
-/// By keys alone: the first thing on the page is reached and pressed.
+/// By keyboard only: the first item on the page is reached and activated.
 #[test]
 fn its_jobs_are_opened_by_keys() {
     let last = sample("low-barn");

@@ -1,4 +1,4 @@
-//! The list of steps: what was done can be seen, and come back to.
+//! The list of steps: earlier states can be seen, and returned to.
 
 use crate::block::select;
 use crate::hand::Hand;
@@ -19,7 +19,7 @@ fn press_step(hand: &mut Hand, words: &str) {
 }
 
 #[test]
-fn a_press_on_a_step_goes_there_and_what_was_done_otherwise_is_kept() {
+fn clicking_a_step_goes_there_and_keeps_other_branches() {
     let mut hand = Hand::new();
     select(&mut hand);
     let start = left_of_a(&hand);
@@ -30,7 +30,7 @@ fn a_press_on_a_step_goes_there_and_what_was_done_otherwise_is_kept() {
     hand.key(Key::Escape);
     hand.key(Key::H);
     assert!(hand.sees("Steps taken") && hand.sees("1.  open"));
-    // Back, and something else in its place.
+    // Back, and something else instead.
     press_step(&mut hand, "1.  open");
     assert!((left_of_a(&hand) - start).abs() < 1e-12);
     assert!(hand.editor().said().contains("1.  open"), "{}", hand.editor().said());
@@ -43,7 +43,7 @@ fn a_press_on_a_step_goes_there_and_what_was_done_otherwise_is_kept() {
     assert!(left < start);
     hand.key(Key::H);
     assert!(hand.sees("left aside"));
-    // The step that was left is still there.
+    // The abandoned step is still there.
     press_step(&mut hand, "2.  nudge");
     assert!((left_of_a(&hand) - right).abs() < 1e-12);
     press_step(&mut hand, "3.  nudge");

@@ -10,7 +10,7 @@ fn fill(hand: &mut Hand, label: &str, typed: &str) {
     hand.type_text(typed);
 }
 
-/// Two faces by typed lengths alone, the second against the ridge of the first; each is one step.
+/// Two faces by typed lengths only, the second against the ridge of the first; each is one step.
 #[test]
 fn a_gable_is_typed_from_a_tape() {
     let mut hand = Hand::empty();
@@ -28,7 +28,7 @@ fn a_gable_is_typed_from_a_tape() {
     let eave = job.faces[0].outline.outer[0].distance(job.faces[0].outline.outer[1]);
     assert!((eave - feet(60.0 + 0.5 / 12.0)).abs() < 1e-9, "{eave}");
 
-    // The top of the first is the side that the second is laid against.
+    // The second face is put against the top side of the first.
     let top = &job.faces[0].outline.outer;
     let on_top = top[2] + (top[3] - top[2]) * 0.2;
     hand.click_plan(on_top.x, on_top.y);
@@ -50,7 +50,7 @@ fn a_gable_is_typed_from_a_tape() {
 }
 
 #[test]
-fn what_a_tape_cannot_have_said_is_told_and_adds_nothing() {
+fn impossible_measurements_are_reported_and_add_nothing() {
     let mut hand = Hand::empty();
     hand.draw_face();
     hand.press("From measurements…");
@@ -82,7 +82,7 @@ fn a_polygon_is_typed_with_its_diagonals() {
     hand.harness.get_by_label("Form").click();
     hand.harness.run();
     hand.press("Any, with diagonals");
-    // a house-shaped gable wall: 20 wide, 10 to the shoulders, peak 5 above their middle
+    // A house-shaped gable wall: 20 wide, 10 to the shoulders, peak 5 above their middle.
     for (label, typed) in [
         ("a   Eave", "20'"),
         ("b   Side 2–3", "10'"),

@@ -1,11 +1,11 @@
-//! How large what is pressed is.
+//! The size of click targets.
 
 use crate::hand::Hand;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::NodeT;
 
-/// Everything that can be pressed or typed into is at least 24 by 24 points (WCAG 2.2, 2.5.8; from memory), but for words within a
-/// sentence and things on the drawing, which are as large as they are.
+/// Clickable items and fields smaller than 24 by 24 points (WCAG 2.2, 2.5.8; from memory), except links within a
+/// sentence and objects on the drawing, which have their own size.
 fn too_small(hand: &Hand) -> Vec<String> {
     use egui::accesskit::Role;
     let pressed = [
@@ -24,7 +24,7 @@ fn too_small(hand: &Hand) -> Vec<String> {
         let it = node.accesskit_node();
         it.bounding_box()?;
         let rect = node.rect();
-        // The toolkit draws this one 14 points wide and takes presses up to 5 points beside it: 24 in all.
+        // The toolkit draws this one 14 points wide and accepts clicks up to 5 points beside it: 24 in all.
         if it.label().as_deref() == Some("Close window") {
             return None;
         }
@@ -36,7 +36,7 @@ fn too_small(hand: &Hand) -> Vec<String> {
 }
 
 #[test]
-fn what_is_pressed_is_at_least_24_points_wide_and_high() {
+fn click_targets_are_at_least_24_points_wide_and_high() {
     let mut hand = Hand::new();
     let check = |hand: &Hand, when: &str| {
         let small = too_small(hand);

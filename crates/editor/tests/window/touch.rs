@@ -1,4 +1,4 @@
-//! Fingers: two of them move the view, one held down is a right click, and what they take hold of is large enough.
+//! Touch input: two fingers move the view, a long press is a right click, and handles are large enough.
 
 use crate::block::select;
 use crate::hand::Hand;
@@ -10,7 +10,7 @@ fn touch(hand: &mut Hand, finger: u64, phase: TouchPhase, pos: Pos2) {
     hand.harness.input_mut().events.push(event);
 }
 
-/// The first finger is the pointer too, as window systems tell it.
+/// The first finger is also reported as the pointer, as window systems do.
 fn first(hand: &mut Hand, phase: TouchPhase, pos: Pos2) {
     touch(hand, 0, phase, pos);
     let events = &mut hand.harness.input_mut().events;
@@ -31,10 +31,10 @@ fn middle_of_a(hand: &Hand) -> Pos2 {
     hand.at(face.plane.to_plan(placed.bounds.unwrap().centre() + dvec2(0.3, 0.3)))
 }
 
-/// Two fingers that part and wander: the roof between them grows and goes with them; the block that the first one came down on
-/// stays where it is, and nothing is a step.
+/// Two fingers that move apart and wander: the roof between them is zoomed and moved along; the block under the first
+/// finger stays in place, and there is no step.
 #[test]
-fn two_fingers_move_the_view_and_not_the_roof() {
+fn two_fingers_move_the_view_but_not_the_roof() {
     let mut hand = Hand::new();
     let before = hand.job();
     let at = middle_of_a(&hand);
@@ -62,7 +62,7 @@ fn two_fingers_move_the_view_and_not_the_roof() {
 }
 
 #[test]
-fn a_finger_held_down_opens_the_menu_of_a_right_click() {
+fn a_long_press_opens_the_context_menu() {
     let mut hand = Hand::new();
     let at = middle_of_a(&hand);
     first(&mut hand, TouchPhase::Start, at);
@@ -73,9 +73,9 @@ fn a_finger_held_down_opens_the_menu_of_a_right_click() {
     assert!(hand.editor().document().history().undo_label().is_none());
 }
 
-/// 16 points beside a handle: a miss for the mouse, on it for a finger.
+/// 16 points beside a handle: a miss for the mouse, a hit for a finger.
 #[test]
-fn handles_are_as_large_as_fingers_once_one_was_seen() {
+fn handles_are_larger_after_touch_input() {
     let columns = |hand: &Hand| hand.job().blocks[0].columns;
     let drag = |hand: &mut Hand, touched: bool| {
         select(hand);

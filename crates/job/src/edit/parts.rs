@@ -1,4 +1,4 @@
-//! Edits of the parts of a house: what of the job goes with them before their roof is raised again.
+//! Edits of the parts of a house: what has to move with them before their roof is raised again.
 
 use super::take_number;
 use crate::check::check_part;
@@ -7,8 +7,8 @@ use chalkcourse_geometry::DVec2;
 use chalkcourse_words::later as words;
 use std::collections::BTreeSet;
 
-/// Puts a part. The datums of its faces go with their wall lines, so that what lies on them keeps its distance to the
-/// eave; a datum whose wall line stays, stays.
+/// Adds or replaces a part. The datums of its faces move with their wall lines, so that what is on them keeps its
+/// distance from the eave; if the wall line stays, so does the datum.
 pub(super) fn put(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError> {
     check_part(part)?;
     take_number(job, part.id.0)?;
@@ -33,21 +33,21 @@ pub(super) fn put(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError>
     Ok(())
 }
 
-/// A point that goes with a wall line: it keeps its distance to the line, and moves as little as that allows.
+/// A point moved with a wall line: it keeps its distance from the line, and moves as little as possible.
 fn carried(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
     let away = |line: (DVec2, DVec2)| {
         let unit = (line.1 - line.0).normalize_or_zero();
         (unit.perp_dot(datum - line.0), unit)
     };
     let ((before, _), (after, unit)) = (away(old), away(new));
-    // Along its own line a corner may be dragged freely: rounding must not creep into the datum.
+    // Dragging a corner along its own line must not accumulate rounding errors in the datum.
     if (before - after).abs() < 1e-9 || unit == DVec2::ZERO {
         return datum;
     }
     datum + unit.perp() * (before - after)
 }
 
-/// Takes a part away with its faces, and the blocks on them.
+/// Removes a part with its faces and the blocks on them.
 pub(super) fn remove(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     let before = job.parts.len();
     job.parts.retain(|part| part.id != id);
@@ -63,7 +63,7 @@ pub(super) fn remove(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     Ok(())
 }
 
-/// Moves parts as they are, with all that stands on them.
+/// Moves parts without changing them, with everything on them.
 pub(super) fn relocate(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> Result<(), EditError> {
     for id in ids {
         if job.part(*id).is_none() {
@@ -82,7 +82,7 @@ pub(super) fn relocate(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> R
     for face in job.faces.iter_mut().chain(&mut job.resting) {
         if face.from.is_some_and(|from| moves(from.part)) {
             face.datum = how.of(face.datum);
-            // So that its sides are found again where they went.
+            // So that its sides are matched at the new position.
             face.outline = face.outline.map(|p| how.of(p));
         }
     }
@@ -93,8 +93,8 @@ pub(super) fn relocate(job: &mut Job<Face>, ids: &[PartId], how: &PlanMove) -> R
     Ok(())
 }
 
-/// Turns the faces of a part into drawn ones, with those of all parts that they meet: alone, its hole in the roof
-/// below would close under it.
+/// Converts the faces of a part to drawn ones, along with those of all parts joined to it: otherwise the hole that it
+/// makes in the roof below would close under it.
 pub(super) fn free(job: &mut Job<Face>, id: PartId) -> Result<(), EditError> {
     if job.part(id).is_none() {
         return Err(EditError::Missing { what: words::job::PART, number: id.0 });

@@ -1,19 +1,19 @@
-//! Corners of a face that come, go and move, with the numbers of its sides and what was decided for them.
+//! Adding, removing and moving corners of a face, along with its side ids and the settings for them.
 
 use super::{Face, Overrule};
 use chalkcourse_geometry::{DVec2, EdgeKind, SideId, Sides};
 use std::collections::BTreeMap;
 
 impl Face {
-    /// The face with a corner moved; `None` where there is no such corner.
+    /// The face with a corner moved; `None` if there is no such corner.
     pub fn with_corner_moved(&self, ring: usize, corner: usize, to: DVec2) -> Option<Self> {
         let mut face = self.with_numbers();
         *face.ring_mut(ring)?.get_mut(corner)? = to;
         Some(face)
     }
 
-    /// The face with a new corner on a side; `None` where there is no such side. The longer of the two stretches is the side
-    /// that was there, and what a person said of its kind holds for both.
+    /// The face with a new corner on a side; `None` if there is no such side. The longer piece keeps the side's id, and
+    /// both keep its user-set kind.
     pub fn with_corner_added(&self, ring: usize, side: usize, at: DVec2) -> Option<Self> {
         let mut face = self.with_numbers();
         let (.., a, b) = self.outline.sides().find(|&(r, s, ..)| (r, s) == (ring, side))?;
@@ -27,8 +27,8 @@ impl Face {
         Some(face)
     }
 
-    /// The face without a corner: the sides before and after it become one, which has the number of the longer. A ring of
-    /// three keeps its corners: `None`.
+    /// The face without a corner: the two sides that meet there become one, with the id of the longer. `None` for a
+    /// ring of three corners.
     pub fn without_corner(&self, ring: usize, corner: usize) -> Option<Self> {
         let mut face = self.with_numbers();
         let corners = face.ring_mut(ring)?;
@@ -39,7 +39,7 @@ impl Face {
         let (before, at, after) = (corners[(corner + n - 1) % n], corners[corner], corners[(corner + 1) % n]);
         corners.remove(corner);
         let (lost, kept) = face.sides.join(ring, corner, (before.distance(at), at.distance(after)))?;
-        // Where both sides had been said to be the same, nothing that was said is lost.
+        // If both sides had the same user-set kind, nothing is lost.
         if face.overruled_kind(lost) == face.overruled_kind(kept) {
             face.overruled.retain(|o| o.side != lost);
         }
@@ -54,7 +54,7 @@ impl Face {
         face
     }
 
-    /// The face without the `ring`-th hole, from 1; `None` where there is no such hole.
+    /// The face without the `ring`-th hole, from 1; `None` if there is no such hole.
     pub fn without_hole(&self, ring: usize) -> Option<Self> {
         let mut face = self.with_numbers();
         let hole = ring.checked_sub(1).filter(|hole| *hole < face.outline.holes.len())?;
@@ -63,7 +63,7 @@ impl Face {
         Some(face)
     }
 
-    /// The face with the kind of a side decided, or with `None` left to be worked out again.
+    /// The face with the kind of a side set by the user, or with `None` determined automatically again.
     pub fn with_side_overruled(&self, side: SideId, kind: Option<EdgeKind>) -> Self {
         let mut face = self.with_numbers();
         face.overruled.retain(|o| o.side != side);
@@ -72,14 +72,14 @@ impl Face {
         face
     }
 
-    /// What a person said that a side is.
+    /// The user-set kind of a side.
     pub fn overruled_kind(&self, side: SideId) -> Option<EdgeKind> {
         self.overruled.iter().find(|o| o.side == side).map(|o| o.kind)
     }
 
-    /// Gives its sides the numbers that they have in the face whose place it takes. What was written without numbers, or not
-    /// with one for each side, gets those of the sides that are found again; a number that was lost there is replaced by a
-    /// new one, here and in all that names it.
+    /// Takes over the side ids of the face that this one replaces. If this face has no ids, or not one for each side,
+    /// sides are matched by shape; an id that was deleted there is replaced by a new one, here and wherever it is
+    /// referred to.
     pub(crate) fn settle_sides(&mut self, there: Option<&Self>) {
         if !self.sides.fit(&self.outline) {
             self.sides = match there {
@@ -123,7 +123,7 @@ mod tests {
     use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch, Polygon, SideId, Sides, dvec2};
     use std::path::Path;
 
-    /// 10 × 6 m that falls south: sides 0 eave, 1 east rake, 2 ridge, 3 west rake.
+    /// 10 × 6 m, facing south: sides 0 eave, 1 east rake, 2 ridge, 3 west rake.
     fn face() -> Face {
         let outline =
             Polygon::new(vec![dvec2(0.0, 0.0), dvec2(10.0, 0.0), dvec2(10.0, 6.0), dvec2(0.0, 6.0)]);
@@ -147,9 +147,10 @@ mod tests {
         next
     }
 
-    /// Two corners on the eave and away again: where the sides are counted, the east rake would be the west one.
+    /// Two corners are added on the eave and removed again: if sides were numbered by position, the east rake would
+    /// become the west one.
     #[test]
-    fn corners_on_another_side_leave_a_rake_its_number() {
+    fn corners_on_another_side_do_not_change_the_id_of_a_rake() {
         let mut now = face();
         for x in [4.0, 7.0] {
             now = now.with_corner_added(0, now.outline.outer.len() - 4, dvec2(x, 0.0)).unwrap();
@@ -166,7 +167,7 @@ mod tests {
     }
 
     #[test]
-    fn what_was_said_of_a_side_holds_for_both_its_pieces_and_is_not_lost_with_one() {
+    fn an_overruled_kind_applies_to_both_pieces_of_a_split_side() {
         let wall = Some(EdgeKind::WallLine);
         let said = face().with_side_overruled(SideId(1), wall);
         let two = said.with_corner_added(0, 1, dvec2(10.0, 2.0)).unwrap();
@@ -175,7 +176,8 @@ mod tests {
         let one = two.without_corner(0, 2).unwrap();
         assert_eq!((ids(&one), &one.overruled), (vec![vec![0, 1, 2, 3]], &said.overruled));
         assert_eq!(one.lost_overrules().count(), 0);
-        // A shorter side goes into a longer one of which nothing was said: that is told, and stays until it is taken back.
+        // A shorter side merges with a longer one that has no user-set kind: that is reported, and kept until the user
+        // removes it.
         let cut = said.without_corner(0, 1).unwrap();
         assert_eq!(ids(&cut), [[0, 2, 3]]);
         assert_eq!(cut.lost_overrules().map(|o| o.side).collect::<Vec<_>>(), [SideId(1)]);
@@ -186,7 +188,7 @@ mod tests {
     }
 
     #[test]
-    fn holes_come_and_go_with_their_numbers() {
+    fn adding_and_removing_holes_keeps_ids() {
         let hole = |x: f64| vec![dvec2(x, 2.0), dvec2(x + 1.0, 2.0), dvec2(x, 3.0)];
         let two = face().with_hole(hole(2.0)).with_hole(hole(6.0));
         let said = two.with_side_overruled(SideId(8), Some(EdgeKind::Step));
@@ -199,15 +201,15 @@ mod tests {
         put(&job(), again);
     }
 
-    /// What is put without numbers, as by hand or by a program, is found again by its shape.
+    /// Sides of a face put without ids, by hand or by a program, are matched by shape.
     #[test]
-    fn a_face_put_without_numbers_keeps_those_of_the_sides_that_stayed() {
+    fn a_face_put_without_ids_keeps_those_of_unchanged_sides() {
         let job = job();
         let mut drawn = job.faces[0].clone();
         drawn.outline.outer.insert(1, dvec2(6.0, -1.0));
         drawn.sides = Sides::default();
         assert_eq!(ids(&put(&job, drawn).faces[0]), [[4, 5, 1, 2, 3]]);
-        // A hole that is pushed behind the outline's back, and a face that is new.
+        // A hole added directly to the outline, and a new face.
         let mut pushed = job.faces[0].clone();
         pushed.outline.holes.push(vec![dvec2(1.0, 1.0), dvec2(2.0, 1.0), dvec2(1.0, 2.0)]);
         assert_eq!(ids(&put(&job, pushed).faces[0]), [vec![0, 1, 2, 3], vec![4, 5, 6]]);
@@ -216,14 +218,14 @@ mod tests {
     }
 
     #[test]
-    fn an_old_state_that_is_put_again_brings_no_lost_number_back() {
+    fn putting_an_old_state_reuses_no_deleted_id() {
         let old = put(&job(), face().with_side_overruled(SideId(1), Some(EdgeKind::WallLine)));
         let less = put(&old, old.faces[0].without_corner(0, 1).unwrap().without_lost());
         let again = put(&less, old.faces[0].clone());
         assert_eq!(ids(&again.faces[0]), [[0, 4, 2, 3]]);
         assert_eq!(again.faces[0].overruled_kind(SideId(4)), Some(EdgeKind::WallLine));
         assert_eq!(again.faces[0].overruled.len(), 1);
-        // An undo goes back to the very job that was.
+        // Undo restores exactly the previous job.
         let mut history = History::new(old.clone());
         history.edit("less", &Edit::PutFace(less.faces[0].clone())).unwrap();
         history.undo();
@@ -231,7 +233,7 @@ mod tests {
     }
 
     #[test]
-    fn numbers_that_cannot_be_are_refused() {
+    fn invalid_side_ids_are_refused() {
         let text = job_to_text(&job()).unwrap();
         let numbers = text.find("\"rings\"").unwrap();
         for (from, to) in [("0", "1"), ("3", "7")] {
@@ -243,15 +245,15 @@ mod tests {
     }
 
     #[test]
-    fn a_tape_keeps_to_the_sides_that_it_measured() {
+    fn tape_measurements_stay_with_their_sides() {
         let read = |m: f64| Some(Length::from_metres(m));
         let taped = TapedDeck { eave: read(9.98), left: read(6.6), ..TapedDeck::default() };
         let taped = face().with_taped(taped);
         assert_eq!(taped.taped.of, Some([SideId(0), SideId(2), SideId(3), SideId(1)]));
-        // Water runs west now: the old left rake is the eave, the old eave the right rake.
+        // Water now runs west: the old left rake is the eave, the old eave the right rake.
         let turned = Face { downslope: Azimuth::WEST, ..taped.clone() }.taped_now();
         assert_eq!((turned.eave, turned.right, turned.left), (read(6.6), read(9.98), None));
-        // On a fifth corner the sides are still those that were measured; with one of them gone they are not.
+        // With a fifth corner the measured sides still exist; after one of them is deleted they do not.
         let five = taped.with_corner_added(0, 2, dvec2(2.0, 7.0)).unwrap();
         assert_eq!((five.taped_now().eave, five.has_lost_tape()), (read(9.98), false));
         let other = five.without_corner(0, 0).unwrap();

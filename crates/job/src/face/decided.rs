@@ -5,32 +5,32 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a person decided about a face, and by what numbers it and its sides are known.
+/// What the user decided about a face, and the ids of it and its sides.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "FaceInFile", into = "FaceInFile")]
 #[schemars(rename = "Face")]
 pub struct DecidedFace {
-    /// Its number in the job.
+    /// Its id in the job.
     pub id: FaceId,
-    /// What people call it.
+    /// Display name.
     pub name: String,
-    /// Where it lies.
+    /// Its geometry.
     pub ground: Ground,
-    /// The numbers of its sides; of a drawn face that was written without, none.
+    /// Ids of its sides; empty for a drawn face written without ids.
     pub sides: Sides,
-    /// What the sides of a face of a part border, or bordered when they were last seen.
+    /// What the sides of a part's face border, or bordered when they were last visible.
     pub borders: Vec<SideBorders>,
-    /// The plan point where the face's own frame has its origin.
+    /// The origin of the face's frame in plan.
     pub datum: DVec2,
-    /// How shingles are laid on it.
+    /// The courses of its shingles.
     pub courses: Courses,
-    /// What a tape reads on its deck.
+    /// Tape measurements of its deck.
     pub taped: TapedDeck,
-    /// Edge kinds that a person overruled.
+    /// Edge kinds set by the user.
     pub overruled: Vec<Overrule>,
 }
 
-/// Where a face lies, by a person's word.
+/// The geometry of a face as decided by the user.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Ground {
     /// As it was drawn.
@@ -39,17 +39,17 @@ pub enum Ground {
         outline: Polygon,
         /// Rise over run.
         pitch: Pitch,
-        /// The way that water runs.
+        /// The direction of water runoff.
         downslope: Azimuth,
         /// Height at the datum.
         height: Length,
     },
-    /// On a side of a part, from which all that follows.
+    /// On a side of a part, from which the geometry follows.
     OfPart(FromPart),
 }
 
 impl From<DecidedFace> for Face {
-    /// The face; of one of a part, without the ground that is yet to follow from the part.
+    /// The face; for a part's face, without the geometry that is still to be derived.
     fn from(decided: DecidedFace) -> Self {
         let DecidedFace { id, name, ground, sides, borders, datum, courses, taped, overruled } = decided;
         let (from, outline, pitch, downslope, height) = match ground {
@@ -102,46 +102,46 @@ impl From<Face> for DecidedFace {
     }
 }
 
-/// A face as the fields of a job file.
+/// A face in a job file.
 #[derive(Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, bound(serialize = "O: Serialize", deserialize = "O: Deserialize<'de>"))]
 #[schemars(rename = "Face")]
 pub(crate) struct FaceInFile<O = Overrule> {
-    /// Its number in the job.
+    /// Its id in the job.
     id: FaceId,
-    /// What people call it: "South", "Porch".
+    /// Display name: "South", "Porch".
     name: String,
-    /// The part's side that it comes from; left out for a drawn face.
+    /// The side of the part that it belongs to; left out for a drawn face.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     from: Option<FromPart>,
-    /// A drawn face's outline and holes in plan: x east, y north, metres.
+    /// Outline and holes of a drawn face in plan: x east, y north, metres.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     outline: Option<Polygon>,
-    /// The numbers of its sides; of a drawn face without, in the order of the outline.
+    /// Ids of its sides; by default numbered in the order of the outline for a drawn face.
     #[serde(default, skip_serializing_if = "Sides::is_empty")]
     sides: Sides,
-    /// What the sides of a face of a part border, or bordered when they were last seen.
+    /// What the sides of a part's face border, or bordered when they were last visible.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     borders: Vec<SideBorders>,
-    /// A drawn face's rise over run.
+    /// Rise over run of a drawn face.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pitch: Option<Pitch>,
-    /// The way that water runs on a drawn face, degrees clockwise from north.
+    /// Direction of water runoff on a drawn face, degrees clockwise from north.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     downslope: Option<Azimuth>,
-    /// The plan point where the face's own frame has its origin: x east, y north, metres.
+    /// The origin of the face's frame in plan: x east, y north, metres.
     #[schemars(with = "[f64; 2]")]
     datum: DVec2,
-    /// Height of a drawn face at its datum, above any level that is the same for the whole job.
+    /// Height of a drawn face at its datum, above a level common to the whole job.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     height: Option<Length>,
-    /// How shingles are laid on it.
+    /// The courses of its shingles.
     #[serde(default)]
     courses: Courses,
-    /// What a tape reads on its deck.
+    /// Tape measurements of its deck.
     #[serde(default, skip_serializing_if = "TapedDeck::is_empty")]
     taped: TapedDeck,
-    /// Edge kinds that a person overruled.
+    /// Edge kinds set by the user.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     overruled: Vec<O>,
 }
@@ -156,10 +156,10 @@ impl TryFrom<FaceInFile> for DecidedFace {
 }
 
 impl<O> FaceInFile<O> {
-    /// The face without overruled kinds, and those as the file names them.
+    /// The face without user-set edge kinds, and those in the form of the file.
     ///
     /// # Errors
-    /// What a drawn face lacks.
+    /// Names what a drawn face lacks.
     pub(crate) fn split(self) -> Result<(DecidedFace, Vec<O>), Said> {
         let Self {
             id,
@@ -184,7 +184,7 @@ impl<O> FaceInFile<O> {
                 downslope: downslope.ok_or_else(|| missing("downslope"))?,
                 height: height.ok_or_else(|| missing("height"))?,
             },
-            // What follows from the part is worked out, whatever the file says.
+            // What follows from the part is derived, whatever the file says.
             Some(from) => Ground::OfPart(from),
         };
         let face =

@@ -1,5 +1,4 @@
-//! Job files of version 1, which named a side by ring and corner. They say the same as those of today, with the sides by
-//! their numbers.
+//! Job files of version 1, which referred to a side by ring and corner. Reading them converts that to side ids.
 
 mod keys;
 
@@ -65,13 +64,14 @@ struct OldOverrule {
     kind: EdgeKind,
 }
 
-/// What named sides by ring and corner. It can be brought over once the outlines are there.
+/// References to sides by ring and corner. They can be converted once the outlines are known.
 pub(super) struct ByPlace {
     overruled: Vec<(FaceId, Vec<OldOverrule>)>,
 }
 
 impl Job {
-    /// The job with all that does not name a side by its place, or does so in text alone; and the rest.
+    /// Splits the job into everything without references to sides, or with such references only in text; and the
+    /// references.
     pub(super) fn split(self) -> (crate::Job, ByPlace) {
         let Self {
             name,
@@ -125,7 +125,7 @@ impl Job {
 }
 
 impl ByPlace {
-    /// Names the sides by the numbers that they got in the order of the outline. What named no side keeps naming none.
+    /// Converts the references to the ids that sides got in the order of the outline. A reference to no side stays one.
     pub(super) fn bring_over(self, job: &mut Resolved) {
         for (id, overruled) in self.overruled {
             let Some(face) = job.faces.iter_mut().find(|face| face.id == id) else { continue };

@@ -3,59 +3,60 @@ use chalkcourse_geometry::Length;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// How much for each. What a term gives must be what its part is counted in; reading the kit says where it is not.
+/// An amount per unit of a measure. Its unit must be that of its part; reading a kit reports where it is not.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Amount {
-    /// So many pieces for each piece, metre or square metre, metres of length for each metre, or square metres for
-    /// each square metre.
+    /// This many pieces per piece, metre or square metre, metres of length per metre, or square metres per square
+    /// metre.
     Count(f64),
-    /// So much length for each piece or each run.
+    /// This length per piece or per run.
     Length(Length),
-    /// Pieces of this length end to end along each run, each lapping the next; a run's last piece is cut and its
-    /// offcut is not used again.
+    /// Pieces of this length laid end to end along each run, each overlapping the next; the last piece of a run is cut
+    /// and its offcut discarded.
     Pieces {
         /// Length of a piece.
         length: Length,
-        /// How far one laps the next.
+        /// Overlap of one piece and the next.
         lap: Length,
     },
-    /// One piece at this spacing, or less, along each run, and one more at its end; over an area one for each square
-    /// of this spacing.
+    /// One piece at this spacing, or less, along each run, plus one at its end; over an area one per square of this
+    /// spacing.
     Spaced(Length),
-    /// So much for so much: 80 pieces for each 100 square feet, 2 hours for each 100 square feet, 1 piece for each 50 ft.
+    /// A rate: 80 pieces per 100 square feet, 2 hours per 100 square feet, 1 piece per 50 ft.
     Rate {
         /// This much of the part,
         take: Holds,
-        /// for each such amount of what is measured.
+        /// for each such amount of the measure.
         of: Holds,
     },
     /// A strip of this width along each run: a length gives an area.
     Width(Length),
-    /// Sticks cut so that least is bought: an exact cut list over all runs, offcuts of one used for another.
+    /// Sticks cut so that as little as possible is bought: an exact cut list over all runs, with offcuts of one used
+    /// for another.
     Cut(Sticks),
-    /// Roll goods laid in level courses from the eave up, as far as the area reaches in each course.
+    /// Roll goods laid in level courses from the eave up, each as long as the area is wide there.
     Laid(Roll),
 }
 
-/// How sticks are cut and joined along runs.
+/// How sticks are cut and spliced along runs.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Sticks {
     /// Length of a stick of this part.
     pub length: Length,
-    /// How far one piece laps the next along a run.
+    /// Overlap of one piece and the next along a run.
     #[serde(default)]
     pub lap: Length,
-    /// What a cut takes away.
+    /// Width of a cut.
     #[serde(default)]
     pub kerf: Length,
-    /// Whether a run may be made of several pieces. Where not, a run that is longer than every stick is told.
+    /// Whether a run may be made of several pieces. If not, a run longer than every stick is reported.
     pub splice: bool,
-    /// No piece of a spliced run is shorter; the piece before it is cut back for it.
+    /// The shortest piece in a spliced run; the piece before it is cut back if necessary.
     #[serde(default)]
     pub least_piece: Length,
-    /// Other lengths of the same stock, each a part below with a term `{"sticks": "NUMBER OF THIS PART"}`.
+    /// Other lengths of the same stock, each a part listed below with a term `{"sticks": "NUMBER OF THIS PART"}`.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub also: Vec<OtherStick>,
 }
@@ -64,7 +65,7 @@ pub struct Sticks {
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct OtherStick {
-    /// The number of its part.
+    /// Its part number.
     pub part: String,
     /// Its length.
     pub length: Length,
@@ -78,12 +79,12 @@ pub struct Roll {
     pub width: Length,
     /// Length of a roll.
     pub length: Length,
-    /// How far a course laps the one below.
+    /// Overlap of a course and the one below.
     pub side_lap: Length,
-    /// How far a roll that begins in a course laps the one that ended there.
+    /// Overlap of a new roll and the one that ended in the same course.
     pub end_lap: Length,
-    /// Laid double: each course laps the one below so far that two layers lie everywhere, over a strip of the side
-    /// lap's width along the eave.
+    /// Double layer: each course overlaps the one below so that there are two layers everywhere, over a starter strip
+    /// along the eave as wide as the side lap.
     #[serde(default)]
     pub starter: bool,
 }

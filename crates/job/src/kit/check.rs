@@ -4,7 +4,7 @@ use chalkcourse_geometry::Length;
 use chalkcourse_words::{Said, later as words};
 
 impl Kit {
-    /// What the maker says of rail, deck and fire.
+    /// Checks the limits of rail, deck and fire listing.
     fn check_limits(&self) -> Result<(), Said> {
         let lengths = [
             ("base_rail.least_above_eave", self.base_rail.map(|rail| rail.least_above_eave)),
@@ -27,7 +27,7 @@ impl Kit {
         }
     }
 
-    /// What a kit must hold beyond the shape of its file: the words name the field.
+    /// Checks a kit beyond the shape of its file: messages name the field.
     ///
     /// # Errors
     /// What is wrong and what was expected.
@@ -132,7 +132,7 @@ impl Kit {
 impl Term {
     fn check(&self, kit: &Kit, index: usize) -> Result<(), Said> {
         if let Measure::Part(number) | Measure::Sticks(number) | Measure::Joints(number) = &self.of {
-            // Parts may count parts above them alone, so that no circle can come about.
+            // Parts may only count parts above them, so that there are no cycles.
             if !kit.parts[..index].iter().any(|part| part.number == *number) {
                 return Err(words::kit::of_the_part_must_stand(&format_args!("{number:?}")));
             }
@@ -190,7 +190,7 @@ mod tests {
     }
 
     #[test]
-    fn the_kit_that_comes_with_the_program_is_sound_and_every_part_has_a_price() {
+    fn the_built_in_kit_is_valid_and_every_part_has_a_price() {
         let (kit, prices) = (builtin_kit(), builtin_prices());
         kit.check().unwrap();
         prices.check().unwrap();
@@ -202,7 +202,7 @@ mod tests {
     }
 
     #[test]
-    fn what_a_term_gives_must_be_what_the_part_is_counted_in() {
+    fn a_term_must_have_the_unit_of_its_part() {
         refused(
             |part| part.needs[0].each = Amount::Length(Length::from_feet(1.0)),
             "parts[1].needs[0]: each:",

@@ -3,11 +3,11 @@ use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a part belongs to on the order.
+/// The group of a part on the order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Group {
-    /// Modules, their electronics and what holds them.
+    /// Modules, their electronics and their mounting.
     Solar,
     /// Base rail, side, head and corner flashing and their fasteners.
     Flashing,
@@ -15,20 +15,20 @@ pub enum Group {
     Roofing,
     /// Grounding, leads and the junction box.
     Wire,
-    /// What comes off, and the deck under it.
+    /// Tear-off, and the deck under it.
     Deck,
-    /// Against falls and shock, and what is used up.
+    /// Protection against falls and shock, and consumables.
     Safety,
-    /// Work, in hours of one person.
+    /// Labour, in person-hours.
     Labour,
-    /// What is carted away.
+    /// Waste to be hauled away.
     Disposal,
     /// Permits and the like.
     Fees,
 }
 
 impl Group {
-    /// All groups, in the order in which an order lists them.
+    /// All groups, in the order of an order.
     pub const ALL: [Self; 9] = [
         Self::Solar,
         Self::Flashing,
@@ -41,7 +41,7 @@ impl Group {
         Self::Fees,
     ];
 
-    /// The heading on an order.
+    /// Its heading on an order.
     pub fn name(self) -> Say {
         match self {
             Self::Solar => words::kit::SOLAR,
@@ -56,7 +56,7 @@ impl Group {
         }
     }
 
-    /// The stage of work at which parts of the group are usually laid, the first one of several.
+    /// The stage of work at which parts of the group are usually installed, the first of several.
     pub fn usual_stage(self) -> Stage {
         match self {
             Self::Deck | Self::Safety | Self::Disposal | Self::Fees => Stage::TearOff,
@@ -67,7 +67,7 @@ impl Group {
         }
     }
 
-    /// Whether its parts come on a truck to be counted: work, what is carted away and fees do not.
+    /// Whether its parts are delivered and can be counted: labour, disposal and fees can't.
     pub fn comes_on_a_truck(self) -> bool {
         !matches!(self, Self::Labour | Self::Disposal | Self::Fees)
     }

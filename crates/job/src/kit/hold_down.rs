@@ -4,72 +4,72 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What holds the modules down to the deck. How many there are follows from how its part is counted.
+/// What fastens the modules to the deck. How many there are follows from how the part is counted.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct HoldDown {
-    /// The number of the fastener's part.
+    /// Part number of the fastener.
     pub part: String,
-    /// What it goes through: the number of the foot's part.
+    /// Part number of the foot that it goes through.
     pub foot: String,
-    /// What one holds against uplift in the thinnest deck that the kit allows, for allowable stress design, pounds.
+    /// Uplift capacity of one fastener in the thinnest deck that the kit allows, for allowable stress design, pounds.
     pub pounds: f64,
-    /// Whose word that is: a listing, a test.
+    /// The source of the capacity: a listing, a test.
     pub source: Source,
-    /// What else lies on the way of uplift from a module to the deck, and what the same listing says of it.
+    /// The other links of the load path from a module to the deck, with their capacities by the same listing.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub path: Vec<OnPath>,
 }
 
-/// Something on the way of uplift from a module to the deck.
+/// A link of the load path from a module to the deck.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct OnPath {
-    /// What it is, as the crew calls it.
+    /// Its name for the crew.
     pub what: String,
     /// Whether the load of a foot goes through it.
     pub way: LoadWay,
-    /// What it carries against uplift at one foot, for allowable stress design, pounds; left out where the listing says nothing.
+    /// Its uplift capacity at one foot, for allowable stress design, pounds; left out if the listing does not give one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pounds: Option<f64>,
 }
 
-/// Whether a load goes through something.
+/// Whether a load goes through a link.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum LoadWay {
-    /// All of a foot's load: no foot holds more than it.
+    /// The whole load of a foot: no foot holds more than this.
     Through,
-    /// It stands beside the feet, locates modules and may help: it is counted for nothing.
+    /// It is beside the feet, locates modules and may help, but is not counted.
     Beside,
 }
 
-/// One fastener of the array, as wind asks it.
+/// One fastener of the array, as used in the wind check.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fastener {
-    /// What it holds against uplift, pounds, for allowable stress design.
+    /// Uplift capacity, pounds, for allowable stress design.
     pub pounds: f64,
-    /// Deck that it holds alone, square feet.
+    /// Deck area that it holds alone, square feet.
     pub square_feet: f64,
-    /// The most that one foot can hold, whatever goes into the deck, pounds; `None` where the listing says nothing.
+    /// The most that one foot can hold, whatever the deck fasteners hold, pounds; `None` if the listing does not say.
     pub foot_pounds: Option<f64>,
 }
 
 impl Fastener {
-    /// What each of so many fasteners of one foot may be asked to hold, pounds.
+    /// The capacity of each fastener, with `a_foot` of them at each foot, pounds.
     pub fn holds(&self, a_foot: f64) -> f64 {
         self.foot_pounds.map_or(self.pounds, |foot| self.pounds.min(foot / a_foot.max(1.0)))
     }
 }
 
 impl Kit {
-    /// Fasteners that hold one foot down; `None` where the kit does not say.
+    /// Fasteners per foot; `None` if the kit does not say.
     pub fn fasteners_a_foot(&self) -> Option<f64> {
         let hold = self.hold_down.as_ref()?;
         self.count_of(&hold.part, &Measure::Part(hold.foot.clone()))
     }
 
-    /// Feet of a module; `None` where the kit does not say.
+    /// Feet per module; `None` if the kit does not say.
     pub fn feet_a_module(&self) -> Option<f64> {
         self.count_of(&self.hold_down.as_ref()?.foot, &Measure::Module)
     }
@@ -83,13 +83,13 @@ impl Kit {
         Some(count.sum()).filter(|count: &f64| *count > 0.0)
     }
 
-    /// Deck that one fastener holds where the kit's feet and fasteners are set, square feet; `None` where the kit does not say.
+    /// Deck area per fastener with the kit's feet and fasteners, square feet; `None` if the kit does not say.
     pub fn deck_a_fastener(&self) -> Option<f64> {
         let square_feet = self.module.length.feet() * self.module.width.feet();
         Some(square_feet / (self.feet_a_module()? * self.fasteners_a_foot()?))
     }
 
-    /// One fastener: what a person said of this site, else the kit's own. `None` where neither does.
+    /// One fastener: with the values given for this site, otherwise the kit's. `None` if neither has them.
     pub fn fastener(&self, site: &Site) -> Option<Fastener> {
         let said = &site.building;
         Some(Fastener {
@@ -99,7 +99,7 @@ impl Kit {
         })
     }
 
-    /// The least of what all of a foot's load goes through.
+    /// The least capacity of the links that the whole load of a foot goes through.
     fn foot_pounds(&self) -> Option<f64> {
         let path = self.hold_down.as_ref()?.path.iter().filter(|it| it.way == LoadWay::Through);
         path.filter_map(|it| it.pounds).reduce(f64::min)
@@ -112,7 +112,7 @@ impl Kit {
                 return Err(words::kit::hold_down_there_is_no(&field, &format_args!("{number:?}")));
             }
         }
-        // One a foot at least: common practice, no source.
+        // At least one per foot: common practice, no source.
         if self.fasteners_a_foot().is_none_or(|count| count < 1.0) {
             return Err(words::kit::hold_down_part_must_count(
                 &format_args!("{:?}", hold.part),
@@ -132,23 +132,25 @@ mod tests {
     use super::{LoadWay, OnPath};
     use crate::{Building, Site, builtin_kit};
 
-    /// 1722 × 1134 mm is 21.02 sq ft; five feet a module and one screw a foot (common practice, no source) hold 4.204 each.
+    /// 1722 × 1134 mm is 21.02 sq ft; five feet per module and one screw per foot (common practice, no source) hold
+    /// 4.204 each.
     #[test]
-    fn one_fastener_has_one_home() {
+    fn fastener_capacity_comes_from_the_site_or_the_kit() {
         let kit = builtin_kit();
         assert_eq!((kit.feet_a_module(), kit.fasteners_a_foot()), (Some(5.0), Some(1.0)));
         let fastener = kit.fastener(&Site::default()).unwrap();
         assert!((fastener.square_feet - 4.204).abs() < 1e-3, "{fastener:?}");
         assert_eq!(fastener.pounds, kit.hold_down.as_ref().unwrap().pounds);
-        // What somebody had tested on this deck goes before the kit's.
+        // A capacity tested on this deck takes precedence over the kit's.
         let building = Building { fastener_pounds: Some(61.0), ..Building::default() };
         let tested = kit.fastener(&Site { building, ..Site::default() }).unwrap();
         assert_eq!((tested.pounds, tested.square_feet), (61.0, fastener.square_feet));
     }
 
-    /// A chain is as strong as its weakest link (statics): a foot's screw of 120 lb leaves each of two deck screws 60, whatever they hold.
+    /// A chain is as strong as its weakest link (statics): a foot screw of 120 lb leaves each of two deck screws 60,
+    /// whatever they hold.
     #[test]
-    fn no_foot_holds_more_than_what_its_load_goes_through() {
+    fn no_foot_holds_more_than_its_load_path() {
         let mut kit = (*builtin_kit()).clone();
         let hold = kit.hold_down.as_mut().unwrap();
         hold.pounds = 75.0;

@@ -1,10 +1,10 @@
-//! Which piece lies over which: what is laid over another is laid after it.
+//! Which part overlaps which: what overlaps another part is installed after it.
 
 use super::{Kit, Part, Stage};
 use chalkcourse_words::{Said, later as words};
 
 impl Part {
-    /// The first and the last stage at which some of it is laid.
+    /// The first and the last stage at which some of it is installed.
     pub fn laid(&self) -> (Stage, Stage) {
         let stages = || self.needs.iter().map(|term| self.stage_of(term)).chain([self.stage()]);
         let (first, last) =
@@ -14,8 +14,8 @@ impl Part {
 }
 
 impl Kit {
-    /// Whether a part can lie over another: some of it is laid after the first of the other. Parts of one stage are laid in
-    /// the order in which the kit lists them. `None` where the kit lacks one of them.
+    /// Whether a part can overlap another: some of it is installed after the first of the other. Parts of the same
+    /// stage are installed in the order of the kit. `None` if the kit lacks one of them.
     pub fn laid_after(&self, over: &str, under: &str) -> Option<bool> {
         let place = |number: &str| self.parts.iter().position(|part| part.number == number);
         let (over, under) = (place(over)?, place(under)?);
@@ -51,8 +51,8 @@ impl Kit {
 mod tests {
     use crate::builtin_kit;
 
-    /// Upper over lower, common practice, no source. Drip edge: IRC R905.2.8.5 (2018), underlayment over it at eaves, under it at
-    /// rakes.
+    /// Upper over lower, common practice, no source. Drip edge: IRC R905.2.8.5 (2018), underlayment over it at eaves,
+    /// under it at rakes.
     #[test]
     fn upper_always_laps_lower() {
         let kit = builtin_kit();
@@ -104,7 +104,7 @@ mod tests {
     }
 
     #[test]
-    fn a_lap_of_what_is_laid_later_is_refused() {
+    fn overlapping_a_part_installed_later_is_refused() {
         let wrong = |change: &dyn Fn(&mut crate::Part)| {
             let mut kit = (*builtin_kit()).clone();
             change(kit.parts.iter_mut().find(|part| part.number == "FH-210").unwrap());

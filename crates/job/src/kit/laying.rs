@@ -3,14 +3,14 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// How a kit lets rows be laid upon one another and upon the courses of the roof.
+/// How a kit allows rows to be laid relative to each other and to the courses of the roof.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Laying {
-    /// How the joints of a row may stand to those of the row below.
+    /// Allowed joints of a row relative to the row below.
     #[serde(default = "all_joints")]
     pub joints: Vec<RowJoints>,
-    /// Where the base rail may fall.
+    /// Where the base rail may be.
     #[serde(default)]
     pub base_rail: BaseRail,
 }
@@ -22,9 +22,9 @@ impl Default for Laying {
 }
 
 impl Laying {
-    /// Shifts of a row against the one below that the kit allows, within one module, metres; none where any is allowed.
+    /// Shifts of a row against the one below that the kit allows, within one module, metres; `None` if any is allowed.
     ///
-    /// `spacing` is from a module to the next of its row, metres.
+    /// `spacing` is the distance from a module to the next in its row, metres.
     pub fn shifts(&self, spacing: f64) -> Option<Vec<f64>> {
         let mut shifts = Vec::new();
         for joints in &self.joints {
@@ -42,7 +42,7 @@ fn all_joints() -> Vec<RowJoints> {
     vec![RowJoints::Free, RowJoints::Aligned, RowJoints::HalfLapped]
 }
 
-/// How the joints of a row stand to those of the row below.
+/// The joints of a row relative to the row below.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum RowJoints {
@@ -50,26 +50,26 @@ pub enum RowJoints {
     Free,
     /// In line.
     Aligned,
-    /// Half a module aside.
+    /// Offset by half a module.
     HalfLapped,
 }
 
-/// Where the base rail may fall among the courses of the roof.
+/// Where the base rail may be relative to the courses of the roof.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct BaseRail {
-    /// Whether it may fall anywhere; else only so far above a course line as follows.
+    /// Whether it may be anywhere; otherwise only within the range above a course line below.
     pub anywhere: bool,
     /// The least height of the rail's line above a course line.
     pub above_course_from: Length,
-    /// The greatest one.
+    /// The greatest height.
     pub above_course_to: Length,
 }
 
 impl BaseRail {
-    /// How far up the slope a rail must go to lie where it may, metres, and how far above its course line it lies now; of the
-    /// course lines that it lies by, the one whose allowed stretch is nearest. `None` where it may lie anywhere or there are
-    /// no courses.
+    /// How far up the slope the rail must move to an allowed height, metres, and how far above its course line it is
+    /// now; of the adjacent course lines, the one with the nearest allowed range. `None` if it may be anywhere or there
+    /// are no courses.
     ///
     /// `bottom` is the rail's height up the slope and `first` that of a course line, metres.
     pub fn off(&self, bottom: f64, first: f64, exposure: f64) -> Option<(f64, f64)> {

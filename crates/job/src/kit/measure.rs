@@ -5,7 +5,7 @@ use chalkcourse_geometry::EdgeKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What can be counted or measured on the blocks as placed.
+/// What can be counted or measured on the placed blocks and the roof.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Measure {
@@ -13,19 +13,19 @@ pub enum Measure {
     Module,
     /// Each block.
     Block,
-    /// Each row of modules without a break.
+    /// Each contiguous row of modules.
     Row,
-    /// Each seam between two modules of one row.
+    /// Each seam between two modules of a row.
     Seam,
-    /// Each run of base rail: its length. A row above the lowest with nothing below it has a rail of its own.
+    /// Each run of base rail: its length. A row above the lowest that has nothing below it has a rail of its own.
     BaseRail,
     /// Each side run: its length up the slope.
     Side,
-    /// Each course that a side run crosses, and one more: the pieces of step flashing.
+    /// Each course that a side run crosses, plus one: the pieces of step flashing.
     SideCourse,
     /// Each run of head flashing: its length.
     Head,
-    /// Each module with head flashing above it, over its whole width or a part.
+    /// Each module with head flashing above it, over its whole width or part of it.
     HeadModule,
     /// Each end of a head run and each seam between modules under it.
     HeadSupport,
@@ -41,134 +41,137 @@ pub enum Measure {
     BaseCornerRight,
     /// Area of the deck under the array, reveals included.
     Under,
-    /// Area of the strip around the array that the kit's membrane margin makes, on the face and once where blocks are
-    /// near one another.
+    /// Area of the strip around the array given by the kit's membrane margin, on the face, counted once where blocks
+    /// are close together.
     Around,
-    /// Area of the deck under the array and of the strip around it, on the face: what the array's membrane covers, once
-    /// where blocks are near one another.
+    /// Area of the deck under the array and of the strip around it, on the face: what the array's membrane covers,
+    /// counted once where blocks are close together.
     ArrayMembrane,
-    /// Length of the way from the lowest row past every module device to the top of the array.
+    /// Length of the path from the lowest row past every module device to the top of the array.
     BondingPath,
-    /// Each module that the wind screening asks more fasteners of than the kit sets: how many more.
+    /// Each module for which the wind screening requires more fasteners than the kit's: how many more.
     WindFastener,
-    /// Pieces of another part, before waste and packages.
+    /// Pieces of another part, before waste and packaging.
     Part(String),
     /// Sticks of this length in the cut list of another part.
     Sticks(String),
     /// Joints between two pieces of a run in the cut list of another part.
     Joints(String),
-    /// The job: one.
+    /// Once per job.
     Job,
     /// Each person of the kit's crews.
     Person,
     /// Each person of those crews that work on the roof.
     PersonOnRoof,
-    /// Area of the deck that is covered anew.
+    /// Area of the deck that gets a new roof covering.
     Deck,
-    /// Area of old roofing that comes off, each layer counted.
+    /// Area of old roofing to be torn off, each layer counted.
     TearOff,
     /// Area of the deck less that under the array.
     Shingled,
-    /// Area of the deck where the rule book asks for one layer of underlayment and no self-adhered membrane of the order
-    /// lies: neither the leak barrier at the eaves, in whole widths of its roll, nor the array's. What underlayment and
-    /// membrane lap is in it.
+    /// Area of the deck where the rule book requires one layer of underlayment and no self-adhered membrane of the
+    /// order is: neither the leak barrier at the eaves, in whole widths of its roll, nor the array's. Includes the
+    /// overlap of underlayment and membrane.
     SingleUnderlayment,
-    /// The same where the rule book asks for two.
+    /// The same where the rule book requires two layers.
     DoubleUnderlayment,
-    /// Area along the eaves that the rule book protects against ice, full length, under the array too: it is laid first.
+    /// Area along the eaves that the rule book protects against ice, full length, including under the array: it is
+    /// installed first.
     LeakBarrier,
-    /// Area of the strip around each penetration that the kit's margin makes.
+    /// Area of the strip around each penetration given by the kit's margin.
     AroundThrough,
-    /// Each line of the roof of this kind: its length.
+    /// Each roof line of this kind: its length.
     Edge(EdgeKind),
     /// Each wall line up the slope: its length.
     SideWall,
-    /// Each course that a wall line up the slope crosses, and one more: the pieces of step flashing.
+    /// Each course that a wall line up the slope crosses, plus one: the pieces of step flashing.
     SideWallCourse,
     /// Each wall line across the slope: its length.
     HeadWall,
-    /// Each wall line up the slope that begins at an eave: water that comes down it must be turned out.
+    /// Each wall line up the slope that starts at an eave: water running down it must be diverted.
     KickOut,
     /// Each penetration of this kind.
     Through(PenetrationKind),
-    /// Each round pipe whose outside is more than the one and at most the other, in millimetres.
+    /// Each round pipe with an outside diameter greater than the first and no greater than the second value, in
+    /// millimetres.
     Pipe {
-        /// More than this.
+        /// Greater than this.
         over_mm: u32,
-        /// Not more than this.
+        /// No greater than this.
         to_mm: u32,
     },
-    /// Each course beside a chimney or skylight, on both sides, and one more a side: the pieces of step flashing.
+    /// Each course beside a chimney or skylight, on both sides, plus one per side: the pieces of step flashing.
     CurbCourse,
     /// The lower and the upper side of each chimney and skylight: its length.
     CurbWidth,
-    /// What flashes each chimney, whether it is drawn as a part of the house or as what comes through a face.
+    /// The flashing of each chimney, whether drawn as a part of the house or as a penetration.
     Chimney(ChimneyPart),
     /// Each circuit.
     Circuit,
     /// Each extension lead of this number between two modules of a circuit.
     ExtensionLead(String),
-    /// Each way from an end of a circuit to its junction box: its length.
+    /// Each home run from an end of a circuit to its junction box: its length.
     HomeRun(HomeRun),
-    /// Length of the bare copper from the upper end of the bonding path to the junction box of the block's circuit.
+    /// Length of bare copper from the upper end of the bonding path to the junction box of the block's circuit.
     GroundToBox,
-    /// Each end of a circuit that is led to a junction box.
+    /// Each end of a circuit with a home run to a junction box.
     HomeRunEnd,
-    /// Each junction box on that side of the deck.
+    /// Each junction box at that location.
     JunctionBox(BoxStands),
-    /// Each inverter of this number that the job has.
+    /// Each inverter of this number in the job.
     Inverter(String),
-    /// The cricket behind each chimney, or whatever else comes through, that is drawn with one or that the rule book asks one for.
+    /// The cricket behind each chimney or other penetration that is drawn with one or for which the rule book requires
+    /// one.
     Cricket(CricketPart),
 }
 
-/// Which conductor of a home run.
+/// A conductor of a home run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum HomeRun {
-    /// Of a dc string, from its + end.
+    /// Of a dc string, from its positive end.
     Positive,
-    /// From its − end.
+    /// Of a dc string, from its negative end.
     Negative,
     /// Of an ac branch, from its last device.
     Branch,
 }
 
-/// What flashes a chimney.
+/// Flashing of a chimney.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum ChimneyPart {
     /// Each chimney.
     Each,
-    /// Its lower side with the kit's return at both ends: a length.
+    /// Its lower side plus the kit's return at both ends: a length.
     Apron,
-    /// Each course on both sides, and one more a side: pieces of step flashing.
+    /// Each course on both sides, plus one per side: pieces of step flashing.
     Course,
-    /// Its upper side with the kit's return at both ends, where no cricket is: a length.
+    /// Its upper side plus the kit's return at both ends, if there is no cricket: a length.
     BackPan,
-    /// Each side all around, along the cricket where there is one: its length.
+    /// Each of its sides, along the cricket if there is one: its length.
     Counter,
 }
 
-/// What a cricket is made of.
+/// Components of a cricket.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum CricketPart {
     /// Each cricket.
     Each,
-    /// Each piece of its frame, its length: the ridge, a rafter on each side against what it stands behind, a sleeper on
+    /// Each piece of its frame, its length: the ridge, a rafter on each side against what it is behind, a sleeper on
     /// the deck in each valley.
     Frame,
-    /// Area of its two faces on their slope.
+    /// Area of its two faces on the slope.
     Area,
     /// Each of its two valleys: its length.
     Valley,
-    /// Each of the two lines where it meets what it stands behind: its length.
+    /// Each of the two lines where it meets what it is behind: its length.
     Wall,
 }
 
 impl Measure {
-    /// What it is measured in. A part that the kit does not have counts as pieces.
+    /// Its unit. A part that the kit does not have counts as pieces.
     pub fn unit(&self, kit: &Kit) -> Unit {
         match self {
             Self::BaseRail

@@ -2,39 +2,39 @@ use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A stage of the work, in the order in which a roof is built (common practice, no source). Names of earlier kits are read
-/// as the first stage that what they named is needed at.
+/// A stage of the work, in the order in which a roof is built (common practice, no source). Stage names of earlier kits
+/// are read as the first stage that they covered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Stage {
-    /// The old roofing comes off.
+    /// Tear-off of the old roofing.
     TearOff,
-    /// Bad sheathing is replaced, proud nails are driven, crickets are framed.
+    /// Replacing bad sheathing, driving proud nails, framing crickets.
     Deck,
-    /// Rain stays out from here on.
+    /// The roof is watertight from here on.
     DryIn,
-    /// Starter, and shingles up to the line of the base rail; what they reach is flashed.
+    /// Starter, and shingles up to the line of the base rail, with flashing of what they reach.
     FirstCourses,
-    /// What the ground crew bolts together meanwhile.
+    /// What the ground crew preassembles meanwhile.
     Ground,
-    /// Membrane, and the layer that fire asks for.
+    /// Membrane, and the layer that the fire listing requires.
     UnderArray,
-    /// The rail that everything hangs on.
+    /// The rail that carries everything.
     #[serde(alias = "flashing")]
     BaseRail,
     /// Row by row, each with its leads and lugs.
     #[serde(alias = "array")]
     Modules,
-    /// Above the top row.
+    /// Flashing above the top row.
     Head,
     /// Step flashing woven with the courses beside the array, then counter flashing.
     Sides,
-    /// Corners, membrane and starter that the shingles above and beside lie on.
+    /// Corners, membrane and starter under the shingles above and beside.
     Around,
     /// The rest of the shingles, and the caps.
     #[serde(alias = "roofing")]
     Shingles,
-    /// Into the box.
+    /// Wiring to the box.
     #[serde(alias = "wiring")]
     Wires,
 }
@@ -57,7 +57,7 @@ impl Stage {
         Self::Wires,
     ];
 
-    /// The stages whose work it stands on: it can't start before they are done. All of them come before it.
+    /// The stages that must be done before this one can start. All of them come earlier.
     pub fn stands_on(self) -> &'static [Self] {
         match self {
             Self::TearOff | Self::Ground => &[],
@@ -74,7 +74,7 @@ impl Stage {
         }
     }
 
-    /// The heading on an order.
+    /// Its heading on an order.
     pub fn name(self) -> Say {
         match self {
             Self::TearOff => words::kit::TEAR_OFF,
@@ -93,7 +93,7 @@ impl Stage {
         }
     }
 
-    /// What is done in it, in its order.
+    /// The work of this stage, in order.
     pub fn work(self) -> Say {
         match self {
             Self::TearOff => words::kit::OLD_ROOFING_OFF_ANCHORS_ROPES,
@@ -118,7 +118,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_stage_stands_on_stages_before_it_and_all_but_two_on_some() {
+    fn stages_depend_on_earlier_ones_and_all_but_two_on_some() {
         for stage in Stage::ALL {
             assert!(stage.stands_on().iter().all(|before| *before < stage), "{stage:?}");
             let from_nothing = matches!(stage, Stage::TearOff | Stage::Ground);

@@ -2,13 +2,13 @@ use chalkcourse_words::{Said, Say, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What is lost to breakage and cutting, as a share of the need.
+/// Loss to breakage and cutting, as a share of the need.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(untagged)]
 pub enum Waste {
     /// The same on every roof: 0.05 is 5 %.
     Share(f64),
-    /// By what is cut on a roof.
+    /// By the kind of roof.
     ByRoof(ByRoof),
 }
 
@@ -16,21 +16,21 @@ pub enum Waste {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ByRoof {
-    /// Rakes alone are cut.
+    /// Only rakes are cut.
     pub gable: f64,
-    /// Hips are cut, and no valley.
+    /// Hips are cut, but no valleys.
     pub hip: f64,
     /// Valleys are cut.
     pub cut_up: f64,
 }
 
-/// What a roof is to one who cuts shingles for it.
+/// The kind of roof, by how much cutting it requires.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum RoofKind {
     /// Neither hips nor valleys.
     Gable,
-    /// Hips, and no valley.
+    /// Hips but no valleys.
     Hip,
     /// Valleys.
     CutUp,
@@ -40,7 +40,7 @@ impl RoofKind {
     /// All kinds.
     pub const ALL: [Self; 3] = [Self::Gable, Self::Hip, Self::CutUp];
 
-    /// As it is said: "gable roof".
+    /// Its name: "gable roof".
     pub fn name(self) -> Say {
         match self {
             Self::Gable => words::kit::GABLE_ROOF,
@@ -76,7 +76,7 @@ impl Waste {
     }
 }
 
-/// Whether a number can be a share of waste.
+/// Whether a number is a valid share of waste.
 pub(crate) fn is_share(share: f64) -> bool {
     (0.0..=1.0).contains(&share)
 }

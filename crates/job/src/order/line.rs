@@ -5,38 +5,38 @@ use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A number of packages that a person put in place of the count.
+/// A number of packages set by the user in place of the count.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Override {
     /// Packages to order.
     pub packages: u64,
-    /// Why; it shows beside the line.
+    /// The reason; it is shown beside the line.
     #[serde(default)]
     pub why: String,
 }
 
-/// A line that a person put on the order.
+/// A line added to the order by the user.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AddedLine {
-    /// Its number, which no other line has.
+    /// Its number, different from those of all other lines.
     pub number: String,
     /// What it is.
     pub name: String,
-    /// Where it stands on the order.
+    /// Its group on the order.
     pub group: Group,
-    /// For which stage of work it is needed.
+    /// The stage of work that needs it.
     pub stage: Stage,
-    /// What a package is called.
+    /// Name of the package.
     pub package: String,
-    /// How many.
+    /// Number of packages.
     pub packages: u64,
-    /// For one package. Where there is none, the price list may have one under the number.
+    /// Price per package. Without one, the price list may have one under the number.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[schemars(with = "Option<String>")]
     pub price: Option<Decimal>,
-    /// Why; it shows beside the line.
+    /// The reason; it is shown beside the line.
     #[serde(default)]
     pub why: String,
 }

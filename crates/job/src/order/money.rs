@@ -3,7 +3,7 @@ use rust_decimal::Decimal;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What an office puts on top of what it pays.
+/// The office's surcharges on its costs.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Pricing {
@@ -14,20 +14,20 @@ pub struct Pricing {
     pub profit: Profit,
 }
 
-/// How profit is reckoned.
+/// How profit is computed.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Profit {
-    /// None: the order is what it costs.
+    /// None: the price is the cost.
     #[default]
     None,
-    /// A share of what it costs: 100.00 with 25 % is 125.00.
+    /// A percentage of the cost: 100.00 with 25 % is 125.00.
     Markup {
         /// Percent of cost and overhead.
         #[schemars(with = "String")]
         percent: Decimal,
     },
-    /// A share of the selling price: 100.00 with 20 % is 125.00.
+    /// A percentage of the selling price: 100.00 with 20 % is 125.00.
     Margin {
         /// Percent of the selling price, below 100.
         #[schemars(with = "String")]
@@ -41,7 +41,7 @@ impl Pricing {
         match self.profit {
             Profit::None => Ok(()),
             Profit::Markup { percent: share } => percent("profit.markup.percent", share, 1000),
-            // At 100 % there is no price.
+            // At 100 % there would be no finite price.
             Profit::Margin { percent: share } => percent("profit.margin.percent", share, 95),
         }
     }

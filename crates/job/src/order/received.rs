@@ -4,34 +4,34 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
-/// What was counted when the order arrived.
+/// What was counted on delivery.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Delivery {
-    /// The day, as the person writes it.
+    /// The date, as typed.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub date: String,
     /// Who counted.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub by: String,
-    /// About the delivery as a whole.
+    /// Note about the whole delivery.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub note: String,
-    /// By part number. A part that is not here was not counted yet, which is not the same as none received.
+    /// By part number. A part not listed was not counted yet, which is different from zero received.
     #[serde(skip_serializing_if = "BTreeMap::is_empty")]
     pub counts: BTreeMap<String, Received>,
 }
 
-/// What was counted of one part.
+/// The count of one part.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Received {
-    /// Packages that came, damaged ones among them.
+    /// Packages received, including damaged ones.
     pub packages: u64,
-    /// Of those, packages that can't be used.
+    /// Packages among those that can't be used.
     #[serde(skip_serializing_if = "is_zero")]
     pub damaged: u64,
-    /// What to tell the supplier.
+    /// Note for the supplier.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub note: String,
 }
@@ -42,7 +42,7 @@ fn is_zero(count: &u64) -> bool {
 }
 
 impl Delivery {
-    /// Whether nothing was counted or said.
+    /// Whether nothing was counted or noted.
     pub fn is_empty(&self) -> bool {
         *self == Self::default()
     }
@@ -68,8 +68,8 @@ impl Delivery {
     }
 }
 
-/// Reads a pallet list with counts filled in: CSV with the columns `number` and `counted`, and maybe `damaged` and `note`. A
-/// row without a count was not counted and is left out.
+/// Reads a pallet list with counts filled in: CSV with the columns `number` and `counted`, and optionally `damaged` and
+/// `note`. A row without a count was not counted and is left out.
 ///
 /// # Errors
 /// The line and what was expected there.

@@ -3,15 +3,15 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What is left of a part from another job.
+/// A leftover of a part from another job.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Leftover {
-    /// The part's number.
+    /// The part number.
     pub number: String,
-    /// How much: pieces, a length, an area, in what the part is counted in.
+    /// How much: pieces, a length or an area, in the unit of the part.
     pub amount: Holds,
-    /// Where it lies, and what is known of it.
+    /// Where it is stored, and other remarks.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub note: String,
 }
@@ -29,8 +29,8 @@ impl Leftover {
     }
 }
 
-/// Reads a warehouse list: CSV with a header row that has the columns `number` and `amount`, and may have `note`.
-/// An amount is written as in a kit: `25`, `100 ft`, `200 sq ft`.
+/// Reads a warehouse list: CSV with a header row that has the columns `number` and `amount`, and optionally `note`. An
+/// amount is written as in a kit: `25`, `100 ft`, `200 sq ft`.
 ///
 /// # Errors
 /// The line and what was expected there.
@@ -69,7 +69,7 @@ mod tests {
     }
 
     #[test]
-    fn what_it_can_not_read_is_told_with_its_line() {
+    fn unreadable_stock_lines_are_reported() {
         assert!(stock_from_csv("number,amount\nFH-1,many\n").unwrap_err().now().starts_with("line 2"));
         assert!(stock_from_csv("number\nFH-1\n").unwrap_err().now().contains("\"amount\""));
     }

@@ -1,4 +1,4 @@
-//! Corners of a part that come, go and move, with the numbers of its sides.
+//! Adding, removing and moving corners of a part, along with its side ids.
 
 use super::{PartSide, RoofPart};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
@@ -7,15 +7,15 @@ use chalkcourse_geometry::{DVec2, Length};
 use std::collections::BTreeSet;
 
 impl RoofPart {
-    /// The part with a corner moved; `None` where there is no such corner.
+    /// The part with a corner moved; `None` if there is no such corner.
     pub fn with_corner_moved(&self, ring: usize, corner: usize, to: DVec2) -> Option<Self> {
         let mut part = self.clone();
         *part.ring_mut(ring)?.get_mut(corner)? = to;
         Some(part)
     }
 
-    /// The part with a new corner on a side; `None` where there is no such side. The longer of the two stretches is the side
-    /// that was there; the other one is a new side with the same on it.
+    /// The part with a new corner on a side; `None` if there is no such side. The longer piece remains that side; the
+    /// other piece is a new side with the same properties.
     pub fn with_corner_added(&self, ring: usize, side: usize, at: DVec2) -> Option<Self> {
         let mut part = self.clone();
         let place = SideRef { ring, side };
@@ -27,8 +27,7 @@ impl RoofPart {
         Some(part)
     }
 
-    /// The part around a courtyard. Its sides have what the first side with a slope has; of a part without one they are
-    /// walls.
+    /// The part with a courtyard. Its sides copy the first side with a slope; if there is none they are walls.
     pub fn with_courtyard(&self, corners: Vec<DVec2>) -> Self {
         let mut part = self.clone();
         let is_slope = |side: &&PartSide| matches!(side.treatment, Treatment::Slope(_));
@@ -42,8 +41,8 @@ impl RoofPart {
         part
     }
 
-    /// The part without a corner: the sides before and after it become one, with what stands on the longer. A courtyard of
-    /// three goes as a whole; an outline of three keeps its corners: `None`.
+    /// The part without a corner: the two sides that meet there become one, with the properties of the longer. A
+    /// courtyard of three corners is removed as a whole; `None` for an outline of three.
     pub fn without_corner(&self, ring: usize, corner: usize) -> Option<Self> {
         let mut part = self.clone();
         let corners = part.ring_mut(ring)?;
@@ -68,21 +67,21 @@ impl RoofPart {
         Some(part)
     }
 
-    /// A number that no side has, had or will have besides.
+    /// A side id that was never used.
     fn take_side_id(&mut self) -> u32 {
         let id = self.side_ids_end();
         self.next_side = id.saturating_add(1);
         id
     }
 
-    /// The number after those of all sides that are and were.
+    /// The id after those of all present and former sides.
     fn side_ids_end(&self) -> u32 {
         let ids = self.sides.iter().flatten().map(|side| side.id.saturating_add(1));
         ids.max().unwrap_or(0).max(self.next_side)
     }
 
-    /// Sees to it that no number of a side is used again, where this takes the place of another state of the part: a number
-    /// that was lost there is replaced by a new one.
+    /// Makes sure that no side id is reused when this replaces another state of the part: an id that was deleted there
+    /// is replaced by a new one.
     pub(crate) fn settle_sides(&mut self, there: Option<&Self>) {
         self.next_side = self.side_ids_end();
         let Some(there) = there else { return };

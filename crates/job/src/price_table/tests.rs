@@ -11,7 +11,7 @@ fn read_csv(text: &str) -> Result<PriceReading, Said> {
     price_list(&Table::from_csv(text, &COLUMNS)?, "Harbour Supply", &builtin_kit())
 }
 
-/// Prices of FH-101 and FH-102 in a list of USD; as its column writes them.
+/// Prices of FH-101 and FH-102 in a list in USD, as written in its column.
 fn two(one: &str, other: &str) -> Result<[Decimal; 2], String> {
     let text = format!("number;name;price\n;currency;USD\nFH-101;;{one}\nFH-102;;{other}\n");
     let list = read_csv(&text)?.list;
@@ -32,7 +32,7 @@ fn money_reads_as_its_column_is_written() {
         let wrong = two(one, other).unwrap_err();
         assert!(wrong.contains(place), "{one} {other}: {wrong}");
     };
-    // Twelve hundred and five, or one and a bit: nothing in the column says which.
+    // 1205 or 1.205: nothing in the column decides which.
     refused("1.205", "85", "line 3");
     refused("85", "1,205", "line 4");
     refused("12.50", "12,50", "line 4");
@@ -45,7 +45,7 @@ fn money_reads_as_its_column_is_written() {
 }
 
 #[test]
-fn a_table_gives_a_list() {
+fn a_price_table_is_read() {
     let text = "number;name;price;untaxed;alternate for\n\
                 ;currency;USD;;\n;tax %;7.25;;\n;delivery;85;;\n;date;2026-04-01;;\n\
                 FH-101;Module;212.00;;\nFH-102;Foot;;;\nFH-401;Strip;48.00;yes;\nQX-9;Other module;205.5;;fh 101\n";
@@ -61,7 +61,7 @@ fn a_table_gives_a_list() {
 }
 
 #[test]
-fn a_tax_below_one_percent_says_what_it_is() {
+fn a_tax_below_one_percent_needs_a_percent_sign() {
     let of = |tax: &str| {
         read_csv(&format!("number;name;price\n;currency;USD\n;tax %;{tax}\n"))
             .map(|it| it.list.tax_percent.unwrap())
@@ -75,7 +75,7 @@ fn a_tax_below_one_percent_says_what_it_is() {
 }
 
 #[test]
-fn spellings_titles_and_what_is_unknown_are_told() {
+fn spellings_titles_and_unknown_numbers_are_reported() {
     let text = "Harbour Supply, spring\n\nnumber,name,price\n,currency,USD\nfh-101,Module,212\nFH 102,Foot,3.5\n\
                 ,Flashing,\nFH-130,Head,18\nFH-130,Head,18\nZZ-1,Hat,4\n";
     let PriceReading { list, summary } = read_csv(text).unwrap();
@@ -94,7 +94,7 @@ fn spellings_titles_and_what_is_unknown_are_told() {
 }
 
 #[test]
-fn what_is_wrong_is_told_with_its_line() {
+fn table_errors_name_the_line() {
     let check = |text: &str, words: &str| {
         let wrong = read_csv(text).unwrap_err();
         assert!(wrong.now().contains(words), "{wrong}");
@@ -105,14 +105,14 @@ fn what_is_wrong_is_told_with_its_line() {
     check("number,name,price\nA,,1\n", "currency");
     check("number,name,price\n,colour,red\n", "tax %");
     check("part,price\n", "\"number\"");
-    // A decimal comma without quotes falls into the next cell.
+    // An unquoted decimal comma spills into the next cell.
     check("number,name,price\n,currency,USD\nFH-101,,12,50\n", "line 3");
     check("number,name,price,untaxed\n,currency,USD\nFH-101,,12,50\n", "line 3");
 }
 
 /// 8.25 % in a workbook is 0.0825 with a format (Office Open XML, ECMA-376 part 1, 18.8.30, from memory).
 #[test]
-fn a_workbook_is_read_by_what_its_cells_are() {
+fn a_workbook_is_read_by_its_cell_formats() {
     let workbook = |tax_format: &str| {
         let mut book = rust_xlsxwriter::Workbook::new();
         book.add_worksheet().set_name("About us").unwrap().write_string(0, 0, "Harbour Supply").unwrap();

@@ -11,7 +11,7 @@ use chalkcourse_geometry::raise::{RaiseError, raise};
 pub(super) struct Body {
     part: RoofPart,
     pub(super) surfaces: Result<Vec<Surface>, RaiseError>,
-    /// The edges of the ground that it covers.
+    /// The edges of the area that it covers.
     pub(super) edges: Vec<Edge>,
 }
 
@@ -24,7 +24,7 @@ impl Body {
         Self { part: part.clone(), surfaces, edges }
     }
 
-    /// Whether it is still that of a part: a name changes nothing, nor does the next free number.
+    /// Whether it is up to date for a part: the name and the next free id don't matter.
     pub(super) fn is_of(&self, part: &RoofPart) -> bool {
         let RoofPart { id, name: _, kind, outline, eave_height, sides, next_side: _, cricket } = part;
         self.part.id == *id
@@ -45,7 +45,7 @@ fn raised(part: &RoofPart) -> Result<(Vec<Surface>, Vec<Edge>), RaiseError> {
     for (index, input) in raised.face_inputs(Tolerances::default().corner) {
         let Some(face) = raised.faces.get(index) else { continue };
         let sides: Vec<u32> = face.sides.iter().filter_map(|&at| part.side(at)).map(|side| side.id).collect();
-        // Of several sides in one plane that with the least number was there before the others.
+        // The lowest id among coplanar sides is that of the oldest.
         let Some(&side) = sides.iter().min() else { continue };
         surfaces.push(Surface {
             from: FromPart { part: part.id, side, piece: 0 },

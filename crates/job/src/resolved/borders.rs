@@ -1,4 +1,4 @@
-//! What each side of a seen face borders: by that, and not by where it is, a side is found again when parts change.
+//! Finds what each side of a visible face borders: sides are matched by that, and not by position, when parts change.
 
 use super::body::Body;
 use super::surface::{Edge, Surface};
@@ -7,11 +7,11 @@ use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment};
 use std::collections::{BTreeSet, HashMap};
 use std::sync::Arc;
 
-/// Lines nearer than this, in metres, run along each other: twice as far as corners of pieces are moved to become one.
+/// Lines closer than this, in metres, coincide: twice the distance by which corners of pieces are merged.
 const ALONG: f64 = 2e-3;
 
 impl Edge {
-    /// Whether some of a line lies on it, in its direction or with `against` in the other one.
+    /// Whether part of a line lies on this edge, in its direction or, with `against`, in the opposite one.
     fn runs_along(&self, line: (DVec2, DVec2), against: bool) -> bool {
         let (a, b) = if against { (line.1, line.0) } else { line };
         let (c, d) = self.line;
@@ -32,14 +32,14 @@ impl Edge {
     }
 }
 
-/// Says of each piece what its sides border. `parts_of` has, for each piece, the parts whose faces are in it.
+/// Sets what the sides of each piece border. `parts_of` has, for each piece, the parts whose faces are in it.
 pub(super) fn find(
     pieces: &mut [Surface],
     parts_of: &[BTreeSet<PartId>],
     parts: &[RoofPart],
     bodies: &[Arc<Body>],
 ) {
-    // Zero has two signs, and is one place.
+    // Zero has two signs; normalise them.
     let of_line = |a: DVec2, b: DVec2| [a.x, a.y, b.x, b.y].map(|x| (x + 0.0).to_bits());
     let mut twins: HashMap<[u64; 4], usize> = HashMap::new();
     for (index, piece) in pieces.iter().enumerate() {
@@ -100,7 +100,7 @@ fn of_side(
         None => {
             list.extend(others());
             if list.is_empty() {
-                // The other face has more corners on this line, or fewer.
+                // The other face has different corners on this line.
                 let out = (line.0 - line.1).perp().normalize_or_zero() * ALONG;
                 let beyond = (line.0 + line.1) / 2.0 + out;
                 let there = pieces.iter().find(|other| other.outline.contains(beyond));

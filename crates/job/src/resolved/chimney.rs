@@ -1,4 +1,4 @@
-//! A chimney: a box that leaves a hole in the roof, and the cricket upslope of it.
+//! A chimney: a box that makes a hole in the roof, and the cricket upslope of it.
 
 use super::surface::{Edge, Surface};
 use crate::{FromPart, RoofPart};
@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 /// The top of the box.
 ///
 /// # Errors
-/// [`RaiseError::Outline`] for an outline that is none.
+/// [`RaiseError::Outline`] for an invalid outline.
 pub(super) fn top(part: &RoofPart) -> Result<Vec<Surface>, RaiseError> {
     if let Some(&defect) = part.outline.defects(1e-3).first() {
         return Err(RaiseError::Outline(defect));
@@ -36,8 +36,8 @@ pub(super) fn edges(part: &RoofPart) -> Vec<Edge> {
         .collect()
 }
 
-/// The two faces of a cricket: a level ridge from the middle of the side that looks up the slope, back to where it dies
-/// into the roof. Each face belongs to the side of the chimney that it drains past. `None` where there is no such side,
+/// The two faces of a cricket: a level ridge from the middle of the side that faces up the slope, back to where it
+/// meets the roof. Each face belongs to the side of the chimney that it drains past. `None` if there is no such side,
 /// or no roof that rises there.
 pub(super) fn cricket(part: &RoofPart, pitch: Pitch, roofs: &[&Surface]) -> Option<[Surface; 2]> {
     let ring = &part.outline.outer;
@@ -45,7 +45,7 @@ pub(super) fn cricket(part: &RoofPart, pitch: Pitch, roofs: &[&Surface]) -> Opti
     let turn = signed_area(ring).signum();
     let middle = |i: usize| (ring[i] + ring[(i + 1) % n]) / 2.0;
     let out = |i: usize| (ring[i] - ring[(i + 1) % n]).perp().normalize_or_zero() * turn;
-    // What is on top a hair beyond the middle of each side, and whether the side looks up it.
+    // The topmost roof just beyond the middle of each side, and how far the side faces up its slope.
     let (side, below) = (0..n)
         .filter_map(|i| {
             let at = middle(i) + out(i) * 1e-3;

@@ -1,4 +1,4 @@
-//! The faces of a job made to follow its parts.
+//! Derives the faces of a job from its parts.
 
 use super::body::Body;
 use super::surface::Surface;
@@ -8,17 +8,17 @@ use chalkcourse_geometry::{Length, Plane, Polygon};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::sync::Arc;
 
-/// What becomes of a part that can't be raised.
+/// What to do about a part that can't be raised.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Strictness {
-    /// An edit that makes such a part is refused.
+    /// For edits: reject the edit.
     Refuse,
-    /// A file that holds such a part opens, and the part is told among the problems.
+    /// For files: open the file, and report the part as a problem.
     Tell,
 }
 
-/// Makes the faces of a job follow its parts. Faces keep their numbers, names and courses as long as their side is
-/// there; blocks keep their place on the face, or are moved to the face that lies there now.
+/// Derives the faces of a job from its parts. Faces keep their ids, names and courses as long as their side exists;
+/// blocks keep their position on the face, or are moved to the face that is there now.
 ///
 /// # Errors
 /// [`EditError::CantRaise`] with [`Strictness::Refuse`]; [`EditError::Tangled`].
@@ -40,13 +40,13 @@ pub(crate) fn follow(job: &mut Resolved, strictness: Strictness) -> Result<(), E
     let surfaces = match seen::seen(&job.parts, &bodies, &mut problems) {
         Ok(surfaces) => surfaces,
         Err(tangle) if strictness == Strictness::Refuse => return Err(EditError::Tangled(tangle)),
-        // Each part stands as if it were alone; what lies over the same ground is found there.
+        // Treat each part as if it were alone; the overlaps are reported elsewhere.
         Err(_) => seen::alone(&job.parts, &bodies),
     };
     (job.bodies, job.problems) = (bodies, problems);
     let stood = home::where_blocks_stand(job);
     put_surfaces(job, surfaces);
-    // A file tells where its blocks stand.
+    // In a file the blocks are already on their faces.
     if strictness == Strictness::Refuse {
         home::bring_home(job, &stood);
     }
@@ -58,13 +58,13 @@ fn has_faces_of_parts(job: &Job<Face>) -> bool {
     !job.resting.is_empty() || job.faces.iter().any(|face| face.from.is_some())
 }
 
-/// The bodies of all parts; one that was raised before from the same footprint is taken as it is.
+/// The bodies of all parts; unchanged ones are reused.
 fn bodies(job: &Resolved) -> Vec<Arc<Body>> {
     let known = |part: &RoofPart| job.bodies.iter().find(|body| body.is_of(part));
     job.parts.iter().map(|part| known(part).map_or_else(|| Arc::new(Body::of(part)), Arc::clone)).collect()
 }
 
-/// Gives each surface its face: the one that it had, one that rests, or a new one.
+/// Assigns each surface to its face: its previous one, a resting one, or a new one.
 fn put_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
     let mut waiting: HashMap<FromPart, Surface> = HashMap::new();
     let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
@@ -102,8 +102,8 @@ fn put_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
     }
 }
 
-/// A face whose side gave its number away, or comes behind another one in its plane, goes on with that other side where
-/// nobody else has its face.
+/// A face whose side lost its id, or was merged behind a coplanar side, moves to that other side unless that already
+/// has a face.
 fn follow_sides(job: &mut Job<Face>, surfaces: &HashMap<FromPart, Surface>) {
     let mut taken: HashSet<FromPart> =
         job.faces.iter().chain(&job.resting).filter_map(|face| face.from).collect();
@@ -122,7 +122,7 @@ fn follow_sides(job: &mut Job<Face>, surfaces: &HashMap<FromPart, Surface>) {
     }
 }
 
-/// Gives a face what follows from its part. Its datum is its own and stays.
+/// Sets the derived geometry of a face. Its datum stays.
 fn shape(face: &mut Face, surface: Surface, there: &BTreeSet<(PartId, u32)>) {
     let Surface { from, sides: _, borders, outline, plane, deck: _, kinds } = surface;
     sides::carry(face, &outline, &borders, there);
@@ -146,7 +146,7 @@ fn new_face(job: &mut Job<Face>, surface: &Surface) -> Face {
     face
 }
 
-/// "South" on the main house, "Porch south" on a part with another name; "South 2" where there is one.
+/// "South" on the main house, "Porch south" on a part with another name; "South 2" if that is taken.
 fn free_name(job: &Job<Face>, surface: &Surface) -> String {
     let way = surface.plane.downslope.word().now();
     let of_part = job.parts.iter().find(|part| part.id == surface.from.part);
@@ -159,7 +159,7 @@ fn free_name(job: &Job<Face>, surface: &Surface) -> String {
     first_free(&wanted, |name| job.faces.iter().chain(&job.resting).any(|face| face.name == name))
 }
 
-/// A face rests while its side is there, or while a block waits for it.
+/// Resting faces are kept while their side exists, or while a block waits for them.
 fn rest_what_is_needed(job: &mut Job<Face>) {
     let Job { resting, parts, blocks, .. } = job;
     resting.retain(|face| {
@@ -170,7 +170,7 @@ fn rest_what_is_needed(job: &mut Job<Face>) {
     });
     resting.sort_by_key(|face| face.id);
     for face in resting.iter_mut() {
-        // What rests has no ground; nothing of the old one may linger, so that a file gives the same job back.
+        // A resting face has no geometry; clear the old one, so that saving and loading gives the same job.
         face.outline = Polygon::default();
         face.sides = face.sides.with_found(Vec::new());
         face.kinds.clear();

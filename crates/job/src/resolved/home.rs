@@ -1,14 +1,14 @@
-//! Where blocks go when the faces under them change.
+//! Reassigning blocks when the faces under them change.
 
 use crate::{BlockId, Face, FaceId, FromPart, Job};
 use chalkcourse_geometry::{DVec2, Plane};
 
-/// A block and the face that it stood on.
+/// A block and the face that it was on.
 pub(super) struct Stood {
     block: BlockId,
     face: FaceId,
     from: FromPart,
-    /// The plane that the face had.
+    /// The former plane of the face.
     plane: Plane,
 }
 
@@ -23,8 +23,8 @@ pub(super) fn where_blocks_stand(job: &Job<Face>) -> Vec<Stood> {
         .collect()
 }
 
-/// A block stays on its face where it is. Where that has no ground under the block's middle any more, and another
-/// face of the same side, or one in the very plane that it lay on, has, the block goes there and does not move.
+/// A block keeps its position on its face. If the face no longer has area under the block's centre, and another face of
+/// the same side or in exactly the same plane has, the block is assigned to that without moving.
 pub(super) fn bring_home(job: &mut Job<Face>, stood: &[Stood]) {
     let Job { blocks, faces, kit, .. } = job;
     for block in blocks.iter_mut() {

@@ -1,24 +1,24 @@
-//! What of the parts stands on no roof.
+//! Parts or pieces of parts that are not on the roof.
 
 use crate::PartId;
 use chalkcourse_geometry::raise::RaiseError;
 
-/// A part that could not be worked out.
+/// A problem with a part.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PartProblem {
-    /// Which part.
+    /// The part.
     pub part: PartId,
-    /// Why.
+    /// The reason.
     pub trouble: PartTrouble,
 }
 
-/// Why a part, or something of it, is not on the roof.
+/// Why a part, or a piece of it, is not on the roof.
 #[derive(Clone, Debug, PartialEq)]
 pub enum PartTrouble {
-    /// No roof can be raised from its footprint.
+    /// Its roof can't be raised from its footprint.
     NotRaised(RaiseError),
-    /// Nothing of it is seen: it lies under other parts.
+    /// It is entirely hidden under other parts.
     Hidden,
-    /// A chimney's cricket has no slope to stand on: the chimney stands across a ridge, or on no roof.
+    /// A chimney's cricket has no slope to be on: the chimney is across a ridge, or not on a roof.
     NoCricket,
 }

@@ -1,4 +1,4 @@
-//! What one sees of all parts together.
+//! The visible surfaces of all parts together.
 
 use super::body::Body;
 use super::surface::{Surface, number_pieces};
@@ -8,10 +8,10 @@ use chalkcourse_geometry::{DVec2, Tolerances, distance_to_segment, envelope};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-/// The pieces of all faces that are seen, numbered, and what is wrong.
+/// The visible pieces of all faces, numbered; adds to `problems`.
 ///
 /// # Errors
-/// [`envelope::Tangle`] where parts stand in each other so nearly that it can't be told how.
+/// [`envelope::Tangle`] if parts intersect so closely that the result is ambiguous.
 pub(super) fn seen(
     parts: &[RoofPart],
     bodies: &[Arc<Body>],
@@ -79,7 +79,7 @@ pub(super) fn seen(
     Ok(pieces)
 }
 
-/// All faces of all parts, as if no part hid anything of another.
+/// All faces of all parts, as if no part hid any other.
 pub(super) fn alone(parts: &[RoofPart], bodies: &[Arc<Body>]) -> Vec<Surface> {
     let all = bodies.iter().flat_map(|body| body.surfaces.iter().flatten());
     let mut surfaces: Vec<Surface> = all.filter(|surface| surface.deck).cloned().collect();

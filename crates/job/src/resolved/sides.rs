@@ -1,15 +1,15 @@
-//! The numbers of a face's sides, carried on when its part changes.
+//! Carrying side ids of a face over when its part changes.
 
 use crate::{Border, Face, PartId, SideBorders};
 use chalkcourse_geometry::sides::again::{After, Before, Was, found_again};
 use chalkcourse_geometry::{DVec2, Polygon, SideId};
 use std::collections::BTreeSet;
 
-/// Gives the sides of a new outline the numbers of the sides that they are. `borders` is what they border, by ring and
-/// corner; `there` are the sides that parts have.
+/// Gives the sides of a new outline the ids of the sides that they correspond to. `borders` is what they border, by
+/// ring and corner; `there` are the existing sides of parts.
 ///
-/// A side that is not there any more because something hides it keeps its number as long as what it bordered is in the job,
-/// and has it again when it comes back; one whose place others took is gone for ever.
+/// A side that is hidden keeps its id as long as what it bordered is in the job, and gets it back when it reappears; a
+/// side that was replaced by others is gone for good.
 pub(super) fn carry(
     face: &mut Face,
     outline: &Polygon,
@@ -22,7 +22,7 @@ pub(super) fn carry(
         face.borders.len() >= now.len()
             && known.zip(&now).all(|((id, was), now)| was.side == id && was.along == **now)
     };
-    // From a file, unless it is an old one: the numbers are those of the outline to come.
+    // From a current file: the ids are already those of the new outline.
     let from_file = face.outline.outer.is_empty();
     if same && (from_file || face.outline == *outline) {
         return;

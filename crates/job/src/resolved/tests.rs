@@ -50,7 +50,7 @@ fn corner_of_block(job: &Resolved, block: usize) -> DVec2 {
 }
 
 #[test]
-fn a_part_gives_faces_that_are_in_no_file_and_come_back_from_one() {
+fn faces_of_a_part_are_derived_again_when_loading() {
     let job = house();
     assert_eq!(names(&job), ["South", "East", "North", "West"]);
     let text = job_to_text(&job).unwrap();
@@ -87,7 +87,7 @@ fn a_moved_eave_takes_the_block_with_it() {
 }
 
 #[test]
-fn a_face_that_goes_rests_with_its_block_and_comes_back() {
+fn a_hidden_face_rests_with_its_block_and_comes_back() {
     let job = house();
     let south = SideRef { ring: 0, side: 0 };
     let gable = |treatment| {
@@ -105,7 +105,7 @@ fn a_face_that_goes_rests_with_its_block_and_comes_back() {
 }
 
 #[test]
-fn corners_come_and_go_and_sides_keep_their_faces() {
+fn adding_and_removing_corners_keeps_faces_of_sides() {
     let job = house();
     let part = &job.parts[0];
     let more = part.with_corner_added(0, 0, dvec2(6.0, 0.0)).unwrap();
@@ -127,7 +127,7 @@ fn corners_come_and_go_and_sides_keep_their_faces() {
 }
 
 #[test]
-fn a_courtyard_comes_and_goes() {
+fn a_courtyard_is_added_and_removed() {
     let job = house();
     let part = &job.parts[0];
     let middle = part.outline.bounds().unwrap().centre();
@@ -139,7 +139,7 @@ fn a_courtyard_comes_and_goes() {
     );
     let next = apply(&job, &Edit::PutPart(around)).unwrap();
     assert!(next.faces.len() > job.faces.len(), "three more slopes look into it");
-    // A courtyard of three corners goes with one of them; the outline of a house of three does not.
+    // A courtyard of three corners is removed with any of them; the outline of a house of three is not.
     let closed = next.parts[0].without_corner(1, 2).unwrap();
     let closed = apply(&next, &Edit::PutPart(closed)).unwrap();
     assert_eq!(closed.parts[0].outline, part.outline);
@@ -172,7 +172,7 @@ fn parts_move_with_all_that_stands_on_them() {
 }
 
 #[test]
-fn what_follows_from_a_part_is_not_drawn_until_it_is_free() {
+fn faces_of_a_part_are_not_editable_until_freed() {
     let job = house();
     let mut south = job.faces[0].clone();
     south.outline.outer[0].x -= 1.0;
@@ -196,7 +196,7 @@ fn south_of(job: &Resolved) -> Face {
 }
 
 #[test]
-fn what_cannot_be_raised_is_refused_with_the_corner() {
+fn a_part_that_cannot_be_raised_is_refused_naming_the_corner() {
     let job = house();
     let crossed = job.parts[0].with_corner_moved(0, 0, dvec2(6.0, 20.0)).unwrap();
     let error = apply(&job, &Edit::PutPart(crossed)).unwrap_err().to_string();
@@ -219,8 +219,8 @@ fn a_removed_part_takes_its_faces_and_undo_brings_all_back() {
     assert_eq!(**history.job(), job);
 }
 
-/// A chimney 1 m wide and 0.6 m deep on a slope of 6:12, its cricket 6:12. Closed form: the level ridge is 0.25 m over the
-/// roof at the chimney's back and dies into the slope 0.5 m behind: two triangles of 0.5 × 0.5 / 2 m² in plan.
+/// A chimney 1 m wide and 0.6 m deep on a slope of 6:12, its cricket 6:12. Closed form: the level ridge is 0.25 m above
+/// the roof at the back of the chimney and meets the slope 0.5 m behind it: two triangles of 0.5 × 0.5 / 2 m² in plan.
 #[test]
 fn a_chimney_with_its_cricket() {
     let job = house();
@@ -238,14 +238,14 @@ fn a_chimney_with_its_cricket() {
     let area: f64 = with.faces.iter().map(|face| face.outline.area()).sum();
     assert!((area - (96.0 - 0.6)).abs() < 1e-9, "no area twice");
     assert_eq!(back_from_file(&with), with);
-    // Across the ridge it needs none, and says so.
+    // Across the ridge it needs no cricket, and reports that.
     let across = RoofPart { outline: rectangle(5.5, 3.7, 1.0, 0.6), ..chimney };
     let across = apply(&job, &Edit::PutPart(across)).unwrap();
     assert!(matches!(across.problems()[..], [PartProblem { trouble: PartTrouble::NoCricket, .. }]));
 }
 
 #[test]
-fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
+fn a_dormer_cuts_the_slope_and_a_hidden_part_is_reported() {
     let job = house();
     let eave = Length::from_metres(4.2);
     let mut dormer = RoofPart::new(
@@ -273,9 +273,9 @@ fn a_dormer_cuts_the_slope_and_a_part_that_is_hidden_is_told() {
     assert_eq!(free.faces[0].outline, with.faces[0].outline);
 }
 
-/// A dormer as wide as the slope cuts the face below it in two: the block goes with the piece that it lies on.
+/// A dormer as wide as the slope divides the face below it in two: each block goes with the piece that it is on.
 #[test]
-fn a_block_stays_on_the_piece_that_lies_under_it() {
+fn a_block_goes_with_the_piece_under_it() {
     let mut job = house();
     job.blocks[0].at = dvec2(1.5, 0.3);
     let other = Block { id: BlockId(60), at: dvec2(8.6, 0.3), columns: 1, ..job.blocks[0].clone() };
@@ -300,9 +300,9 @@ fn a_block_stays_on_the_piece_that_lies_under_it() {
     assert_eq!(back_from_file(&cut), cut);
 }
 
-/// The longer piece of a wall is that wall, wherever the corner comes: its face, and what lies on it, goes with it.
+/// The longer piece of a wall remains that wall, wherever the corner is added: with its face, and what is on it.
 #[test]
-fn the_longer_piece_of_a_wall_has_its_face() {
+fn the_longer_piece_of_a_wall_keeps_the_face() {
     let job = house();
     for (x, numbers) in [(8.0, [0, 4]), (3.0, [4, 0])] {
         let more = job.parts[0].with_corner_added(0, 0, dvec2(x, 0.0)).unwrap();
@@ -321,15 +321,15 @@ fn the_longer_piece_of_a_wall_has_its_face() {
         let middle = (middle.0 + middle.1) / 2.0;
         let face = &bent.faces[0];
         assert!(face.outline.distance_to_border(middle) < 1e-9, "South is not on the longer piece");
-        // Without the corner the longer wall goes on, with its face.
+        // Without the corner the longer wall continues, with its face.
         let back = bent.parts[0].without_corner(0, 1).unwrap();
         assert_eq!(back.sides, job.parts[0].sides);
     }
 }
 
-/// A side that is gone took its number with it: a new side gets neither the number nor the face that rests.
+/// Ids of deleted sides are not reused: a new side gets neither the id nor the resting face.
 #[test]
-fn a_new_side_never_gets_the_number_of_one_that_is_gone() {
+fn side_ids_are_never_reused() {
     let job = house();
     let more = job.parts[0].with_corner_added(0, 2, dvec2(5.0, 8.0)).unwrap();
     let bent = more.with_corner_moved(0, 3, dvec2(5.0, 10.0)).unwrap();
@@ -342,7 +342,7 @@ fn a_new_side_never_gets_the_number_of_one_that_is_gone() {
     assert_eq!(less.resting.iter().map(|face| face.id).collect::<Vec<_>>(), [new], "its block waits");
     let again = less.parts[0].with_corner_added(0, 1, dvec2(12.0, 5.0)).unwrap();
     assert!(again.place_of(4).is_none() && again.place_of(5).is_some());
-    // Written by hand from an old state it does not come back either.
+    // It does not come back when an old state of the part is put by hand either.
     let stale = apply(&less, &Edit::PutPart(with_block.parts[0].clone())).unwrap();
     assert!(stale.parts[0].place_of(4).is_none());
     assert_eq!(stale.parts[0].outline, with_block.parts[0].outline);

@@ -6,14 +6,14 @@ use serde_json::Value;
 pub struct Difference {
     /// The path of the field, such as `setbacks.rake.value`.
     pub field: String,
-    /// What the first book has; `None` where it has nothing.
+    /// The value in the first book, if any.
     pub one: Option<String>,
-    /// What the second has.
+    /// The value in the second, if any.
     pub other: Option<String>,
 }
 
 impl RuleBook {
-    /// Every field in which another book differs, in the order of their names.
+    /// All fields in which another book differs, ordered by name.
     pub fn differences(&self, other: &Self) -> Vec<Difference> {
         let value = |book: &Self| serde_json::to_value(book).unwrap_or(Value::Null);
         let mut differences = Vec::new();
@@ -52,7 +52,7 @@ mod tests {
     use chalkcourse_geometry::{EdgeKind, Length};
 
     #[test]
-    fn the_same_and_another() {
+    fn equal_books_have_no_differences() {
         let book = builtin_rule_book();
         assert!(book.differences(&book).is_empty());
         let mut own = (*book).clone();

@@ -4,54 +4,54 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// Where pathways for the fire service are asked for.
+/// Where fire service pathways are required.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum PathScheme {
-    /// Two on the whole roof, on separate planes, and one by each plane with modules (IRC R324.6, IFC 2018 on).
+    /// Two on the whole roof, on separate planes, and one for each plane with modules (IRC R324.6, IFC from 2018).
     WholeRoof,
     /// On each slope with modules: one on a hip roof, two on a roof with a single ridge (IFC 605.11, 2012 and 2015).
     EachSlope,
 }
 
-/// Room for the fire service on the roof. All widths are measured in plan, which is the safe side of a code that
-/// does not say.
+/// Fire access on the roof. All widths are measured in plan, which is on the safe side where a code does not say.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct FireAccess {
-    /// Which code and edition.
+    /// The code and edition.
     pub edition: String,
-    /// Where pathways are asked for.
+    /// Where pathways are required.
     pub scheme: Limit<PathScheme>,
     /// Least width of a pathway.
     pub path_width: Limit<Length>,
-    /// A pathway on a side of the roof that faces a street or driveway is asked for.
+    /// Whether a pathway is required on a side of the roof that faces a street or driveway.
     pub street_side: Limit<bool>,
-    /// A roof of this pitch or less is exempt.
+    /// Roofs of this pitch or less are exempt.
     pub exempt_to: Limit<Pitch>,
-    /// Clear room on both sides of a level ridge.
+    /// Setback on both sides of a level ridge.
     pub ridge: RidgeRoom,
-    /// Clear room on both sides of a hip or valley with modules on both sides; editions from 2018 on have none.
+    /// Clear width on both sides of a hip or valley with modules on both sides; editions from 2018 have none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hip_or_valley: Option<Limit<Length>>,
-    /// The least width of the strip below an escape window in which no module lies; `None` where the edition has none.
+    /// The least width of the strip below an escape window that must be free of modules; `None` if the edition has
+    /// none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub below_escape: Option<Limit<Length>>,
-    /// Arrays that are roof covering are exempt where the site says that their listing bears it. Off unless the
-    /// office read its own edition: the source says what is in doubt.
+    /// Whether arrays that are roof coverings are exempt if the site says that their listing supports it. Off unless
+    /// the office has read its own edition: the source says what is in doubt.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub integrated_exempt: Option<Limit<bool>>,
 }
 
-/// Clear room beside a ridge, by how much of the roof is covered.
+/// The ridge setback, by how much of the roof is covered.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct RidgeRoom {
-    /// For an array up to the share.
+    /// For an array that covers up to the share.
     pub up_to_share: Limit<Length>,
-    /// For a larger one.
+    /// For a larger array.
     pub beyond: Limit<Length>,
-    /// Plan area of the array by plan area of the whole roof, 0 to 1.
+    /// Plan area of the array divided by plan area of the whole roof, 0 to 1.
     pub share: Limit<f64>,
     /// The share for a house with sprinklers.
     pub share_with_sprinklers: Limit<f64>,

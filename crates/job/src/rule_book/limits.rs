@@ -1,4 +1,4 @@
-//! Every limit of a rule book as a row, to show and to change: one walk over the book serves both.
+//! Every limit of a rule book as a row, for display and editing: one traversal of the book serves both.
 
 use super::{Limit, LoadStandard, PathScheme, RuleBook};
 use crate::{Source, Standing};
@@ -6,7 +6,7 @@ use chalkcourse_geometry::{EdgeKind, Length, Pitch};
 use chalkcourse_words::{Said, Say, later as words};
 use std::collections::BTreeMap;
 
-/// What a limit says.
+/// The value of a limit.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LimitValue {
     /// A length.
@@ -15,41 +15,41 @@ pub enum LimitValue {
     Pitch(Pitch),
     /// A whole number.
     Count(u32),
-    /// A part of a whole, 0 to 1.
+    /// A fraction, 0 to 1.
     Share(f64),
-    /// A factor on a load.
+    /// A load factor.
     Factor(f64),
-    /// A pressure, pounds a square foot.
+    /// A pressure, pounds per square foot.
     Psf(f64),
-    /// Asked for or not.
+    /// Required or not.
     Yes(bool),
-    /// Where pathways are asked for.
+    /// Where pathways are required.
     Scheme(PathScheme),
-    /// Which edition loads are taken from.
+    /// The edition that loads are taken from.
     Standard(LoadStandard),
-    /// Words.
+    /// Text.
     Words(String),
 }
 
-/// A limit of a book, where it stands and by whose word.
+/// A limit of a book with its path and source.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LimitRow {
-    /// Its path in the file, as [`Difference::field`](super::Difference::field) has it without `.value`.
+    /// Its path in the file, like [`Difference::field`](super::Difference::field) without `.value`.
     pub field: String,
-    /// The part of the book.
+    /// The section of the book.
     pub part: Say,
-    /// What it limits.
+    /// Its name.
     pub name: Said,
-    /// What it says.
+    /// Its value.
     pub value: LimitValue,
-    /// By whose word; `None` for a setback or clearance that the book does not have.
+    /// Its source; `None` for a setback or clearance that the book does not have.
     pub source: Option<Source>,
 }
 
-/// Before the source of a limit that was changed by hand.
+/// Prefix of the source of a limit that was edited.
 const AMENDED: &str = "amended by the office";
 
-/// Sources and values of one limit, while a book is walked.
+/// Access to the value and source of a limit during traversal.
 trait Slot {
     fn value(&self) -> LimitValue;
     fn set(&mut self, value: &LimitValue) -> bool;
@@ -87,7 +87,7 @@ slot!(PathScheme, Scheme);
 slot!(LoadStandard, Standard);
 slot!(String, Words);
 
-/// Numbers without a unit of their own: what they are is known where they stand.
+/// A number whose kind is determined by its place in the book.
 struct Number<'a>(&'a mut Limit<f64>, fn(f64) -> LimitValue);
 
 impl Slot for Number<'_> {
@@ -112,8 +112,8 @@ impl Slot for Number<'_> {
 type Visit<'v> = dyn FnMut(String, Say, Said, &mut dyn Slot) + 'v;
 
 impl RuleBook {
-    /// Every limit of the book, in the order of its file. Setbacks and clearances that the book does not have are here
-    /// as zero, without a source.
+    /// Every limit of the book, in the order of its file. Setbacks and clearances that the book does not have are
+    /// included as zero, without a source.
     pub fn limits(&self) -> Vec<LimitRow> {
         let mut book = self.clone();
         let mut rows = Vec::new();
@@ -124,11 +124,11 @@ impl RuleBook {
         rows
     }
 
-    /// The book with one limit changed. Its source says from then on that it is the office's own, and keeps what was
-    /// there before: a number that was changed must not go on quoting a code as if it stood there.
+    /// The book with one limit changed. Its source then says that it is the office's own, followed by the previous
+    /// source: a changed number must not be attributed to a code.
     ///
     /// # Errors
-    /// There is no such limit, the value is of another kind, or the book would not make sense with it.
+    /// If there is no such limit, the value is of another kind, or the book would be inconsistent.
     pub fn with_limit(&self, field: &str, value: &LimitValue) -> Result<Self, Said> {
         self.changed(field, &mut |slot| {
             let before = slot.value();
@@ -149,7 +149,7 @@ impl RuleBook {
     /// The book with another source for a limit.
     ///
     /// # Errors
-    /// There is no such limit, or the source is empty: a limit without one is nobody's word.
+    /// If there is no such limit, or the source is empty.
     pub fn with_source(&self, field: &str, source: &Source) -> Result<Self, Said> {
         if source.text.trim().is_empty() {
             return Err(words::rulebook::SAY_WHERE_THE_LIMIT_COMES.into());
@@ -185,7 +185,7 @@ impl RuleBook {
         Ok(book)
     }
 
-    /// Visits every limit. Setbacks and clearances that are missing are put in on the way.
+    /// Visits every limit. Missing setbacks and clearances are added temporarily.
     fn walk(&mut self, visit: &mut Visit<'_>) {
         fn all<K: Ord + Copy>(
             map: &mut BTreeMap<K, Limit<Length>>,
@@ -327,12 +327,12 @@ impl RuleBook {
     }
 }
 
-/// Whether a limit stands in the book: while it is walked, one that does not has a source without words.
+/// Whether a limit is in the book: during traversal, a missing one has an empty source.
 fn is_there(source: &Source) -> bool {
     !source.text.is_empty()
 }
 
-/// The word of a kind in a file.
+/// The name of a kind in a file.
 fn key(kind: impl serde::Serialize) -> String {
     serde_json::to_value(kind).ok().and_then(|word| word.as_str().map(str::to_owned)).unwrap_or_default()
 }
@@ -356,7 +356,7 @@ mod tests {
     }
 
     #[test]
-    fn no_limit_of_a_book_that_ships_is_left_out() {
+    fn every_limit_of_built_in_books_is_listed() {
         for book in builtin_rule_books() {
             let mut expected = Vec::new();
             in_file("", &serde_json::to_value(&**book).unwrap(), &mut expected);
@@ -382,7 +382,7 @@ mod tests {
         let source = &own.setbacks[&EdgeKind::Rake].source;
         assert!(source.text.starts_with("amended") && source.text.contains("step flashing"), "{source:?}");
         assert_eq!(source.standing, Standing::Office);
-        // Changed once more it says so once.
+        // Changing it again does not repeat the prefix.
         let again = own.with_limit("setbacks.rake", &LimitValue::Length(Length::from_inches(8.0))).unwrap();
         assert_eq!(again.setbacks[&EdgeKind::Rake].source, *source);
         assert_eq!(&own.with_limit("setbacks.rake", &nine).unwrap(), &own);

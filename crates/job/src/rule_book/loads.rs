@@ -3,7 +3,7 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// Which edition of ASCE/SEI 7 pressures are taken from.
+/// The edition of ASCE/SEI 7 that pressures are taken from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum LoadStandard {
     /// ASCE/SEI 7-16.
@@ -15,7 +15,7 @@ pub enum LoadStandard {
 }
 
 impl LoadStandard {
-    /// As it is quoted.
+    /// Its citation.
     pub fn name(self) -> &'static str {
         match self {
             Self::Asce716 => "ASCE/SEI 7-16",
@@ -24,17 +24,17 @@ impl LoadStandard {
     }
 }
 
-/// A screening of wind and snow: never a design, which is a licensed engineer's.
+/// A screening of wind and snow: never a design, which is the task of a licensed engineer.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Loads {
-    /// Which edition.
+    /// The edition.
     pub standard: Limit<LoadStandard>,
-    /// The part of wind uplift that counts for allowable stress design.
+    /// Factor on wind uplift for allowable stress design.
     pub wind_factor: Limit<f64>,
-    /// The part of dead load that counts against uplift.
+    /// Factor on dead load against uplift.
     pub dead_factor: Limit<f64>,
-    /// Least pressure on cladding, pounds a square foot.
+    /// Least pressure on cladding, pounds per square foot.
     pub least_pressure_psf: Limit<f64>,
 }
 

@@ -5,56 +5,56 @@ use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// What a shingle roof itself must be, by slope.
+/// Requirements on a shingle roof itself, by slope.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Roofing {
-    /// No shingles on a lower slope.
+    /// The least pitch for shingles.
     pub least_pitch: Limit<Pitch>,
-    /// Below this pitch the underlayment is laid double.
+    /// Below this pitch the underlayment must be double.
     pub single_underlayment_from: Limit<Pitch>,
     /// How a double underlayment is laid, in words.
     #[serde(default)]
     pub double_underlayment: String,
-    /// A penetration wider than this, along the eave, has a cricket on its ridge side.
+    /// A penetration wider than this, along the eave, needs a cricket on its ridge side.
     pub cricket_from: Limit<Length>,
-    /// From a valley's line to the side flashing of an array, square to the line on the slope.
+    /// Clear distance from a valley to the side flashing of an array, perpendicular to the valley on the slope.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub valley_clear: Option<Limit<Length>>,
-    /// From a hip's line to the side flashing of an array.
+    /// Clear distance from a hip to the side flashing of an array.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub hip_clear: Option<Limit<Length>>,
-    /// A roof with an edge nearer than this to a lot line needs a class against fire.
+    /// A roof with an edge closer than this to a lot line needs a fire class.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lot_line_within: Option<Limit<Length>>,
-    /// Drip edge at eaves and rakes, in words; `None` where none is asked.
+    /// Drip edge at eaves and rakes, in words; `None` if not required.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub drip_edge: Option<Limit<String>>,
-    /// Protection against ice dams; `None` where the climate asks none.
+    /// Protection against ice dams; `None` if not required in the climate.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub ice_barrier: Option<IceBarrier>,
-    /// The class of the roof against fire under and beyond the array, in words; `None` where none is asked.
+    /// The required fire class of the roof under and beyond the array, in words; `None` if not required.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fire_class: Option<Limit<String>>,
 }
 
-/// Membrane along the eaves against water that ice dams up.
+/// Membrane along the eaves against water backed up by ice dams.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct IceBarrier {
     /// From the eave to this far inside the outer wall, in plan.
     pub inside_wall: Limit<Length>,
-    /// From this pitch on it reaches also so far up the slope.
+    /// From this pitch up it also extends a length up the slope.
     pub steep_from: Limit<Pitch>,
     /// That length along the slope.
     pub steep_length: Limit<Length>,
 }
 
 impl Roofing {
-    /// Whether a penetration of a kind, so wide along the eave in metres, has a cricket on its ridge side. Unit skylights go by
-    /// their maker's flashing kit, and what a person leaves by has its own curb.
+    /// Whether a penetration of a kind and a width along the eave in metres needs a cricket on its ridge side. Unit
+    /// skylights use the manufacturer's flashing kit, and escape windows have their own curb.
     pub fn asks_cricket(&self, kind: PenetrationKind, wide: f64) -> bool {
-        // What was drawn to a tenth of a millimetre is that wide.
+        // Tolerance of the width as drawn.
         const NEAR: f64 = 1e-4;
         !matches!(kind, PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
             && wide > self.cricket_from.value.metres() + NEAR

@@ -1,4 +1,4 @@
-//! Changes of blocks.
+//! Short forms of edits to blocks.
 
 use super::{Fields, Point, Which, Wrong, find};
 use crate::{Block, BlockId, Cell, Edit, Orientation, Resolved};
@@ -12,21 +12,21 @@ use std::collections::BTreeSet;
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct AddBlock {
-    /// What people call it; the next free letter where none is given.
+    /// Its name; by default the next free letter.
     #[serde(default)]
     name: Option<String>,
-    /// The face that it lies on.
+    /// The face.
     face: Which,
     /// Its lower left corner, from the left end of the face along the eave and from its lowest point up the slope.
     at: Point,
     /// Rows, from the eave up.
     rows: u32,
-    /// Modules in a row.
+    /// Modules per row.
     columns: u32,
-    /// How the modules lie; the kit's first way where none is given.
+    /// Orientation of the modules; by default the kit's first one.
     #[serde(default)]
     orientation: Option<Orientation>,
-    /// The gap between neighbouring modules; the kit's usual one where none is given.
+    /// The gap between adjacent modules; by default the kit's usual one.
     #[serde(default)]
     reveal: Option<Length>,
 }
@@ -51,7 +51,7 @@ impl AddBlock {
     }
 }
 
-/// Changes fields of a block. What lies beyond a smaller one is forgotten.
+/// Changes fields of a block. Cells and shifts beyond a smaller size are dropped.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangeBlock {
@@ -78,10 +78,10 @@ impl ChangeBlock {
 pub(super) struct MoveBlock {
     /// The block.
     block: Which,
-    /// Where its lower left corner goes, from the left end of the face and from its lowest point, or
+    /// The new position of its lower left corner, from the left end of the face and from its lowest point, or
     #[serde(default)]
     to: Option<Point>,
-    /// by how much along the eave and up the slope.
+    /// the displacement along the eave and up the slope.
     #[serde(default)]
     by: Option<Point>,
 }
@@ -102,15 +102,15 @@ impl MoveBlock {
 pub(super) struct SwitchModules {
     /// The block.
     block: Which,
-    /// Places that carry no module any more.
+    /// Cells to switch off.
     #[serde(default)]
     off: Vec<ModulePlace>,
-    /// Places that carry one again.
+    /// Cells to switch on.
     #[serde(default)]
     on: Vec<ModulePlace>,
 }
 
-/// A place of a block as sentences count it.
+/// A cell of a block, counted from 1.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 struct ModulePlace {
@@ -159,9 +159,9 @@ impl SwitchModules {
 pub(super) struct ShiftRow {
     /// The block.
     block: Which,
-    /// Which row, from 1 at the eave.
+    /// The row, from 1 at the eave.
     row: u32,
-    /// How far to the right of where it would lie unshifted.
+    /// How far to the right of its unshifted position.
     by: Length,
 }
 

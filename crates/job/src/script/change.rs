@@ -1,4 +1,4 @@
-//! What a person may ask for in a script without writing a whole object.
+//! Edits that can be written in short form in a script.
 
 use super::blocks::{AddBlock, ChangeBlock, MoveBlock, ShiftRow, SwitchModules};
 use super::corners::{AddCorner, MoveCorner, RemoveCorner};
@@ -15,10 +15,9 @@ use schemars::JsonSchema;
 use serde::Deserialize;
 use std::sync::Arc;
 
-/// A change said shortly: things by number or name, corners and sides by number, and only what is to be different.
+/// A short form of an edit: objects by id or name, corners and sides by number, and only the fields to change.
 ///
-/// `change-…` puts the fields that are given in place of what was there, and `null` takes one away; `put-…` and `set-…` of [`Edit`]
-/// put a whole thing.
+/// `change-…` replaces the given fields, and `null` resets one; `put-…` and `set-…` of [`Edit`] replace a whole object.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 #[expect(clippy::enum_variant_names, reason = "the variants are the words that people write: `change-block`")]
@@ -28,9 +27,9 @@ pub(super) enum Change {
     ChangePart(ChangePart),
     ChangeSide(ChangeSide),
     MoveParts(MoveParts),
-    /// Takes a part away with its faces, and the blocks that lie on them.
+    /// Removes a part with its faces and the blocks on them.
     RemovePart(Which),
-    /// Turns the faces of a part, and of the parts that it meets, into drawn ones.
+    /// Converts the faces of a part, and of the parts joined to it, to drawn faces.
     FreePart(Which),
     MoveCorner(MoveCorner),
     AddCorner(AddCorner),
@@ -38,28 +37,29 @@ pub(super) enum Change {
     AddFace(AddFace),
     ChangeFace(ChangeFace),
     OverruleSide(OverruleSide),
-    /// Takes a drawn face away, and the blocks that lie on it.
+    /// Removes a drawn face and the blocks on it.
     RemoveFace(Which),
     AddPenetration(AddPenetration),
     ChangePenetration(ChangePenetration),
     MovePenetration(MovePenetration),
-    /// Takes a penetration away.
+    /// Removes a penetration.
     RemovePenetration(Which),
     AddBlock(AddBlock),
     ChangeBlock(ChangeBlock),
     MoveBlock(MoveBlock),
     SwitchModules(SwitchModules),
     ShiftRow(ShiftRow),
-    /// Takes a block away.
+    /// Removes a block.
     RemoveBlock(Which),
     Waive(Waive),
-    /// Changes what rules know of the house and the place: streets, eave height, wind, sprinklers, deck and more.
+    /// Changes facts about the house and the site that rules need: streets, eave height, wind, sprinklers, deck and
+    /// more.
     ChangeBuilding(Whole<Building>),
     /// Changes address, notes, place.
     ChangeSite(Whole<Site>),
     /// Changes overhead and profit.
     ChangePricing(Whole<Pricing>),
-    /// Changes how much of the roof is stripped and covered anew.
+    /// Changes how much of the roof is torn off and covered.
     ChangeRoofWork(Whole<RoofWork>),
     /// Changes other decisions about the order.
     ChangeOrder(Whole<OrderChoices>),
@@ -69,15 +69,15 @@ pub(super) enum Change {
     ChangeRuleBook(Whole<RuleBook>),
     /// Changes fields of the price list.
     ChangePrices(Whole<PriceList>),
-    /// Changes edition, temperatures, inverters, service and label texts of the wires.
+    /// Changes code edition, temperatures, inverters, service and label texts of the wiring.
     ChangeWiring(Whole<WiringChoices>),
-    /// Changes how the picture under the plan lies.
+    /// Changes the picture under the plan.
     ChangeUnderlay(Whole<Underlay>),
-    /// Takes the kit of a file, looked for from where the script is.
+    /// Sets the kit from a file, relative to the script.
     TakeKit(String),
-    /// Takes a rule book: the name of one that comes with the program, or a file.
+    /// Sets the rule book: the name of a built-in one, or a file.
     TakeRuleBook(String),
-    /// Takes the price list of a file.
+    /// Sets the price list from a file.
     TakePrices(String),
 }
 
@@ -85,9 +85,9 @@ pub(super) enum Change {
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Waive {
-    /// The stable key of the finding, as `check --format json` gives it.
+    /// The key of the finding, as printed by `check --format json`.
     key: FindingKey,
-    /// What is accepted: left out, it is what the finding measures when the edit is done.
+    /// What is accepted: by default what the finding measures when the step is run.
     #[serde(default)]
     accepted: Option<Accepted>,
     /// Why it is accepted.
@@ -95,13 +95,13 @@ pub(super) struct Waive {
     /// Who accepted it.
     #[serde(default)]
     by: String,
-    /// The day, as the person writes it.
+    /// The date, as typed.
     #[serde(default)]
     date: String,
 }
 
 impl Change {
-    /// The words that only a change begins with, or a change as well as an [`Edit`].
+    /// The names of short forms, including those that are also names of an [`Edit`].
     pub(super) const NAMES: [&str; 38] = [
         "add-part",
         "add-courtyard",
@@ -143,7 +143,7 @@ impl Change {
         "take-prices",
     ];
 
-    /// The edit that this is on a job. Pure, but for files that it names: those come from the shelf.
+    /// The edit for a job. Pure, except for files, which are read from the shelf.
     pub(super) fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
         let order = |order| Edit::SetOrder(Arc::new(order));
         let there = || OrderChoices::clone(&job.order);

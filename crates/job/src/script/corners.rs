@@ -1,4 +1,4 @@
-//! Corners of parts and of drawn faces, moved, added and taken away.
+//! Moving, adding and removing corners of parts and drawn faces.
 
 use super::{Point, Spot, Which, Wrong, find};
 use crate::{Edit, Face, Resolved, RoofPart};
@@ -18,12 +18,12 @@ pub(super) struct MoveCorner {
     /// the drawn face.
     #[serde(default)]
     face: Option<Which>,
-    /// Which corner.
+    /// The corner.
     corner: Spot,
-    /// Where it goes in plan, or
+    /// Its new position in plan, or
     #[serde(default)]
     to: Option<Point>,
-    /// by how much.
+    /// the displacement.
     #[serde(default)]
     by: Option<Point>,
 }
@@ -38,14 +38,14 @@ pub(super) struct AddCorner {
     /// the drawn face.
     #[serde(default)]
     face: Option<Which>,
-    /// Which side.
+    /// The side.
     side: Spot,
-    /// Where in plan; the middle of the side where none is given.
+    /// Its position in plan; by default the middle of the side.
     #[serde(default)]
     at: Option<Point>,
 }
 
-/// Takes a corner of a part or of a drawn face away.
+/// Removes a corner of a part or of a drawn face.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct RemoveCorner {
@@ -55,11 +55,11 @@ pub(super) struct RemoveCorner {
     /// the drawn face.
     #[serde(default)]
     face: Option<Which>,
-    /// Which corner.
+    /// The corner.
     corner: Spot,
 }
 
-/// What has corners that are moved by hand.
+/// Something with editable corners.
 enum Cornered<'a> {
     Part(&'a RoofPart),
     Face(&'a Face),

@@ -1,4 +1,4 @@
-//! What one job has more, less or otherwise than another.
+//! Differences between two jobs.
 
 use crate::{Face, Reading, Resolved};
 use chalkcourse_words::{Say, later as words};
@@ -6,25 +6,25 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::{Map, Value};
 
-/// A thing that one job has otherwise than another.
+/// A difference between two jobs in one object.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct JobDifference {
-    /// What kind of thing.
+    /// The kind of object.
     pub what: Thing,
-    /// Its number in the job, for what has one.
+    /// Its id in the job, if it has one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub id: Option<u32>,
-    /// What people call it; the key of a waiver.
+    /// Its name; the key of a waiver.
     #[serde(skip_serializing_if = "String::is_empty")]
     pub name: String,
-    /// What became of it.
+    /// What happened to it.
     pub how: How,
-    /// Fields that differ, of what is in both.
+    /// Fields that differ, if it is in both jobs.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub fields: Vec<FieldDifference>,
 }
 
-/// A kind of thing in a job.
+/// A kind of object in a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum Thing {
@@ -42,13 +42,13 @@ pub enum Thing {
     JunctionBox,
     /// What was read of a circuit; its number is the circuit's.
     Reading,
-    /// Decisions about the wires as a whole.
+    /// Decisions about the wiring as a whole.
     Wiring,
     /// An accepted finding.
     Waiver,
     /// The job itself: name, units.
     Job,
-    /// Where it is.
+    /// Its site.
     Site,
     /// The picture under the plan.
     Underlay,
@@ -63,7 +63,7 @@ pub enum Thing {
 }
 
 impl Thing {
-    /// The word for it.
+    /// Its name.
     pub fn name(self) -> Say {
         match self {
             Self::Part => words::job::PART_3,
@@ -86,20 +86,20 @@ impl Thing {
     }
 }
 
-/// What became of a thing.
+/// What happened to an object.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 pub enum How {
-    /// It is new.
+    /// It was added.
     Added,
-    /// It is there, otherwise than before.
+    /// It was changed.
     Changed,
-    /// It is gone.
+    /// It was removed.
     Removed,
 }
 
 impl How {
-    /// The word for it.
+    /// Its name.
     pub fn name(self) -> Say {
         match self {
             Self::Added => words::job::ADDED,
@@ -112,17 +112,17 @@ impl How {
 /// A field that differs.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FieldDifference {
-    /// Its name in a job file.
+    /// Its name in the job file.
     pub field: String,
-    /// As a file has it, before; left out for what is long, and for what was not there.
+    /// The value before, as in a file; left out if long or absent.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub before: Option<Value>,
-    /// After.
+    /// The value after.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub after: Option<Value>,
 }
 
-/// All differences of two jobs, part by part, face by face and so on. What follows from parts is told too.
+/// All differences between two jobs, part by part, face by face and so on, including what is derived from parts.
 pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     let mut found = Vec::new();
     let mut list = |what, before: Vec<Item>, after: Vec<Item>| of_lists(what, &before, &after, &mut found);
@@ -167,7 +167,7 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     list(Thing::Job, items(before), items(after));
     let site = |job: &Resolved| {
         let mut item = Item::of(None, "", &job.site);
-        // What is said of the house stands in the site: field by field it says more.
+        // Facts about the building are part of the site: compare them field by field.
         item.fields.remove("building");
         let building = Item::of(None, "", &job.site.building).fields;
         item.fields.extend(building.into_iter().map(|(field, value)| (format!("building.{field}"), value)));
@@ -176,7 +176,7 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     list(Thing::Site, site(before), site(after));
     let items = |job: &Resolved| -> Vec<Item> { job.underlay.iter().flat_map(alone).collect() };
     list(Thing::Underlay, items(before), items(after));
-    // Large ones are written out only where they differ.
+    // Large objects are only serialized if they differ.
     if before.kit != after.kit {
         list(Thing::Kit, alone(&before.kit), alone(&after.kit));
     }
@@ -195,12 +195,12 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     found
 }
 
-/// What a job has one of.
+/// Objects that a job has only one of.
 fn alone(thing: &impl Serialize) -> Vec<Item> {
     vec![Item::of(None, "", thing)]
 }
 
-/// A thing with its fields as a file has them.
+/// An object with its fields as in a file.
 struct Item {
     id: Option<u32>,
     name: String,
@@ -221,7 +221,7 @@ impl Item {
     }
 }
 
-/// Faces with what follows from their part, and whether they rest.
+/// Faces with their derived geometry, and whether they are resting.
 fn faces(job: &Resolved) -> Vec<Item> {
     let item = |face: &Face, rests: bool| {
         let mut item = Item::of(Some(face.id.0), &face.name, &face.by_itself());
@@ -260,7 +260,7 @@ fn of_fields(before: &Map<String, Value>, after: &Map<String, Value>) -> Vec<Fie
     let mut names: Vec<&String> = before.keys().chain(after.keys()).collect();
     names.sort_unstable();
     names.dedup();
-    // A file leaves out what is not known, or says so.
+    // A missing field is the same as null.
     let of =
         |fields: &Map<String, Value>, name: &str| fields.get(name).filter(|value| !value.is_null()).cloned();
     names
@@ -275,7 +275,7 @@ fn of_fields(before: &Map<String, Value>, after: &Map<String, Value>) -> Vec<Fie
         .collect()
 }
 
-/// What goes in a line: a word, a number, a point.
+/// Whether a value fits on a line: a word, a number, a point.
 fn is_short(value: &Value) -> bool {
     match value {
         Value::Array(items) => {

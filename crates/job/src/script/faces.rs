@@ -1,4 +1,4 @@
-//! Changes of faces.
+//! Short forms of edits to faces.
 
 use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, Face, FaceId, Resolved, first_free};
@@ -8,18 +8,18 @@ use chalkcourse_words::later as words;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
-/// Adds a drawn face. Its datum is its lowest corner, of those the one to the left of a person who looks up the slope.
+/// Adds a drawn face. Its datum is its lowest corner, and among several the leftmost one when looking up the slope.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct AddFace {
-    /// What people call it; "Face" where none is given.
+    /// Its name; "Face" by default.
     #[serde(default)]
     name: Option<String>,
     /// Its outline in plan.
     corners: Vec<Point>,
     /// Rise over run.
     pitch: Pitch,
-    /// The way that water runs, degrees clockwise from north.
+    /// The direction of water runoff, degrees clockwise from north.
     downslope: Azimuth,
     /// Height of the lowest corner.
     height: Length,
@@ -34,7 +34,7 @@ impl AddFace {
     }
 }
 
-/// Changes fields of a face. Of one that comes from a part: name, datum, courses, what was taped and overruled edges.
+/// Changes fields of a face. For a part's face only: name, datum, courses, taped measurements and overruled edges.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangeFace {
@@ -50,15 +50,15 @@ impl ChangeFace {
     }
 }
 
-/// Decides what an edge of a face is, or leaves it to be worked out again.
+/// Sets the kind of an edge of a face, or lets it be determined automatically again.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct OverruleSide {
     /// The face.
     face: Which,
-    /// Which side.
+    /// The side.
     side: Spot,
-    /// What it is; left out where it is to be worked out again.
+    /// Its kind; left out to determine it automatically.
     #[serde(default)]
     kind: Option<EdgeKind>,
 }

@@ -1,4 +1,4 @@
-//! Some fields of a thing in place of the whole thing.
+//! Changing some fields of an object.
 
 use super::Wrong;
 use chalkcourse_words::later as words;
@@ -9,21 +9,21 @@ use serde_json::{Map, Value};
 use std::borrow::Cow;
 use std::marker::PhantomData;
 
-/// Some fields of a `T`. Each that is given takes the place of what was there, whole; `null` takes it away, so that it is as in a
-/// new one. What is not given stays.
+/// Some fields of a `T`. Each given field replaces the old value as a whole; `null` resets it to the default. Others
+/// are unchanged.
 ///
-/// Which fields there are, and what each may be, is said by `T` alone: an edit of a field that comes to be needs no word here.
+/// The fields and their types come from `T` alone: new fields need no change here.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Fields<T> {
     given: Map<String, Value>,
     of: PhantomData<fn() -> T>,
 }
 
-/// Fields that tell which thing it is: none of them is changed.
+/// Fields that identify the object and can't be changed.
 const FIXED: [&str; 2] = ["id", "from"];
 
 impl<T: Serialize + DeserializeOwned> Fields<T> {
-    /// A thing with these fields in place of its own.
+    /// An object with these fields replaced.
     pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
         let unfit = |error: serde_json::Error| Wrong::field(".", error.to_string());
         if let Some(field) = FIXED.iter().find(|field| self.given.contains_key(**field)) {
@@ -58,7 +58,7 @@ impl<T: JsonSchema> JsonSchema for Fields<T> {
     }
     fn json_schema(generator: &mut SchemaGenerator) -> Schema {
         let mut schema = T::json_schema(generator);
-        // The words of the thing are not those of the edit, and what flattens this closes it.
+        // Drop the keywords of the object that don't apply to an edit; the outer schema is closed.
         for key in ["required", "description", "additionalProperties"] {
             schema.remove(key);
         }
@@ -73,7 +73,7 @@ impl<T: JsonSchema> JsonSchema for Fields<T> {
     }
 }
 
-/// [`Fields`] that stand by themselves.
+/// [`Fields`] as an object of their own.
 #[derive(Clone, Debug, PartialEq, serde::Deserialize, JsonSchema)]
 #[schemars(deny_unknown_fields)]
 pub(super) struct Whole<T: JsonSchema> {

@@ -1,4 +1,4 @@
-//! The things of a job that a script means.
+//! Finding the objects of a job that a script refers to.
 
 use super::{Point, Spot, Which, Wrong};
 use crate::{Block, Face, Penetration, Resolved, RoofPart};
@@ -21,7 +21,7 @@ pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, W
     one(&job.blocks, words::job::BLOCK, which, |block| (block.id.0, &block.name))
 }
 
-/// The one thing of a list that is meant.
+/// The object of a list that is referred to.
 fn one<'a, T>(
     list: &'a [T],
     what: Say,
@@ -45,14 +45,14 @@ fn one<'a, T>(
     Err(Wrong::SameName { what, asked, numbers: numbers.join(", ") })
 }
 
-/// Says that an outline has no such corner or side.
+/// The error for a corner or side that an outline does not have.
 pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> Wrong {
     let counts: Vec<String> = outline.rings().map(|ring| ring.len().to_string()).collect();
     let wrong = words::job::there_is_no_the_rings(&format_args!("{spot}"), &counts.join(", "));
     Wrong::field(field, wrong)
 }
 
-/// Where something comes to be that is moved to a place or by a distance: one of the two.
+/// The new position of something moved to a point or by a displacement: exactly one of the two.
 pub(super) fn moved(there: DVec2, to: Option<Point>, by: Option<Point>) -> Result<DVec2, Wrong> {
     match (to, by) {
         (Some(Point(to)), None) => Ok(to),
@@ -61,7 +61,8 @@ pub(super) fn moved(there: DVec2, to: Option<Point>, by: Option<Point>) -> Resul
     }
 }
 
-/// The left end of a face along its eave and its lowest point, in its own frame: where the window measures from.
+/// The left end of a face along its eave and its lowest point, in its own frame: the origin of measurements in the
+/// window.
 pub(super) fn lower_left(face: &Face) -> DVec2 {
     let plane = face.plane();
     face.outline.outer.iter().map(|&corner| plane.to_frame(corner)).reduce(DVec2::min).unwrap_or_default()

@@ -1,7 +1,7 @@
-//! Edits from outside: what a person or a program asks for in a file, one step after the other.
+//! Edits from outside: a file of steps written by a person or a program.
 //!
-//! A step is an object with one field that names what is done. It is an [`Edit`], whole, as a recorded session has them; or a short
-//! change (`change.rs`) that names things by number or name and says only what is to be different:
+//! A step is an object with one field that names it. It is either a full [`Edit`], as in recorded sessions, or a short
+//! form (`change.rs`) that refers to objects by id or name and gives only the fields to change:
 //!
 //! ```json
 //! [
@@ -11,7 +11,7 @@
 //! ]
 //! ```
 //!
-//! A short change is worked out on the job as it is when its turn comes, so that a step may name what one before it made.
+//! A short form is expanded when its turn comes, so that a step may refer to objects made by earlier steps.
 
 mod blocks;
 mod change;
@@ -42,7 +42,7 @@ use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::Value;
 use std::borrow::Cow;
 
-/// One step of a script: an [`Edit`] or a short change.
+/// A step of a script: an [`Edit`] or a short form.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
     name: String,
@@ -55,61 +55,61 @@ enum Does {
     Change(Box<Change>),
 }
 
-/// Why a step can't be done. The job stays as it was before it.
+/// Why a step failed. The job is left as before the step.
 #[derive(Debug, thiserror::Error)]
 pub enum Wrong {
-    /// A field says something that can't be.
+    /// A field has an invalid value.
     #[error("{}", words::job::field(&field, &wrong))]
     Field {
-        /// As a path of names and numbers; "." for the whole.
+        /// The path of names and indices; "." for the whole.
         field: String,
         /// What is wrong and what was expected.
         wrong: Said,
     },
-    /// The job has nothing of that number or name.
+    /// The job has no object with that id or name.
     #[error("{}", words::job::the_job_has_no_there(&what, &asked, &if known.is_empty() { Said::from(words::common::NONE_2) } else { Said::own(known) }))]
     NoSuch {
         /// A part, face, penetration or block.
         what: Say,
-        /// As it was asked for.
+        /// The requested id or name.
         asked: String,
-        /// Numbers and names of those that there are.
+        /// Ids and names of existing ones.
         known: String,
     },
-    /// Several have that name.
+    /// Several objects have that name.
     #[error("{}", words::job::several_have_the_name_of(&what, &asked, &numbers))]
     SameName {
         /// A part, face, penetration or block.
         what: Say,
-        /// As it was asked for.
+        /// The requested name.
         asked: String,
-        /// Their numbers.
+        /// Their ids.
         numbers: String,
     },
-    /// One of two fields is wanted, not none and not both.
+    /// Exactly one of two fields must be given.
     #[error("{}", words::job::give_or_one_of_the(&one, &other))]
     OneOf {
-        /// This one,
+        /// One field,
         one: &'static str,
-        /// or this one.
+        /// the other field.
         other: &'static str,
     },
-    /// A block whose face is hidden at present can't be measured from that face.
+    /// A block on a hidden face can't be measured from that face.
     #[error("{}", words::job::the_face_of_block_has(&block))]
     Rests {
         /// The block.
         block: String,
     },
-    /// No picture lies under the plan.
+    /// There is no picture under the plan.
     #[error("{}", words::job::NO_PICTURE_LIES_UNDER_THE)]
     NoUnderlay,
-    /// A file that the step names can't be used.
+    /// A file named in the step can't be used.
     #[error(transparent)]
     File(#[from] FileError),
-    /// Files are not to be read here.
+    /// Files can't be read in this context.
     #[error("{}", words::job::no_file_is_read_here(&_0))]
     NoFiles(String),
-    /// The edit makes no sense on this job.
+    /// The job rejects the edit.
     #[error(transparent)]
     Refused(#[from] EditError),
 }
@@ -121,15 +121,15 @@ impl Wrong {
 }
 
 impl Step {
-    /// The word that it begins with: `move-corner`.
+    /// The name of the step: `move-corner`.
     pub fn name(&self) -> &str {
         &self.name
     }
 
-    /// The edit that it is on a job. Pure, but for files that the step names: those come from the shelf.
+    /// The edit for a job. Pure, except for files named in the step, which are read from the shelf.
     ///
     /// # Errors
-    /// [`Wrong`]: what of the step does not fit the job, and what does.
+    /// [`Wrong`]: what in the step does not fit the job, and what would.
     pub fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
         let edit = match &self.does {
             Does::Edit(edit) => Edit::clone(edit),
@@ -138,17 +138,17 @@ impl Step {
         Ok(shelf.placed(edit))
     }
 
-    /// The job after it.
+    /// Applies the step to a job.
     ///
     /// # Errors
-    /// [`Wrong`]; an edit that the job refuses among it.
+    /// [`Wrong`], including edits that the job rejects.
     pub fn apply(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Resolved, Wrong> {
         Ok(apply(job, &self.edit(job, shelf)?)?)
     }
 }
 
 impl Step {
-    /// Reads a step; else the field, as a path from the step, and what is wrong with it.
+    /// Parses a step; an error has the path of the field within the step, and what is wrong with it.
     fn from_value(value: Value) -> Result<Self, (String, Said)> {
         let told = |error: serde_path_to_error::Error<serde_json::Error>| {
             (error.path().to_string(), error.inner().to_string().into())

@@ -1,4 +1,4 @@
-//! Changes of parts of the house.
+//! Short forms of edits to parts of the house.
 
 use super::{Fields, Point, Spot, Which, Wrong, find};
 use crate::{Edit, PartId, PartKind, PartSide, PlanMove, Resolved, RoofPart, first_free};
@@ -8,27 +8,27 @@ use chalkcourse_words::{later as words, sentence};
 use schemars::JsonSchema;
 use serde::Deserialize;
 
-/// Adds a part of the house with the same on all sides.
+/// Adds a part of the house with all sides alike.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct AddPart {
-    /// What people call it; the word for its kind where none is given.
+    /// Its name; by default the word for its kind.
     #[serde(default)]
     name: Option<String>,
-    /// What it is.
+    /// Its kind.
     #[serde(default)]
     kind: PartKind,
     /// Its wall lines in plan.
     corners: Vec<Point>,
-    /// How high the roof's planes are over the wall lines; a chimney's top.
+    /// Height of the roof planes at the wall lines; for a chimney its top.
     eave_height: Length,
-    /// What stands on all sides; walls for a chimney.
+    /// The treatment of all sides; walls for a chimney.
     #[serde(default)]
     treatment: Option<Treatment>,
-    /// How far the roof reaches beyond the walls, in plan.
+    /// Overhang beyond the walls, in plan.
     #[serde(default)]
     overhang: Length,
-    /// A chimney's: the pitch of the two small faces upslope of it.
+    /// For a chimney: the pitch of the two small faces upslope of it.
     #[serde(default)]
     cricket: Option<Pitch>,
 }
@@ -90,7 +90,7 @@ impl ChangePart {
 pub(super) struct ChangeSide {
     /// The part.
     part: Which,
-    /// Which side; all of them where none is named.
+    /// The side; all sides by default.
     #[serde(default)]
     side: Option<Spot>,
     #[serde(flatten)]
@@ -115,13 +115,13 @@ impl ChangeSide {
     }
 }
 
-/// Moves parts as they are, with the penetrations and blocks on them.
+/// Moves parts without changing them, with the penetrations and blocks on them.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct MoveParts {
-    /// Which.
+    /// The parts.
     parts: Vec<Which>,
-    /// Turned and shifted so.
+    /// The rotation and shift.
     how: PlanMove,
 }
 

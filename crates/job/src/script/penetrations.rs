@@ -1,4 +1,4 @@
-//! Changes of penetrations.
+//! Short forms of edits to penetrations.
 
 use super::{Fields, Point, Which, Wrong, find};
 use crate::{Edit, Penetration, PenetrationId, PenetrationKind, Resolved, Shape, first_free};
@@ -11,32 +11,33 @@ use serde::Deserialize;
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub(super) struct AddPenetration {
-    /// What people call it; the word for its kind where none is given.
+    /// Its name; by default the word for its kind.
     #[serde(default)]
     name: Option<String>,
-    /// What it is.
+    /// Its kind.
     kind: PenetrationKind,
-    /// The face on which it is measured; in plan where none is named.
+    /// The face on which it is measured; by default it is measured in plan.
     #[serde(default)]
     face: Option<Which>,
-    /// Its middle: on a face from its left end along the eave and from its lowest point up the slope; in plan x east, y north.
+    /// Its centre: on a face from its left end along the eave and from its lowest point up the slope; in plan x east, y
+    /// north.
     at: Point,
-    /// How large it is on the deck; as usual for its kind where nothing is given.
+    /// Its size on the deck; by default the usual one for its kind.
     #[serde(default)]
     size: Option<Size>,
-    /// How far modules stay away from it, where that is not what the rule book says.
+    /// How far modules keep off, if different from the rule book's clearance.
     #[serde(default)]
     clearance: Option<Length>,
 }
 
-/// How large a penetration is on the deck.
+/// Size of a penetration on the deck.
 #[derive(Clone, Debug, PartialEq, Deserialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
 #[schemars(rename = "PenetrationSize")]
 enum Size {
-    /// Round, so wide.
+    /// Round, with this diameter.
     Round(Length),
-    /// Square to the eave: so long along it, and so far up the slope.
+    /// Aligned with the eave: length along it, and up the slope.
     Square(Point),
     /// Any shape.
     Shape(Shape),
@@ -95,13 +96,13 @@ impl ChangePenetration {
 pub(super) struct MovePenetration {
     /// The penetration.
     penetration: Which,
-    /// The face on which the move is measured; in plan where none is named.
+    /// The face on which the move is measured; by default it is measured in plan.
     #[serde(default)]
     face: Option<Which>,
-    /// Where its middle goes: on a face from its left end and its lowest point, or
+    /// The new position of its centre: on a face from its left end and its lowest point, or
     #[serde(default)]
     to: Option<Point>,
-    /// by how much: on a face along the eave and up the slope, in plan x east and y north.
+    /// the displacement: on a face along the eave and up the slope, in plan x east and y north.
     #[serde(default)]
     by: Option<Point>,
 }

@@ -1,4 +1,4 @@
-//! Places and names as people write them in a script: lengths with their units, corners by number, things by name.
+//! Points and references as written in a script: lengths with units, corners by number, objects by name.
 
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Length, dvec2};
@@ -9,12 +9,12 @@ use std::borrow::Cow;
 use std::fmt;
 use std::str::FromStr;
 
-/// Two lengths: x east and y north in plan, or along the eave and up the slope on a face. Each is a number of metres or a text
-/// with its unit.
+/// Two lengths: x east and y north in plan, or along the eave and up the slope on a face. Each is a number of metres or
+/// a string with a unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Point(pub(super) DVec2);
 
-/// One of the two.
+/// One coordinate.
 struct Coordinate(f64);
 
 impl<'de> Deserialize<'de> for Coordinate {
@@ -83,8 +83,9 @@ impl JsonSchema for Point {
     }
 }
 
-/// A corner of an outline, or the side from it to the next one. The outline is ring 0, the n-th hole or courtyard ring n; corners
-/// count from 0 here, and from 1 as people write them: `3` is the third of the outline, `"2.1"` the first of the first courtyard.
+/// A corner of an outline, or the side from it to the next one. The outline is ring 0, the n-th hole or courtyard ring
+/// n; indices start at 0 here, and at 1 in text: `3` is the third corner of the outline, `"2.1"` the first of the first
+/// courtyard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Spot(pub SideRef);
 
@@ -144,10 +145,10 @@ impl JsonSchema for Spot {
     }
 }
 
-/// Which part, face, penetration or block: by its number, or by its name.
+/// A part, face, penetration or block, by id or by name.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) enum Which {
-    /// By number.
+    /// By id.
     Number(u32),
     /// By name.
     Name(String),

@@ -1,4 +1,4 @@
-//! Scripts as text: read from a file of one step, of a list, or of a list with its label; and edits written as one.
+//! Reading scripts from a file with one step, a list, or a list with a format header; and writing edits as one.
 
 use super::{Step, Wrong};
 use crate::data_file::{parse, version};
@@ -10,37 +10,37 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use std::path::Path;
 
-/// The format name in a file of edits.
+/// The format name in an edit script.
 pub const EDITS_FORMAT: &str = "chalkcourse-edits";
 
-/// Steps in their order.
+/// The steps of a script.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Script {
-    /// The language in which new faces get their names, where the file says one.
+    /// The language for names of new faces, if the file gives one.
     pub language: Option<Language>,
-    /// One after the other.
+    /// The steps in order.
     pub steps: Vec<Step>,
 }
 
-/// Which step of a script can't be done, and why.
+/// A step that failed, and why.
 #[derive(Debug, thiserror::Error)]
 #[error("{}", words::job::edit(&number, &name, &format_args!("{wrong}")))]
 pub struct StepError {
-    /// Its place in the list, from 1.
+    /// Its position in the list, from 1.
     pub number: usize,
-    /// The word that it begins with.
+    /// The name of the step.
     pub name: String,
-    /// What is wrong with it.
+    /// The error.
     pub wrong: Wrong,
 }
 
-/// Reads a script: one step, a list of steps, or a list with the format's name and version around it. `path` is for the words of an
-/// error alone.
+/// Reads a script: a single step, a list of steps, or a list with format name and version around it. `path` is only
+/// used in error messages.
 ///
 /// # Errors
 /// [`FileError`] names the line or the step, its field, and what was expected.
 pub fn script_from_text(text: &str, path: &Path) -> Result<Script, FileError> {
-    /// A list with its label.
+    /// A list with a format header.
     #[derive(Deserialize)]
     #[serde(deny_unknown_fields)]
     struct Labelled {
@@ -81,11 +81,10 @@ fn language_of(code: &str, path: &Path) -> Result<Language, FileError> {
     })
 }
 
-/// The text of a file of edits, with the language that is spoken now: replayed on the job that they were made on, they make the
-/// same one again.
+/// Edits as a script, with the current language: replayed on the job that they were made on, they give the same result.
 ///
 /// # Errors
-/// [`FileError::Wrong`] for an edit that JSON can't hold.
+/// [`FileError::Wrong`] for an edit that JSON can't express.
 pub fn edits_to_text<'a>(edits: impl IntoIterator<Item = &'a Edit>) -> Result<String, FileError> {
     #[derive(Serialize)]
     struct Out<'a> {

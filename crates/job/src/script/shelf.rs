@@ -1,4 +1,4 @@
-//! Files that a step names.
+//! Access to files that a step names.
 
 use super::Wrong;
 use crate::{
@@ -8,32 +8,32 @@ use crate::{
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-/// Where the files are that a step names.
+/// Where to look for files that a step names.
 pub trait Shelf {
     /// A kit.
     ///
     /// # Errors
     /// [`Wrong::File`], or [`Wrong::NoFiles`].
     fn kit(&self, file: &str) -> Result<Kit, Wrong>;
-    /// A rule book: one that comes with the program by its name, or a file.
+    /// A built-in rule book by name, or one from a file.
     ///
     /// # Errors
-    /// As [`Self::kit`].
+    /// Those of [`Self::kit`].
     fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong>;
-    /// A price list, its parts as a kit spells them.
+    /// A price list, its part numbers spelled as in a kit.
     ///
     /// # Errors
-    /// As [`Self::kit`].
+    /// Those of [`Self::kit`].
     fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, Wrong>;
-    /// An edit with paths from the script as paths from anywhere.
+    /// An edit with paths relative to the script made absolute.
     fn placed(&self, edit: Edit) -> Edit;
 }
 
-/// No files at all: what a step names must be in it.
+/// No files: the script must be self-contained.
 #[derive(Clone, Copy, Debug)]
 pub struct NoFiles;
 
-/// Files by their path from a folder.
+/// Files relative to a folder.
 #[derive(Clone, Debug)]
 pub struct Folder(pub PathBuf);
 

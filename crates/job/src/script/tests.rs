@@ -7,7 +7,7 @@ use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{EdgeKind, Length, Units, dvec2};
 use std::path::Path;
 
-/// A drawn face 12 × 6 m and a house of 10 × 8 m beside it.
+/// A drawn face of 12 × 6 m, and a house of 10 × 8 m beside it.
 fn job() -> Resolved {
     let empty = Resolved::new("test".to_owned(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let steps = r#"[
@@ -31,7 +31,7 @@ fn done(job: &Resolved, text: &str) -> Resolved {
     })
 }
 
-/// A step that the job refuses, with words of what is said.
+/// A step that the job rejects, with words that the error contains.
 fn refused(job: &Resolved, text: &str, words: &[&str]) {
     let script = script(text);
     let Err(said) = script.steps[0].apply(job, &NoFiles) else { panic!("{text} is not refused") };
@@ -86,14 +86,14 @@ fn places_on_a_face_are_measured_from_its_lower_left_corner() {
     assert!(job.blocks[0].at.distance(dvec2(2.0, 1.0)) < 1e-9);
     let job = done(&job, r#"{"move-block": {"block": "A", "by": ["1 m", "-0.5 m"]}}"#);
     assert!(job.blocks[0].at.distance(dvec2(3.0, 0.5)) < 1e-9);
-    // The datum of a face need not be its corner: what is measured from the corner does not care.
+    // The datum of a face need not be its corner: measurements are from the corner.
     let job = done(&job, r#"{"change-face": {"face": "Shed", "datum": [5.0, 0.0]}}"#);
     let job = done(&job, r#"{"move-block": {"block": "A", "to": ["2 m", "1 m"]}}"#);
     assert!(job.blocks[0].at.distance(dvec2(-3.0, 1.0)) < 1e-9);
 }
 
 #[test]
-fn corners_and_sides_go_by_their_numbers() {
+fn corners_and_sides_are_found_by_number() {
     let job = job();
     let moved = done(&job, r#"{"move-corner": {"part": "House", "corner": 3, "by": [0, "2 m"]}}"#);
     assert_eq!(moved.parts[0].outline.outer[2], dvec2(30.0, 10.0));
@@ -139,7 +139,7 @@ fn corners_and_sides_go_by_their_numbers() {
 }
 
 #[test]
-fn what_a_job_says_of_house_and_order_is_changed_field_by_field() {
+fn building_and_order_are_changed_field_by_field() {
     let job = job();
     let after = done(
         &job,
@@ -199,7 +199,7 @@ fn modules_are_counted_from_one() {
 }
 
 #[test]
-fn what_does_not_fit_the_job_is_told_with_what_does() {
+fn errors_name_what_would_fit_the_job() {
     let job = done(
         &job(),
         r#"{"add-face": {"name": "Shed", "corners": [[0, 10], [5, 10], [5, 14]], "pitch": "4:12", "downslope": 180, "height": "2 m"}}"#,
@@ -249,7 +249,7 @@ fn what_does_not_fit_the_job_is_told_with_what_does() {
 }
 
 #[test]
-fn what_is_no_script_is_told_with_the_step_and_the_field() {
+fn script_errors_name_step_and_field() {
     unreadable("", &["line 1"]);
     unreadable(
         "[{\"set-name\": \"x\"}, {\"jump\": 1}]",
@@ -276,9 +276,9 @@ fn what_is_no_script_is_told_with_the_step_and_the_field() {
     unreadable(r#"{"format": "chalkcourse-edits", "version": 1, "date": []}"#, &["date"]);
 }
 
-/// Each word that a step may begin with is known to its enum, and none of the enum's is missing.
+/// Every step name is known to its enum, and none of the enum's is missing.
 #[test]
-fn the_words_of_steps_are_those_of_their_enums() {
+fn step_names_match_their_enums() {
     let words = |schema: Schema| -> Vec<String> {
         let all = schema.get("oneOf").and_then(Value::as_array).unwrap();
         let mut words: Vec<String> = all
@@ -299,7 +299,7 @@ fn the_words_of_steps_are_those_of_their_enums() {
 }
 
 #[test]
-fn the_schema_takes_what_is_read_and_refuses_what_is_not() {
+fn the_schema_agrees_with_the_reader() {
     let schema = edits_schema().to_value();
     let validator = jsonschema::validator_for(&schema).unwrap();
     let check = |text: &str, good: bool| {
@@ -319,19 +319,19 @@ fn the_schema_takes_what_is_read_and_refuses_what_is_not() {
     check(r#"{"add-penetration": {"kind": "vent", "at": [0, 1], "colour": "red"}}"#, false);
     check(r#"{"add-penetration": {"kind": "vent", "at": [0]}}"#, false);
     check(r#"{"stir": 1}"#, false);
-    // Fields of a thing are known to the schema; reading leaves them to the thing itself.
+    // The schema knows the fields of an object; reading leaves them to the object itself.
     let value = serde_json::json!({"change-building": {"wind": 115}});
     assert!(!validator.is_valid(&value));
     let value = serde_json::json!({"change-block": {"block": "A", "id": 4}});
     assert!(!validator.is_valid(&value));
-    // What the program writes is what the schema says.
+    // What the program writes conforms to the schema.
     let edits = [Edit::SetName("x".to_owned()), Edit::RemoveBlock(BlockId(3)), Edit::SetKit(builtin_kit())];
     let text = edits_to_text(&edits).unwrap();
     assert!(validator.is_valid(&serde_json::from_str(&text).unwrap()), "{text}");
 }
 
 #[test]
-fn differences_say_what_and_from_what_to_what() {
+fn differences_have_object_old_and_new_value() {
     let before = job();
     let after = done(
         &before,
@@ -351,7 +351,7 @@ fn differences_say_what_and_from_what_to_what() {
     let site: Vec<&str> = of(Thing::Site)[0].fields.iter().map(|field| field.field.as_str()).collect();
     assert_eq!(site, ["building.wind_mph"]);
     assert_eq!(of(Thing::Part)[0].fields[0].field, "sides");
-    // The hip over the east side is gone: it rests, and its neighbours reach further.
+    // The hip over the east side is gone: it rests, and its neighbours extend further.
     let faces = of(Thing::Face);
     assert!(faces.iter().any(|face| face.fields.iter().any(|field| field.field == "rests")));
     assert!(faces.iter().any(|face| face.fields.iter().any(|field| field.field == "outline")));
@@ -362,7 +362,7 @@ fn differences_say_what_and_from_what_to_what() {
 }
 
 #[test]
-fn a_face_of_a_part_is_put_with_what_a_person_decides() {
+fn a_put_face_of_a_part_changes_only_user_settings() {
     let job = job();
     let face = job.faces.iter().find(|face| face.from.is_some()).unwrap();
     let named = Edit::PutFace(crate::Face { name: "Street side".to_owned(), ..face.clone() });

@@ -1,10 +1,10 @@
-//! Blocks in line and at equal gaps.
+//! Aligning and distributing blocks.
 
 use super::bounds;
 use chalkcourse_geometry::dvec2;
 use chalkcourse_job::{Block, BlockId, Edit, Resolved};
 
-/// What two blocks have in line.
+/// What to align.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Align {
     /// Their left ends.
@@ -15,8 +15,8 @@ pub enum Align {
     Bottom,
 }
 
-/// Moves a block along or up its face until it is in line with another block there. `None` where the other one lies
-/// on another face, or either has no modules.
+/// Moves a block along or up its face until it is aligned with another block. `None` if that is on another face, or
+/// either has no modules.
 pub fn align(job: &Resolved, block: BlockId, with: BlockId, to: Align) -> Option<Edit> {
     let (one, two) = (job.block(block)?, job.block(with).filter(|_| block != with)?);
     if one.face != two.face {
@@ -31,7 +31,7 @@ pub fn align(job: &Resolved, block: BlockId, with: BlockId, to: Align) -> Option
     Some(Edit::PutBlock(Block { at: one.at + by, ..one.clone() }))
 }
 
-/// Which way blocks are spread.
+/// The direction in which blocks are distributed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Spread {
     /// Along the eave.
@@ -40,9 +40,9 @@ pub enum Spread {
     Up,
 }
 
-/// Moves the blocks between the first and the last one so that the gaps between neighbours are equal; those two stay. The
-/// order is that of their middles. `None` with fewer than three blocks, blocks on different faces, without modules, locked
-/// ones that would have to move, or where they have no room between the outer ones.
+/// Moves the blocks between the first and the last one so that the gaps between neighbours are equal; those two stay.
+/// Blocks are ordered by their centres. `None` for fewer than three blocks, blocks on different faces or without
+/// modules, locked blocks that would have to move, or too little space between the outer ones.
 pub fn distribute(job: &Resolved, blocks: &[BlockId], spread: Spread) -> Option<Edit> {
     let axis = match spread {
         Spread::Along => dvec2(1.0, 0.0),

@@ -1,9 +1,9 @@
-//! The least slide of a block that clears what it is in the way of.
+//! The shortest slide of a block that clears its obstacles.
 //!
-//! Where a block may stand as a whole is what all that is in its way leaves of the plane of its slides; the nearest point of
-//! that is the answer, and the rules themselves judge it. Where they ask for what no shape says (a pathway that may run in
-//! several places, a finding that a person waived), places are tried one after the other: from each the ways past each limit
-//! that the block breaks there. Such an answer is not proved least.
+//! The plane of possible slides minus all obstacles is where the block as a whole may be; the nearest point of that is
+//! the answer, and the rules check it. Where the rules ask for something that no shape expresses (a pathway that may
+//! run in several places, a waived finding), positions are tried one after the other: from each, the moves past each
+//! limit that the block breaks there. Such an answer is not proved shortest.
 
 use crate::fixes::ground::{Body, Ground, rows_of};
 use crate::room::{Fire, path_strips, room};
@@ -16,34 +16,34 @@ use chalkcourse_rules::{Facts, Finding, Severity};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// Moves one after the other.
+/// Longest sequence of moves.
 const MOST_MOVES: usize = 6;
-/// Places that are judged: more would keep a person waiting.
+/// Most positions to check: more would keep the user waiting.
 const MOST_PLACES: usize = 160;
 
 /// A slide of a block.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Slide {
-    /// The edit that makes it.
+    /// The edit.
     pub edit: Edit,
     /// How far, in the frame of the face, metres.
     pub by: DVec2,
-    /// Whether no lesser slide in any direction clears the block: round clearances are drawn around, half a millimetre
-    /// larger at most.
+    /// Whether it is proved that no shorter slide in any direction clears the block. Round clearances are approximated
+    /// by polygons around them, half a millimetre larger at most.
     pub proved: bool,
 }
 
-/// Moves a block the least distance after which its findings are clear and no other is new. `None` where it has
-/// nothing to clear by moving, or no such place was found.
+/// Moves a block the shortest distance that clears its findings without causing others. `None` if moving can clear
+/// nothing, or no such position was found.
 pub fn make_room(job: &Resolved, block: BlockId) -> Option<Edit> {
     slide_clear(job, block, &|| false).map(|slide| slide.edit)
 }
 
-/// As [`make_room`], and says how far and whether that is proved least. Pure: it may run on another thread, and `stop` ends it
-/// with nothing.
+/// Like [`make_room`], with the distance and whether it is proved shortest. Pure: it may run on another thread; `stop`
+/// ends it with `None`.
 pub fn slide_clear(job: &Resolved, block: BlockId, stop: &dyn Fn() -> bool) -> Option<Slide> {
     let start = job.block(block)?;
-    // Between two blocks the one that is not locked gives way.
+    // Of two blocks the unlocked one has to move, so lock the others.
     let roof = Arc::new(assemble(job));
     let mut trial = near_job(job, start, &roof);
     for other in &mut trial.blocks {
@@ -60,7 +60,7 @@ pub fn slide_clear(job: &Resolved, block: BlockId, stop: &dyn Fn() -> bool) -> O
         if stop() {
             return None;
         }
-        // Nothing that stands in the way leaves any place: no search would find one.
+        // The shapes leave no position at all: no search would find one.
         let (least, others) = slides.split_first()?;
         let least = (*least)?;
         if search.is_clear(least)? {
@@ -77,8 +77,8 @@ pub fn slide_clear(job: &Resolved, block: BlockId, stop: &dyn Fn() -> bool) -> O
     search.by_steps(stop)
 }
 
-/// The job with the blocks of one face alone, which is quicker to judge; or as it is where the others change what is asked
-/// of this face.
+/// The job reduced to the blocks of one face, which is faster to check; the whole job if the other blocks change what
+/// is required of this face.
 fn near_job(job: &Resolved, start: &Block, roof: &Arc<Roof>) -> Resolved {
     let mut near = job.clone();
     near.blocks.retain(|block| block.face == start.face);
@@ -96,18 +96,19 @@ struct Search<'a> {
     known: BTreeSet<FindingKey>,
 }
 
-/// What the rules say to one place of the block.
+/// The verdict of the rules on one position of the block.
 struct Judged {
     /// Findings of the block that a move may clear.
     in_the_way: usize,
-    /// All that weighs, of the whole job.
+    /// Open stops and cautions of the whole job.
     keys: BTreeSet<FindingKey>,
-    /// Whether a person waived a finding of the block: what it is about may stay in the way.
+    /// Whether a finding of the block is waived: its obstacle may stay in the way.
     waived: bool,
 }
 
 impl Search<'_> {
-    /// The least slide past everything that has a shape: without a pathway first, then with each that may be kept.
+    /// The shortest slide past all obstacles that have a shape: first without reserving a pathway, then with each
+    /// pathway that could be reserved.
     fn slides(&self, stop: &dyn Fn() -> bool) -> Vec<Option<DVec2>> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let Some((index, _)) = layout.face(self.start.face) else { return Vec::new() };
@@ -127,7 +128,7 @@ impl Search<'_> {
             .collect()
     }
 
-    /// The nearest place that moves one after the other come to.
+    /// The nearest position found by a sequence of moves.
     fn by_steps(&self, stop: &dyn Fn() -> bool) -> Option<Slide> {
         let (ground, body) = self.ground()?;
         let mut seen: BTreeSet<(i64, i64)> = BTreeSet::from([(0, 0)]);
@@ -158,7 +159,7 @@ impl Search<'_> {
         None
     }
 
-    /// The limits on the face, and the block as it lies there at first.
+    /// The limits on the face, and the block at its initial position.
     fn ground(&self) -> Option<(Ground, Body)> {
         let layout = Layout::on_roof(&self.trial, Arc::clone(&self.roof));
         let placed = layout.block(self.start.id)?;
@@ -201,8 +202,7 @@ impl Search<'_> {
     }
 }
 
-/// A block as few rectangles: its rows without a break, and those that lie upon each other flush as one. The deck in the
-/// reveals belongs to it.
+/// A block as few rectangles: its contiguous rows, merged where they are flush. The reveals belong to it.
 fn parts(placed: &PlacedBlock) -> Vec<Part> {
     let mut parts: Vec<Part> = Vec::new();
     for (row, rect) in placed.stretches() {
@@ -220,7 +220,7 @@ fn parts(placed: &PlacedBlock) -> Vec<Part> {
     parts
 }
 
-/// Whether a finding is about where a block lies as a whole.
+/// Whether a finding is about the position of a block as a whole.
 fn is_about_place(finding: &Finding) -> bool {
     match finding.facts {
         Facts::RailTooLong | Facts::OverlapWithin { .. } | Facts::FirePlanePath { .. } => false,

@@ -4,7 +4,7 @@ use chalkcourse_job::{Shape, apply, job_from_text};
 use chalkcourse_rules::Severity;
 use std::path::Path;
 
-/// A 60 × 30 ft gable, 6:12, with block 7 of 3 rows of 4 on its south face and nothing to stop for.
+/// A 60 × 30 ft gable, 6:12, with block 7 of 3 rows of 4 on its south face and no stops.
 fn alder_court() -> Resolved {
     let text = include_str!("../../../../sample-roofs/alder-court.chalk.json");
     job_from_text(text, Path::new("alder-court.chalk.json")).unwrap()
@@ -13,7 +13,7 @@ fn alder_court() -> Resolved {
 const A: BlockId = BlockId(7);
 const SOUTH: FaceId = FaceId(1);
 const NORTH: FaceId = FaceId(2);
-/// Half the depth of the house: where its ridge runs.
+/// Half the depth of the house, where the ridge is.
 const RIDGE: f64 = 4.572;
 
 fn uneven() -> Resolved {
@@ -29,7 +29,7 @@ fn after(job: &Resolved, edit: Option<Edit>) -> Resolved {
     apply(job, &edit.expect("no edit")).unwrap()
 }
 
-/// Modules of some blocks in plan: lower and upper corner, in order.
+/// Modules of some blocks in plan: lower and upper corner, sorted.
 fn in_plan(job: &Resolved, blocks: &[BlockId], place: impl Fn(DVec2) -> DVec2) -> Vec<[DVec2; 2]> {
     let layout = Layout::of(job);
     let mut all: Vec<[DVec2; 2]> = Vec::new();
@@ -61,7 +61,7 @@ fn a_mirror_image_is_the_reflection_at_the_ridge_in_plan() {
     assert_ne!(image.name, job.blocks[0].name);
     let reflected = in_plan(&job, &[A], |p| dvec2(p.x, 2.0 * RIDGE - p.y));
     let mut got = in_plan(&mirrored, &[image.id], |p| p);
-    // rows of equal height differ by rounding: bring both into one order
+    // Rows at equal height differ by rounding: sort both lists the same way.
     let mut expected = reflected;
     for list in [&mut got, &mut expected] {
         list.sort_by_key(|m| ((m[0].y * 1e6).round() as i64, (m[0].x * 1e6).round() as i64));
@@ -84,7 +84,7 @@ fn a_face_without_a_shared_ridge_has_no_other_slope() {
 }
 
 #[test]
-fn a_copy_is_as_far_from_left_and_eave() {
+fn a_copy_keeps_its_distance_from_left_end_and_eave() {
     let job = alder_court();
     let copied = after(&job, copy_to_face(&job, A, NORTH));
     let (layout, copy) = (Layout::of(&copied), copied.blocks.last().unwrap());
@@ -95,7 +95,7 @@ fn a_copy_is_as_far_from_left_and_eave() {
 }
 
 #[test]
-fn a_cut_moves_no_module_and_joining_heals_it() {
+fn splitting_moves_no_module_and_joining_reverts_it() {
     for job in [alder_court(), uneven()] {
         let whole = in_plan(&job, &[A], |p| p);
         let cuts = [Cut::AboveRows(1), Cut::AboveRows(2), Cut::RightOfColumns(1), Cut::RightOfColumns(3)];
@@ -125,7 +125,7 @@ fn a_cut_moves_no_module_and_joining_heals_it() {
 }
 
 #[test]
-fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
+fn blocks_that_do_not_touch_or_overlap_are_not_joined() {
     let job = alder_court();
     let apart = after(&job, split(&job, A, Cut::RightOfColumns(2)));
     let part = BlockId(job.next_id);
@@ -138,7 +138,7 @@ fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
     wider.blocks[1].reveal = Length::from_mm(6.0);
     assert_eq!(join(&wider, A, part), None);
     assert_eq!(join(&apart, A, A), None);
-    // a hair off the grid is still flush
+    // Slightly off the grid is still flush.
     let mut hair = apart;
     hair.blocks[1].at.x += 2e-4;
     let joined = after(&hair, join(&hair, A, part));
@@ -146,7 +146,7 @@ fn blocks_that_do_not_touch_or_lie_on_each_other_are_not_joined() {
 }
 
 #[test]
-fn ends_come_in_line() {
+fn ends_are_aligned() {
     let mut job = alder_court();
     let block = job.blocks[0].clone();
     job.blocks.push(Block { id: BlockId(20), at: dvec2(0.3, 4.0), columns: 2, rows: 1, ..block });
@@ -180,9 +180,9 @@ fn vent(x: f64, y: f64) -> chalkcourse_job::Penetration {
     }
 }
 
-/// No place on a raster that is clearly nearer is clear: the least move, by trying.
+/// No position of a raster that is clearly nearer is clear: the shortest move, by brute force.
 #[test]
-fn room_is_made_by_the_least_move() {
+fn room_is_made_by_the_shortest_move() {
     for (x, y, has_room) in
         [(3.5, 2.0, true), (10.8, 1.2, true), (9.0, 0.7, true), (7.0, 3.5, false), (5.0, 2.0, true)]
     {
@@ -194,7 +194,8 @@ fn room_is_made_by_the_least_move() {
                 let clear = apply(&job, &slide.edit).unwrap();
                 assert_eq!(troubles(&clear), 0, "{x}, {y}");
                 assert!((clear.blocks[0].at - job.blocks[0].at).distance(slide.by) < 1e-9);
-                // round clearances are drawn around by less than a millimetre; one step after the other has more to spare
+                // Round clearances are approximated with an error below a millimetre; a sequence of moves has more
+                // slack.
                 slide.by.length() - if slide.proved { 0.001 } else { 0.02 }
             }
             None => f64::INFINITY,
@@ -211,7 +212,7 @@ fn room_is_made_by_the_least_move() {
 }
 
 #[test]
-fn what_is_clear_or_has_no_room_stays() {
+fn a_block_that_is_clear_or_has_no_room_stays() {
     let job = alder_court();
     assert_eq!(make_room(&job, A), None);
     assert_eq!(make_room(&job, BlockId(99)), None);
@@ -227,7 +228,7 @@ fn what_is_clear_or_has_no_room_stays() {
 }
 
 #[test]
-fn of_two_blocks_the_one_that_is_asked_moves() {
+fn of_two_blocks_the_requested_one_moves() {
     let mut job = alder_court();
     let at = job.blocks[0].at + dvec2(6.8, 0.0);
     let block = job.blocks[0].clone();
@@ -242,10 +243,10 @@ fn of_two_blocks_the_one_that_is_asked_moves() {
 }
 
 #[test]
-fn the_blocks_between_come_to_equal_gaps() {
+fn distributing_makes_equal_gaps() {
     let mut job = alder_court();
     let block = Block { columns: 1, rows: 1, ..job.blocks[0].clone() };
-    // 1.722 m each from 1, 3 and 9 m: 10.722 - 1 - 3 of 1.722 are 4.556 m for two gaps.
+    // 1.722 m each from 1, 3 and 9 m: 10.722 − 1 − 3 × 1.722 = 4.556 m for two gaps.
     job.blocks = [1.0, 3.0, 9.0]
         .iter()
         .zip(20..)
@@ -265,7 +266,7 @@ fn the_blocks_between_come_to_equal_gaps() {
 }
 
 #[test]
-fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
+fn a_slide_is_proved_shortest_if_all_obstacles_have_shapes() {
     let mut job = alder_court();
     job.penetrations.push(vent(5.0, 2.5));
     assert!(troubles(&job) > 0);
@@ -275,9 +276,9 @@ fn a_slide_is_proved_least_where_shapes_alone_are_in_the_way() {
     assert_eq!(slide_clear(&job, A, &|| true), None, "stopped at once");
 }
 
-/// A rake asks 12 in; 8 in are there and a person took that as it is. No shape says how much nearer a block may go.
+/// A rake requires 12 in; the block is 8 in away and that is waived. No shape says how much closer it may go.
 #[test]
-fn with_a_waived_limit_places_are_tried_one_after_the_other() {
+fn with_a_waived_limit_positions_are_searched_step_by_step() {
     let mut job = alder_court();
     job.blocks[0].at.x = Length::from_inches(8.0).metres();
     let of = |job: &Resolved| chalkcourse_rules::check(job, &Layout::of(job));
@@ -295,7 +296,7 @@ fn with_a_waived_limit_places_are_tried_one_after_the_other() {
 }
 
 #[test]
-fn names_go_on_after_z() {
+fn block_names_continue_after_z() {
     let mut job = alder_court();
     let block = job.blocks[0].clone();
     job.blocks = ('A'..='Z').map(|c| Block { name: c.to_string(), ..block.clone() }).collect();

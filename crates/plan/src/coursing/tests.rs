@@ -4,7 +4,7 @@ use chalkcourse_job::{builtin_kit, builtin_prices, builtin_rule_book};
 
 const INCH: f64 = 0.0254;
 
-/// A face of 200 in up the slope with one block of a row, its base rail at some inches.
+/// A face of 200 in up the slope with one block of a single row, its base rail at `rail` inches.
 fn job(rail: f64, courses: Courses) -> Resolved {
     let mut job = Resolved::new("courses".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
     let pitch = Pitch::from_rise_in_12(6.0).unwrap();
@@ -31,15 +31,16 @@ fn job(rail: f64, courses: Courses) -> Resolved {
 
 #[test]
 fn metric_shingles_of_five_and_five_eighths_by_hand() {
-    // An exposure of 5 5/8 in (metric shingles, 13 1/4 in high less 2 in of headlap, halved: (13.25 - 2) / 2). Lines at 5.625,
-    // 11.25 … 200 / 5.625 is 35.56: lines up to the 35th, and 0.5556 of a course, 3.125 in, left at the top.
+    // An exposure of 5 5/8 in (metric shingles, 13 1/4 in high less 2 in of headlap, halved: (13.25 − 2) / 2). Lines at
+    // 5.625, 11.25, … 200 / 5.625 is 35.56: lines up to the 35th, and 0.5556 of a course, 3.125 in, left at the top.
     let exposure = Length::from_inches((13.25 - 2.0) / 2.0);
     let job = job(22.5, Courses { exposure, first: exposure });
     let told = coursing(&job, FaceId(1), None).unwrap();
     assert_eq!(told.lines, 35);
     assert!((told.left_at_top / INCH - 3.125).abs() < 1e-9);
-    // 22.5 in is the fourth line. The module is 1134 mm, 44.646 in, the head flashing shows 8 in: it ends at 75.146 in, 13.359
-    // courses up. The next line is the 14th, at 78.75 in: 3.604 in of a cut course, then 21 whole ones up to the 35th, 3.125 in over.
+    // 22.5 in is the fourth line. The module is 1134 mm, 44.646 in, the head flashing shows 8 in: it ends at 75.146 in,
+    // 13.359 courses up. The next line is the 14th, at 78.75 in: 3.604 in of a cut course, then 21 whole ones up to the
+    // 35th, with 3.125 in left.
     let block = &told.blocks[0];
     assert_eq!((block.laid.base.course, block.laid.base.above), (3, 0.0));
     assert!((block.laid.cut_at_head / INCH - 3.604).abs() < 1e-3);
@@ -49,10 +50,10 @@ fn metric_shingles_of_five_and_five_eighths_by_hand() {
 }
 
 #[test]
-fn a_proposed_exposure_comes_out_when_it_is_laid() {
-    // From the line at 5 in to a rail at 38.25 in are 33.25 in, to the top 195 in. 228.25 in in 48 courses are 4.755 in each: 7 come
-    // to 33.286 in, 41 to 194.964 in, both 0.036 in off. The head flashing ends at 90.896 in, 18.06 courses above the first line:
-    // 22 whole ones from the 19th on.
+fn a_proposed_exposure_fits_when_applied() {
+    // From the line at 5 in it is 33.25 in to a rail at 38.25 in, and 195 in to the top. 228.25 in in 48 courses are
+    // 4.755 in each: 7 make 33.286 in, 41 make 194.964 in, both 0.036 in off. The head flashing ends at 90.896 in,
+    // 18.06 courses above the first line: 22 whole ones from the 19th on.
     let five = Length::from_inches(5.0);
     let job = job(38.25, Courses { exposure: five, first: five });
     let told = coursing(&job, FaceId(1), Some((4.5 * INCH, 5.0 * INCH))).unwrap();
@@ -68,7 +69,7 @@ fn a_proposed_exposure_comes_out_when_it_is_laid() {
 }
 
 #[test]
-fn a_block_comes_to_the_place_that_was_proposed() {
+fn a_block_moves_to_the_proposed_position() {
     let five = Length::from_inches(5.0);
     let job = job(37.0, Courses { exposure: five, first: five });
     let told = coursing(&job, FaceId(1), None).unwrap();

@@ -1,5 +1,5 @@
-//! Ways for the fire service that a layout of a face may leave free: strips straight up, and strips along hips and valleys that
-//! straddle the face and the one beside it. Which of them do is for `check` to say.
+//! Fire service pathways that a layout of a face may leave free: strips straight up the slope, and strips along hips
+//! and valleys that straddle the face and the adjacent one. `check` decides which of them are acceptable.
 
 use super::Site;
 use super::trim::rects;
@@ -7,17 +7,17 @@ use crate::room::{path_ways, path_width, strip};
 use chalkcourse_geometry::{Convex, DVec2, EdgeKind, EdgeSpan, Rect, RoofFace};
 use chalkcourse_job::Block;
 
-/// Room that is left free on a face, in its frame.
+/// An area left free on a face, in its frame.
 pub(super) type Corridor = Vec<Convex>;
 
-/// A disc is drawn around by a polygon of so many corners.
+/// Corners of the polygon drawn around a disc.
 const CORNERS: u32 = 24;
-/// A way is this much wider than it must be, and ends so much farther from a ridge, metres.
+/// A pathway is made this much wider than required, and ends this much farther from a ridge, metres.
 const SPARE: f64 = 1e-3;
-/// Straight strips beside modules that are tried on each stretch where one may run.
+/// Straight strips beside modules to try in each interval.
 const BESIDE: usize = 4;
 
-/// Ways that may be left free on a face with some blocks on it: those that the fewest of their modules stand in first.
+/// Pathways that may be left free on a face with the given blocks, those that hit the fewest modules first.
 pub(super) fn corridors(site: &Site<'_>, blocks: &[Block]) -> Vec<Corridor> {
     let laid: Vec<Rect> = blocks.iter().flat_map(|block| rects(site, block)).map(|(_, rect)| rect).collect();
     let mut found = straight(site, &laid);
@@ -33,7 +33,7 @@ pub(super) fn corridors(site: &Site<'_>, blocks: &[Block]) -> Vec<Corridor> {
     by_hits.into_iter().map(|(_, way)| way).collect()
 }
 
-/// Whether a module stands in a way.
+/// Whether a module is in a corridor.
 pub(super) fn stands_in(way: &Corridor, rect: &Rect) -> bool {
     way.iter().any(|piece| piece.bounds().overlap(rect).min_element() > 0.0 && piece.clearance(rect) < -1e-6)
 }
@@ -64,8 +64,8 @@ fn is_passable(span: &EdgeSpan) -> bool {
     matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley | EdgeKind::PitchChange)
 }
 
-/// Ways down beside an edge, from a place on it as near to its upper end as a disc may come to a ridge there: on the edge, and
-/// aside of it on either face.
+/// Corridors down along an edge, from the highest point that a disc may have near a ridge there: on the edge, and to
+/// either side of it.
 fn along(face: &RoofFace, span: &EdgeSpan, wide: f64) -> Vec<Corridor> {
     let (half, factor) = (wide / 2.0 + SPARE, face.plane.pitch.slope_factor());
     let (mut top, mut foot) = span.plan;

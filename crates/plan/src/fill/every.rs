@@ -1,4 +1,4 @@
-//! How many modules any layout of a face can have that `check` passes, whatever its kind.
+//! An upper bound on the modules of any layout of a face that `check` passes.
 
 use super::judge::Judge;
 use super::made::Maker;
@@ -8,27 +8,27 @@ use chalkcourse_geometry::fit::{Allowed, Effort, FitError, Neighbours, Passage, 
 use chalkcourse_job::{FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_limits::{Against, Share, TOLERANCE, apart};
 
-/// What a search takes off each number below: limits pass what misses them by a tolerance, and rounding takes a hair.
+/// Subtracted from each limit below: the checks tolerate small misses, and rounding adds a little.
 const HAIR: f64 = 1e-6;
 
-/// Round corners are drawn outside by so much at most, metres: what is drawn outside may hold a module off that passes, so that the
-/// room is made larger by as much on all sides; and that may be just what one row more needs.
+/// Largest error of polygons drawn around round corners, metres. Such a polygon may exclude a module that passes, so
+/// the room is enlarged by this much on all sides; even that may be just what one more row needs.
 const ROUND: f64 = TOLERANCE / 4.0;
 
-/// A share of a lower edge that is less by this passes: see the rule `hook`.
+/// The share of a lower edge that must hook may be this much smaller: see the rule `hook`.
 const HOOK_SLACK: f64 = 1e-4;
 
-/// Gaps in a row that are wider than the reveal by this still count as reveals: see the layout of blocks.
+/// Gaps in a row that are wider than the reveal by this much still count as reveals: see the layout of blocks.
 const REVEAL_SLACK: f64 = 5e-4;
 
-/// Every layout of new blocks on one face beside what stays, with nothing open against it by the rules, no two blocks nearer than
-/// the kit asks: as far as a bound needs to know them. Nothing in it says less than the rules do:
+/// All layouts of new blocks on one face beside what stays, with no open findings and no two blocks closer than the
+/// kit's clearance, as far as a bound needs to model them. Every constraint here is implied by the rules:
 ///
-/// - where modules may stand is the room of the limits with what `check` lets pass: a tolerance at each border, and what round
-///   corners, which are drawn around, are drawn outside; measured in plan, both are longer up the slope;
-/// - room beside the ridge is the lesser of the book's two, unless a share of the roof was given;
-/// - joints, distances and shares are the kit's and the book's, less the same tolerance;
-/// - a pathway is asked for where no other plane can have it.
+/// - modules may be in the room of the limits plus what `check` tolerates: a tolerance at each border, and the error of
+///   the polygons around round corners; measured in plan, both are longer up the slope;
+/// - the ridge setback is the smaller of the book's two, unless a share of the roof is given;
+/// - joints, distances and shares are those of the kit and the book, less the same tolerance;
+/// - a pathway is required where no other plane can have it.
 pub(super) struct Every {
     room: Room,
     sizes: Vec<DVec2>,
@@ -36,13 +36,13 @@ pub(super) struct Every {
     passage: Option<Passage>,
 }
 
-/// So many steps, none of them in cases.
+/// An effort with these steps, none of them on cases.
 fn without_cases(known: usize, steps: usize) -> Effort {
     Effort { known, steps, steps_in_cases: 0 }
 }
 
 impl Every {
-    /// On one face; `share` is how much of the roof is covered.
+    /// For one face; `share` is how much of the roof is covered.
     pub(super) fn of(judge: &Judge, face: FaceId, index: usize, share: Share) -> Self {
         let (job, layout) = (&judge.bare, &judge.layout);
         let fire = Fire { share, beyond: false, kept: Vec::new() };
@@ -56,7 +56,7 @@ impl Every {
         Self { room, sizes, laws: laws(job), passage }
     }
 
-    /// No such layout has more modules than this: `known` is how many one has, `steps` how long to look.
+    /// No such layout has more modules than this. `known` is how many some layout has, `steps` the search effort.
     pub(super) fn at_most(
         &self,
         known: usize,
@@ -66,7 +66,7 @@ impl Every {
         self.within(&self.room.allowed, self.passage.as_ref(), without_cases(known, steps), stop)
     }
 
-    /// The same, and then so many steps in cases.
+    /// The same, followed by a number of steps on cases.
     pub(super) fn at_most_in_cases(
         &self,
         known: usize,
@@ -77,7 +77,7 @@ impl Every {
         self.within(&self.room.allowed, self.passage.as_ref(), effort, stop)
     }
 
-    /// The same as if one thing were not in the way.
+    /// The same with one obstacle removed.
     pub(super) fn without(
         &self,
         what: What,
@@ -91,8 +91,8 @@ impl Every {
         self.within(&allowed, passage, without_cases(known, steps), stop)
     }
 
-    /// The same by lines alone with the shapes of one thing elsewhere: `by` is the move in the face's frame, metres. For throwing
-    /// out moves that win nothing.
+    /// The same, by lines only, with the shapes of one obstacle moved by `by` in the face's frame, metres. To rule out
+    /// moves that gain nothing.
     pub(super) fn moved(
         &self,
         what: What,
@@ -116,7 +116,7 @@ impl Every {
     }
 }
 
-/// How modules may stand to each other, less what passes.
+/// How modules may be placed relative to each other, including tolerances.
 fn laws(job: &Resolved) -> Neighbours {
     let reveal = job.kit.reveal;
     let joint = if is_checked(job, "reveal") {

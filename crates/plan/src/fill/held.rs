@@ -1,4 +1,4 @@
-//! What holds a fill back, asked for when a person wants to know: it lays the face again without each thing in the way.
+//! What limits a fill, computed on request: the face is filled again without each obstacle in turn.
 
 use super::every::Every;
 use super::judge::Judge;
@@ -22,64 +22,65 @@ use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
 use std::cell::Cell;
 
-/// How near is nearly, and how far a penetration is moved to look: 8 in and 2 ft.
+/// Distance within which a module nearly fits, and the farthest that a penetration is moved when looking for gains: 8
+/// in and 2 ft.
 const NEAR: f64 = 0.2;
 const FARTHEST: f64 = 0.6;
 
-/// What holds a fill back.
+/// What limits a fill.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct HeldBack {
-    /// What each rule, setback and penetration costs, the dearest first; what costs nothing is here too.
+    /// The cost of each rule, setback and penetration, most expensive first; including those that cost nothing.
     pub costs: Vec<Cost>,
-    /// The least moves that win modules, of penetrations that can be moved at all.
+    /// The shortest moves of movable penetrations that gain modules.
     pub wins: Vec<Win>,
-    /// Every place where a module nearly fits, the nearest first.
+    /// All places where a module nearly fits, nearest first.
     pub near: Vec<Near>,
-    /// Whether it was worked out to its end.
+    /// Whether the computation was completed.
     pub finished: bool,
 }
 
-/// What something in the way costs.
+/// The cost of an obstacle.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Cost {
-    /// What.
+    /// The obstacle.
     pub what: What,
     /// Where it keeps modules from, in the frame of the face.
     pub shapes: Vec<Polygon>,
-    /// Modules that the best layout without it has more.
+    /// How many more modules the best layout without it has.
     pub modules: usize,
-    /// Whether both layouts are proved; else the number is what was found.
+    /// Whether both layouts are proved optimal; otherwise the number is only what was found.
     pub proved: bool,
     /// In words.
     pub words: Said,
 }
 
-/// A move of a penetration that wins.
+/// A move of a penetration that gains modules.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Win {
-    /// What moves.
+    /// The penetration.
     pub penetration: PenetrationId,
     /// How far, in the frame of the face: along the eave or up the slope, metres.
     pub by: DVec2,
-    /// Modules won.
+    /// Modules gained.
     pub modules: usize,
-    /// In words, for a person who reads them without a picture.
+    /// In words, for a reader without a picture.
     pub words: Said,
     /// What was searched.
     pub searched: Said,
-    /// What moves, in words.
+    /// The penetration, in words.
     #[serde(skip)]
     name: Said,
 }
 
 impl Win {
-    /// The move in words, its way as a person sees it; `face` is the one that was filled.
+    /// The move in words, with its direction as seen by the user; `face` is the face that was filled.
     pub fn told(&self, job: &Resolved, face: FaceId, seen: Seen) -> Said {
         moved_would_win(job, face, &self.name, (self.by, self.modules), seen)
     }
 }
 
-/// What a move of a penetration wins, its way as a person sees it.
+/// What a move of a penetration gains, with its direction as seen by the user.
 fn moved_would_win(
     job: &Resolved,
     face: FaceId,
@@ -94,40 +95,40 @@ fn moved_would_win(
 /// A place where a module nearly fits.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Near {
-    /// Where it would lie, in the face's frame, metres.
+    /// Where it would be, in the face's frame, metres.
     pub rect: Rect,
-    /// All that stops it, the deepest first.
+    /// Everything that stops it, deepest first.
     pub stops: Vec<NearStop>,
     /// What stops it and by how much.
     pub words: Said,
 }
 
-/// One thing that stops a module.
+/// One obstacle that stops a module.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct NearStop {
-    /// What.
+    /// The obstacle.
     pub what: What,
-    /// How far the module would have to shift along the eave to come clear of it, metres; `None` where no shift helps.
+    /// How far the module would have to shift along the eave to clear it, metres; `None` if no shift helps.
     pub along: Option<f64>,
     /// The same up the slope.
     pub up: Option<f64>,
-    /// The shorter way, metres.
+    /// The shorter of the two, metres.
     pub by: f64,
 }
 
 impl HeldBack {
-    /// Whether nothing but the size of the face holds the fill back.
+    /// Whether nothing but the size of the face limits the fill.
     pub fn is_empty(&self) -> bool {
         self.wins.is_empty() && self.near.is_empty() && self.costs.iter().all(|cost| cost.modules == 0)
     }
 
-    /// What costs modules and what would win some, in words, the dearest first.
+    /// What costs modules and what would gain some, in words, most expensive first.
     pub fn words(&self) -> impl Iterator<Item = &Said> {
         let costs = self.costs.iter().filter(|cost| cost.modules > 0).map(|cost| &cost.words);
         costs.chain(self.wins.iter().map(|win| &win.words))
     }
 
-    /// Places where a module nearly fits, those with the same trouble counted together, in the order of the list.
+    /// Places where a module nearly fits, grouped by obstacle with counts, in the order of the list.
     pub fn near_by_words(&self) -> Vec<(&Said, usize)> {
         let mut groups: Vec<(&Said, usize)> = Vec::new();
         for near in &self.near {
@@ -140,14 +141,14 @@ impl HeldBack {
     }
 }
 
-/// What holds a fill of this job back: with `mode` as it was filled, before or after the fill is in place. What a thing costs
-/// is found by laying the face again without it, so this takes as long as filling it several times; `stop` ends it early with
-/// what is there.
+/// What limits a fill of this job; `mode` is the mode it was filled in, and the fill may be applied or not. The cost of
+/// an obstacle is found by filling the face again without it, so this takes as long as several fills; `stop` ends it
+/// early with what has been found.
 ///
-/// In a fill by worth or to a number the fullest grid is asked, since only that is short of room.
+/// For a fill by worth or to a number the fullest grid is examined, since only that runs out of room.
 ///
 /// # Errors
-/// [`FillError`] where the face is no longer there.
+/// [`FillError`] if the face no longer exists.
 pub fn hold_back(
     job: &Resolved,
     fill: &Fill,
@@ -167,7 +168,7 @@ pub fn hold_back(
     let usual = mode == Mode::SlidingRows;
     if usual {
         prices = costs(&judge, &site, fill, &room, stop)?;
-        // To move a thing wins no more than to take it away.
+        // Moving an obstacle gains no more than removing it.
         movable.retain(|id| prices.iter().any(|cost| cost.price.id == *id && cost.most > fill.modules));
     }
     let question = Question { near: NEAR, movable, farthest: FARTHEST, prices: !usual };
@@ -196,7 +197,7 @@ pub fn hold_back(
     Ok(told)
 }
 
-/// What each thing costs in blocks of one way of laying, and what nearly fits beside them.
+/// The cost of each obstacle for blocks in one mode, and what nearly fits beside them.
 fn pieces(site: &Site<'_>, fill: &Fill, room: &Room, stop: &dyn Fn() -> bool) -> Result<Held, FillError> {
     let mut held = Held { near: near(site, fill, &room.allowed)?, ..Held::default() };
     if site.mode == Mode::SlidingRows {
@@ -236,14 +237,14 @@ fn near(site: &Site<'_>, fill: &Fill, room: &Allowed) -> Result<Vec<NearFit>, Fi
     Ok(found)
 }
 
-/// What a thing costs, and how many modules no layout without it exceeds.
+/// The cost of an obstacle, and the bound on modules without it.
 struct Priced {
     price: Price,
     most: usize,
 }
 
-/// What each thing costs in all layouts, the dearest first: both numbers are of the usual search, and "costs" is said where both
-/// are as many as any layout can have.
+/// The cost of each obstacle over all layouts, most expensive first. Both counts are from the usual search; the cost is
+/// called certain where both equal their bounds.
 fn costs(
     judge: &Judge,
     site: &Site<'_>,
@@ -261,7 +262,7 @@ fn costs(
             let (without, fire) = (room.allowed.without(id), &fill.basis.fire);
             found = found.max(rows(site, &without, fire, most, stop)?.modules);
             if found < most {
-                // Nothing by chance: a fill is priced thing by thing while a person waits.
+                // No random steps: a fill is priced obstacle by obstacle while the user waits.
                 let look = (most, &Cell::new(0));
                 found = found.max(several(site, &without, fire, look, stop)?.modules);
             }
@@ -273,7 +274,7 @@ fn costs(
     Ok(costs)
 }
 
-/// Puts what the fitting found into words and places.
+/// Describes the results of the fitting in words and shapes.
 fn tell(job: &Resolved, layout: &Layout, index: usize, room: &Room, held: &Held) -> HeldBack {
     let placed = layout.roof.faces.get(index).zip(layout.faces.get(index));
     let Some((face, face_id)) = placed.map(|(face, on)| (face, on.id)) else { return HeldBack::default() };

@@ -1,4 +1,4 @@
-//! What `check` says to layouts while they are searched for.
+//! Checking layouts during the search for fills.
 
 use crate::fill::{Fill, fill_edit};
 use chalkcourse_geometry::Roof;
@@ -10,17 +10,17 @@ use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-/// Holds layouts of one roof against all rules.
+/// Checks layouts on one roof against all rules.
 pub(super) struct Judge {
-    /// The job without what makes way for the fill.
+    /// The job without the blocks that the fill replaces.
     pub(super) bare: Resolved,
     /// Its layout.
     pub(super) layout: Layout,
     roof: Arc<Roof>,
     checker: RefCell<Checker>,
-    /// Stops that were there before anything was filled.
+    /// Stops that existed before anything was filled.
     before: BTreeSet<FindingKey>,
-    /// Faces where any module has a stop for want of pathways, wherever it lies.
+    /// Faces where any module at all has a stop for lack of pathways.
     unmet: BTreeSet<FaceId>,
 }
 
@@ -44,12 +44,13 @@ impl Judge {
         judge
     }
 
-    /// Whether two pathways can't be had whatever is laid on a face: it is filled all the same, and the claim says so.
+    /// Whether the pathways can't be provided whatever is laid on the face: it is filled all the same, and the claim
+    /// says so.
     pub(super) fn never_met(&self, face: FaceId) -> bool {
         self.unmet.contains(&face)
     }
 
-    /// A job of the same roof as it is laid out.
+    /// The layout of a job with the same roof.
     pub(super) fn laid_out(&self, job: &Resolved) -> Layout {
         Layout::on_roof(job, Arc::clone(&self.roof))
     }
@@ -61,19 +62,19 @@ impl Judge {
         (after, stops)
     }
 
-    /// Whether nothing stops a fill that was not there before.
+    /// Whether a fill causes no new stop.
     pub(super) fn passes(&self, job: &Resolved, fill: &Fill) -> bool {
         fill.blocks.is_empty() || self.with(job, fill).1.is_empty()
     }
 
-    /// Whether nothing stops a fill beside all others, which are in place: the array covers as much of the roof as it will.
+    /// Whether a fill causes no stop with all other fills in place, when the array covers its final share of the roof.
     pub(super) fn passes_at_last(&self, job: &Resolved, fill: &Fill) -> bool {
         let after = apply(job, &fill_edit(job, fill));
         after.is_ok_and(|after| self.stops(&after, Share::Beyond).is_empty())
     }
 
-    /// Stops of a job that were not there before anything was filled. What is filled with room for an array up to some share of
-    /// the roof may come to more: the room beside the ridge is then seen to when all is laid.
+    /// New stops of a job. A fill made for an array up to some share of the roof may end up covering more: the ridge
+    /// setback is then dealt with after everything is laid.
     pub(super) fn stops(&self, job: &Resolved, share: Share) -> Vec<Finding> {
         let layout = self.laid_out(job);
         let grown = share == Share::Within && Share::of(job, array_share(&layout)) == Share::Beyond;
@@ -82,12 +83,12 @@ impl Judge {
         stops
     }
 
-    /// Whether a stop was there before anything was filled.
+    /// Whether a stop existed before anything was filled.
     pub(super) fn had(&self, key: &FindingKey) -> bool {
         self.before.contains(key)
     }
 
-    /// A person who waived a finding did so for what stood there then: waivers clear none.
+    /// A waiver was given for what was there then, so waivers clear nothing here.
     fn all_stops(&self, job: &Resolved, layout: &Layout) -> Vec<Finding> {
         let findings = self.checker.borrow_mut().check(job, layout);
         findings.into_iter().filter(|finding| finding.severity == Severity::Stop).collect()

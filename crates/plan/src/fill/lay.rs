@@ -1,4 +1,4 @@
-//! Rows, several blocks and whole blocks: as many modules as can be in some room.
+//! Rows, several blocks and whole blocks: as many modules as fit in some room.
 
 use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
 use crate::room::Fire;
@@ -12,7 +12,7 @@ use chalkcourse_layout::Layout;
 use chalkcourse_words::{Said, later as words};
 use std::cell::Cell;
 
-/// Ways for the joints of rows that a mode asks for and the kit allows: the one that covers most first.
+/// Joint patterns that a mode asks for and the kit allows, the most general first.
 pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillError> {
     let allows = |joints| job.kit.laying.joints.contains(&joints);
     let refuse = |joints| Err(FillError::Joints { kit: job.kit.name.clone(), joints });
@@ -23,7 +23,7 @@ pub(super) fn joints(job: &Resolved, mode: Mode) -> Result<Vec<Joints>, FillErro
     ];
     match mode {
         Mode::SlidingRows | Mode::OnCourses if allows(RowJoints::Free) => {
-            // rows that stand in line or lapped are among those that slide
+            // Aligned or lapped rows are special cases of sliding ones.
             Ok(vec![Joints::Free, Joints::Aligned, Joints::Lapped])
         }
         Mode::SlidingRows | Mode::OnCourses => {
@@ -51,7 +51,7 @@ pub(super) fn base(job: &Resolved, layout: &Layout, index: usize, mode: Mode) ->
     }
 }
 
-/// What the kit asks of the base rail, in words; nothing where it may lie anywhere.
+/// What the kit requires of the base rail, in words; `None` if it may be anywhere.
 pub(super) fn base_asked(site: &Site<'_>) -> Option<Said> {
     match site.base() {
         Base::Anywhere => None,
@@ -59,7 +59,7 @@ pub(super) fn base_asked(site: &Site<'_>) -> Option<Said> {
     }
 }
 
-/// Fills the room on a face in one way of laying. The bound is that of the way.
+/// Fills the room on a face in one mode. The bound is for that mode.
 pub(super) fn fill_room(
     site: &Site<'_>,
     allowed: &Allowed,
@@ -75,12 +75,12 @@ pub(super) fn fill_room(
     for (orientation, tile) in maker.tiles() {
         let (mut most, ways) = (0, joints(site.job, site.mode)?);
         for &joints in &ways {
-            // Where rows slide freely the other ways are among theirs: only worth a look where those are not proved.
+            // Sliding rows include the other patterns, which are only worth trying if those are not proved optimal.
             let free = ways.first() == Some(&Joints::Free);
             if free && joints != Joints::Free && best.as_ref().is_none_or(|(_, fit)| fit.count() >= most) {
                 break;
             }
-            // a module with nothing below it to hook into may not be built
+            // A module that hooks into nothing below it can't be built.
             let fit = fit_rows(allowed, &tile, &RowRules { joints, base, hooked: true }, stop)?;
             if !free || joints == Joints::Free {
                 most = most.max(fit.bound);
@@ -145,11 +145,11 @@ fn whole_blocks(
     Ok(fill)
 }
 
-/// Whole blocks that are looked for where rows and several blocks hold less than there may be room for.
+/// Whole blocks to look for where rows and several blocks hold fewer than the room may allow.
 const WHOLE: usize = 3;
 
-/// Lays the room on a face with one block of rows, each module carried wholly by the row below, as the kit lets joints fall: the
-/// fullest, or the first with `enough`. There is no bound in it.
+/// Fills the room on a face with one block of rows, each module fully supported by the row below, with the joints that
+/// the kit allows: the fullest, or the first with at least `enough` modules. Without a bound.
 pub(super) fn rows(
     site: &Site<'_>,
     allowed: &Allowed,
@@ -183,9 +183,9 @@ fn rows_of(
     Ok(best)
 }
 
-/// Lays the room on a face in all other ways that the kit allows: several blocks whose rows hook as far as the book asks, whole
-/// rectangles; and where fewer than `enough` are found, the same and rows with the least reveal of the kit. The fullest, or the
-/// first with `enough`. There is no bound in it. Steps by chance are taken off those that are left.
+/// Fills the room on a face in all other ways that the kit allows: several blocks whose rows hook as far as the book
+/// requires, whole rectangles; and, if fewer than `enough` modules are found, the same and rows with the kit's least
+/// reveal. The fullest, or the first with `enough`. Without a bound. Random steps are deducted from the given budget.
 pub(super) fn several(
     site: &Site<'_>,
     allowed: &Allowed,
@@ -209,7 +209,7 @@ pub(super) fn several(
         best.modules >= enough
     };
     let (halves, spaces) = (halves(allowed), spaces(site, allowed)?);
-    // Half of what is left: the room may be looked at again beside a way.
+    // Half of the remaining steps: the room may be searched again beside a corridor.
     let each = by_chance.get() / (2 * reveals.len() * spaces.len()).max(1);
     for reveal in reveals {
         for ((orientation, tile), (_, space)) in maker.tiles_with(reveal).zip(&spaces) {
@@ -236,17 +236,17 @@ pub(super) fn several(
             return Ok(best);
         }
     }
-    // What no search above lays: modules of both orientations, several blocks where rows may not slide, the fullest block on one
-    // side of a wing before what is beside it.
+    // What no search above covers: modules of both orientations, several blocks where rows may not slide, the fullest
+    // block on one side of a wing before what is beside it.
     better(mixed(site, (&spaces, &halves), fire, enough, stop)?);
     Ok(best)
 }
 
-/// Halves of a face that blocks laid one after the other begin in.
+/// Most halves of a face to start consecutive blocks in.
 const MOST_HALVES: usize = 24;
 
-/// Blocks one after the other, each the fullest that the room leaves, lying either way; the first anywhere, or in one half of the
-/// face.
+/// Blocks laid one after the other, each the fullest that the remaining room allows, in either orientation; the first
+/// one anywhere, or in one half of the face.
 fn mixed(
     site: &Site<'_>,
     (spaces, halves): (&Spaces, &[Polygon]),
@@ -280,10 +280,10 @@ fn mixed(
     Ok(pieces(site, fire, blocks.collect()))
 }
 
-/// So many blocks are laid one after the other.
+/// Most blocks laid one after the other.
 const MOST_BLOCKS: usize = 8;
 
-/// The space for each way to lie, with the tile as it is usual. The reveal does not matter to the space.
+/// The space for each orientation, with the tile at its usual reveal. The space does not depend on the reveal.
 type Spaces = Vec<((Orientation, Tile), Space)>;
 
 fn spaces(site: &Site<'_>, allowed: &Allowed) -> Result<Spaces, FillError> {
@@ -295,7 +295,7 @@ fn of_each(spaces: &Spaces, left: &dyn Fn(&Space) -> Space) -> Spaces {
     spaces.iter().map(|(way, space)| (*way, left(space))).collect()
 }
 
-/// The block of rows with most modules, lying either way, as the kit lets joints fall.
+/// The block of rows with the most modules, in either orientation, with the joints that the kit allows.
 fn fullest(
     site: &Site<'_>,
     spaces: &Spaces,
@@ -322,7 +322,7 @@ fn pieces(site: &Site<'_>, fire: &Fire, blocks: Vec<Block>) -> Fill {
     site.maker().fill(blocks, modules, usize::MAX, false, "", basis)
 }
 
-/// Goes on with rows in one block on the room of a fill: tells of each with more modules.
+/// Continues the search for rows in one block in the room of a fill; reports each result with more modules.
 pub(super) fn improve(
     site: &Site<'_>,
     fill: &Fill,

@@ -1,4 +1,4 @@
-//! From placed tiles to blocks of a job, and the claim that goes with them.
+//! Converts placed tiles to blocks of a job, and states the claim that goes with them.
 
 use super::judge::Judge;
 use super::{Basis, Fill, Laid, Measure, MeasureOf, Mode};
@@ -16,12 +16,12 @@ pub(super) struct Maker<'a> {
 }
 
 impl<'a> Maker<'a> {
-    /// The module in each way that the kit lets it lie.
+    /// The module in each orientation that the kit allows.
     pub(super) fn tiles(&self) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
         self.tiles_with(self.job.kit.reveal.usual)
     }
 
-    /// The same with some reveal between them.
+    /// The same with a given reveal.
     pub(super) fn tiles_with(&self, reveal: Length) -> impl Iterator<Item = (Orientation, Tile)> + use<'a> {
         let kit = &self.job.kit;
         kit.orientations.iter().map(move |&orientation| {
@@ -96,7 +96,7 @@ impl<'a> Maker<'a> {
     }
 }
 
-/// Where the base rail may fall, in words.
+/// Where the base rail may be, in words.
 pub(super) fn base_words(job: &Resolved, base: Base) -> Said {
     let Base::Courses { play: (from, to), .. } = base else {
         return words::fill::BASE_RAIL_ANYWHERE.into();
@@ -111,7 +111,7 @@ pub(super) fn base_words(job: &Resolved, base: Base) -> Said {
     }
 }
 
-/// Says what a fill claims: a narrow question by its kind first, then what was laid and what none can exceed.
+/// States the claim of a fill: for a restricted search its kind first, then what was laid and the bound.
 pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) {
     let proved = if fill.proved { words::fill::PROVED } else { words::fill::NOT_PROVED };
     let (modules, bound) = (fill.modules, fill.bound);
@@ -146,7 +146,7 @@ pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) 
     fill.claim = Said::joined(parts);
 }
 
-/// What a claim over all layouts leaves out: that the kit's distance between blocks is only a caution.
+/// The exception to a claim over all layouts: the kit's distance between blocks is only a caution.
 fn apart_words(job: &Resolved) -> Option<Said> {
     let apart = chalkcourse_limits::apart(job);
     (apart > 0.0).then(|| words::fill::blocks_apart_as_the_kit(&Length::from_metres(apart).show(job.units)))
@@ -166,8 +166,8 @@ fn measure_words(job: &Resolved, measure: &Measure) -> Said {
     }
 }
 
-/// Tiles as one block like another one: rows from the lowest, each shifted to where it lies, and gaps in a row as shifts
-/// within it. `None` without tiles.
+/// Converts tiles to one block modelled on another: rows from the lowest, each shifted to its position, and gaps in a
+/// row as shifts within it. `None` without tiles.
 pub(crate) fn block_of(like: &Block, tile: &Tile, placed: &[Placed]) -> Option<Block> {
     let least = placed.iter().map(|p| p.row).min()?;
     let rows = placed.iter().map(|p| p.row).max()? - least + 1;
@@ -181,7 +181,7 @@ pub(crate) fn block_of(like: &Block, tile: &Tile, placed: &[Placed]) -> Option<B
     let left = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
     let bottom = in_rows[0].first()?.min.y;
     let pitch = tile.pitch().x;
-    // In a grid all rows keep to the columns; a row of its own counts its modules from the left.
+    // In a grid all rows use the same columns; otherwise each row counts its modules from the left.
     let column_of = |rect: &Rect| (rect.min.x - left) / pitch;
     let grid = placed.iter().all(|p| (column_of(&p.rect) - column_of(&p.rect).round()).abs() * pitch < 1e-7);
     let mut cells: Vec<Cell> = Vec::new();

@@ -1,9 +1,9 @@
-//! Fills faces with the array that no layout under the same rules can beat, and says what that claim covers.
+//! Fills faces with an array that no layout under the same rules can beat, and states what that claim covers.
 //!
-//! - [`fill`], [`fill_improving`]: the fills of faces; `shares` tries both rooms beside the ridge, `search` one face
-//! - `lay`, `worth`, `number`: ways of laying in some room; `corridor`: ways that may be left free; `trim`: modules taken out
-//! - `judge`: what `check` says to a layout; `every`: the bound over all layouts that it passes
-//! - [`hold_back`]: what holds a fill back; `wins`: moves of what is in the way; `made`: blocks and words
+//! - [`fill`], [`fill_improving`]: the fills of faces; `shares` tries both ridge setbacks, `search` handles one face
+//! - `lay`, `worth`, `number`: the modes; `corridor`: pathways that may be left free; `trim`: removing modules
+//! - `judge`: checks layouts; `every`: the bound over all layouts that pass
+//! - [`hold_back`]: what limits a fill; `wins`: moves of obstacles; `made`: blocks and words
 
 mod corridor;
 mod every;
@@ -38,121 +38,121 @@ use search::Pace;
 use serde::Serialize;
 use std::sync::Arc;
 
-/// How a face is filled.
+/// How to fill a face.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Mode {
-    /// Rows and columns in line; the grid may lie anywhere.
+    /// Aligned rows and columns; the grid may be anywhere.
     OneGrid,
-    /// The usual way: all that the kit allows, in one block or several.
+    /// The usual mode: everything that the kit allows, in one block or several.
     SlidingRows,
-    /// As one grid, every other row half a module aside.
+    /// One grid with every other row offset by half a module.
     HalfLapped,
-    /// As sliding rows, with the base rail where the kit allows it above a course line.
+    /// Sliding rows, with the base rail where the kit allows it above a course line.
     OnCourses,
-    /// At most so many rectangles, since every corner is flashed.
+    /// At most this many rectangles, since every corner needs flashing.
     WholeBlocks(usize),
-    /// The modules that are worth most together, less what the flashing around them costs.
+    /// The modules with the greatest total worth, less the cost of the flashing around them.
     ByWorth(Worth),
-    /// Just so many modules on all faces together.
+    /// An exact number of modules on all faces together.
     ToNumber(Target),
 }
 
-/// What a module is worth.
+/// The worth of a module.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Worth {
-    /// A module, after what it costs itself, in the currency of the price list.
+    /// Worth of a module after its own cost, in the currency of the price list.
     pub module: f64,
-    /// Whether a module on a face counts by the face's area: whole on the largest face that is filled, half on one of half
-    /// its area.
+    /// Whether modules are weighted by the area of their face: full worth on the largest filled face, half on a face
+    /// with half its area.
     pub by_area: bool,
 }
 
-/// A number of modules and what they should be like.
+/// A number of modules, and how to arrange them.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Target {
-    /// How many, counted with those in locked blocks of the faces that are filled.
+    /// How many, including those in locked blocks of the filled faces.
     pub size: Size,
-    /// How they should lie.
+    /// What to minimise.
     pub way: Way,
 }
 
-/// How large an array should be.
+/// The size of an array.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Size {
-    /// Just so many modules.
+    /// Exactly this many modules.
     Modules(usize),
-    /// The fewest modules that have this rated power, in kilowatts.
+    /// The fewest modules with this rated power, in kilowatts.
     Kilowatts(f64),
 }
 
-/// What a number of modules should be like.
+/// What a fill to a number minimises.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Way {
-    /// The least length around them.
+    /// The length of the outline.
     Compact,
-    /// The least cost of the flashing around them.
+    /// The cost of the flashing around the modules.
     Cheapest,
 }
 
-/// What a fill found.
+/// The result of a fill.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Fill {
     /// The face.
     pub face: FaceId,
-    /// The blocks that it would have; blocks of the job that are not locked make way for them.
+    /// The new blocks; they replace the unlocked blocks of the face.
     pub blocks: Vec<Block>,
     /// Modules in them.
     pub modules: usize,
-    /// No layout of the kind that the claim names holds more; in the usual fill, none that `check` passes.
+    /// No layout of the kind named in the claim has more modules; for the usual mode, none that `check` passes.
     pub bound: usize,
-    /// Whether nothing better of that kind exists.
+    /// Whether the result is proved optimal among layouts of that kind.
     pub proved: bool,
-    /// What was made as great or as small as can be, where that is not the number of modules.
+    /// The optimised quantity, if it is not the number of modules.
     pub measure: Option<Measure>,
-    /// The claim, for a person: "12 of at most 12, …".
+    /// The claim as text: "12 of at most 12, …".
     pub claim: Said,
     /// What was searched and how.
     pub searched: Said,
-    /// What holds it back, once somebody asked [`hold_back`].
+    /// What limits it, after [`hold_back`] was called.
     pub held: Option<HeldBack>,
-    /// What it stands on.
+    /// What it was computed from.
     #[serde(skip)]
     pub(crate) basis: Basis,
 }
 
-/// What is made as great or as small as can be.
+/// An optimised quantity.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Measure {
-    /// Of what.
+    /// Which quantity.
     pub of: MeasureOf,
-    /// On this face; money in the currency of the price list, lengths in metres.
+    /// Its value on this face; money in the currency of the price list, lengths in metres.
     pub value: f64,
-    /// No layout of the kind that the claim names has more worth, or less cost or length, with as many modules.
+    /// No layout of the kind named in the claim has more worth, or less cost or length, with as many modules.
     pub bound: f64,
-    /// No layout of any kind has more worth; not told of cost and length.
+    /// No layout of any kind has more worth; `None` for cost and length.
     pub any: Option<f64>,
 }
 
-/// What a [`Measure`] is of.
+/// The quantity of a [`Measure`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum MeasureOf {
-    /// Worth of the modules less what the flashing around them costs.
+    /// Worth of the modules less the cost of the flashing around them.
     Worth,
-    /// What the flashing around the modules costs.
+    /// Cost of the flashing around the modules.
     FlashingCost,
-    /// The length around the modules.
+    /// Length of the outline.
     LengthAround,
 }
 
-/// What a fill was worked out from, so that it can be improved and asked what holds it back.
+/// What a fill was computed from, to improve it and to find what limits it.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Basis {
     fire: Fire,
-    /// The way of laying, in words; `None` where nothing narrows it.
+    /// The way of laying, in words; `None` if it is not restricted.
     way: Option<Said>,
     laid: Laid,
     /// Whether the claim is about layouts of every kind.
@@ -165,9 +165,9 @@ pub(crate) enum Laid {
     Nothing,
     /// Rows of one block.
     Rows(Box<Fit>),
-    /// At most so many whole blocks.
+    /// At most this many whole blocks.
     Blocks(usize),
-    /// Several blocks, or what is left of some.
+    /// Several blocks, or the rest of some.
     Pieces,
     /// One grid, chosen by worth or to a number.
     Stacks,
@@ -179,47 +179,47 @@ pub enum FillError {
     /// There is no such face.
     #[error("{}", words::common::the_job_has_no_face(&_0))]
     NoFace(FaceId),
-    /// Its outline is wrong.
+    /// Its outline is not sound.
     #[error("{}", words::common::face_has_no_sound_outline(&_0))]
     Unsound(String),
-    /// The kit allows nothing there.
+    /// It is too flat for the kit.
     #[error("{}", words::fill::face_is_the_kit_asks(&face, &pitch, &least))]
     TooFlat {
         /// The face.
         face: String,
         /// Its pitch.
         pitch: String,
-        /// The kit's least.
+        /// The kit's least pitch.
         least: String,
     },
-    /// The kit does not let joints fall so.
+    /// The kit does not allow these joints.
     #[error("{}", words::fill::the_kit_does_not_allow(&kit, &joints))]
     Joints {
         /// The kit.
         kit: String,
-        /// What was asked for.
+        /// The requested joints.
         joints: Say,
     },
-    /// The kit does not let modules lie so.
+    /// The kit does not allow this orientation.
     #[error("{}", words::fill::the_kit_does_not_let(&kit, &way))]
     Orientation {
         /// The kit.
         kit: String,
-        /// What was asked for.
+        /// The requested orientation.
         way: Say,
     },
-    /// What the flashing costs is not known.
+    /// The cost of flashing is unknown.
     #[error("{}", words::fill::the_price_list_has_no(&_0))]
     NoPrice(String),
-    /// A worth or a size that is none.
+    /// An invalid worth or size.
     #[error("{0}")]
     Asked(Said),
-    /// There is not so much room.
+    /// There is not enough room.
     #[error("{}", words::fill::modules_were_asked_for_were(*asked, &found, &most))]
     TooFew {
-        /// Asked for.
+        /// Requested.
         asked: usize,
-        /// So many can be laid.
+        /// This many can be laid.
         found: usize,
         /// No layout has more.
         most: usize,
@@ -227,17 +227,17 @@ pub enum FillError {
     /// There may be room, but no layout was found.
     #[error("{}", words::fill::modules_were_asked_for_were_laid(*asked, &found, &most))]
     NotFound {
-        /// Asked for.
+        /// Requested.
         asked: usize,
-        /// So many can be laid.
+        /// This many can be laid.
         found: usize,
         /// No layout has more.
         most: usize,
     },
-    /// Locked blocks have more than what was asked for.
+    /// Locked blocks have more modules than requested.
     #[error("{}", words::fill::modules_were_asked_for_and(*asked, &locked))]
     Locked {
-        /// Asked for.
+        /// Requested.
         asked: usize,
         /// In locked blocks.
         locked: usize,
@@ -245,21 +245,22 @@ pub enum FillError {
     /// Stopped before any layout was found.
     #[error("{}", words::fill::stopped_before_a_layout_of(&_0))]
     Stopped(usize),
-    /// The fitting refused its input.
+    /// The fitting rejected its input.
     #[error(transparent)]
     Fit(#[from] FitError),
 }
 
-/// Fills faces, one after the other. Locked blocks stay and the rest fits around them. `stop` is asked now and then; when it
-/// says true the best so far comes back, with the bound that is left; faces that were not begun are left out.
+/// Fills faces, one after the other. Locked blocks stay and the rest fits around them. `stop` is polled; once it
+/// returns true, the best result so far is returned with its current bound; faces that were not started are left out.
 ///
-/// What is handed out was checked: it has no stop that was not there before. Where layouts without thought for pathways have one,
-/// ways that may be left free are tried one by one, and modules taken out. The usual fill ([`Mode::SlidingRows`]) claims for
-/// every layout of the face that `check` passes beside what stays, two blocks no nearer than the kit asks; the others for
-/// their own way of laying, whatever pathway is left. Room beside the ridge by the share of the roof is tried with both.
+/// Every result is checked: it has no new stop. Where a layout that ignores pathways has one, pathways that may be left
+/// free are tried one by one, and modules removed. The usual mode ([`Mode::SlidingRows`]) makes a claim about every
+/// layout of the face that `check` passes beside what stays, with no two blocks closer than the kit's clearance; the
+/// other modes only about their own way of laying, whatever pathway is left. Both ridge setbacks that the book has by
+/// share of the roof are tried.
 ///
 /// # Errors
-/// [`FillError`] when a face can't carry modules at all.
+/// [`FillError`] if a face can't carry modules at all.
 pub fn fill(
     job: &Resolved,
     faces: &[FaceId],
@@ -273,8 +274,8 @@ pub fn fill(
     shares::fill(&judge, faces, mode, Pace::Whole, stop)
 }
 
-/// As [`fill`], and then goes on with what is not proved until it is or `stop` says true. `tell` hears of a first answer at once
-/// and of each better one, all faces at a time: more modules, or a lower bound.
+/// Like [`fill`], but continues with results that are not proved optimal until they are or `stop` returns true. `tell`
+/// gets a first answer at once and then each better one, for all faces at a time: more modules, or a lower bound.
 ///
 /// # Errors
 /// Those of [`fill`].
@@ -298,7 +299,7 @@ pub fn fill_improving(
     }
     let modules = |fills: &[Fill]| fills.iter().map(|fill| fill.modules).sum::<usize>();
     let mut fills = shares::fill(&judge, faces, mode, Pace::Whole, stop)?;
-    // A person who stops it has what was told; and what is laid one face after the other may come to less in the end.
+    // If stopped, the user keeps the reported answer; and filling one face after the other may end with fewer modules.
     if fills.len() < first.len() || modules(&fills) < modules(&first) {
         fills = first;
     }
@@ -308,12 +309,12 @@ pub fn fill_improving(
 }
 
 impl Fill {
-    /// No layout of any kind that `check` passes has more modules; `None` where the claim is about one way of laying.
+    /// No layout of any kind that `check` passes has more modules; `None` if the claim is only about one way of laying.
     pub fn most(&self) -> Option<usize> {
         self.basis.every.then_some(self.bound)
     }
 
-    /// The same blocks go on under their numbers and names.
+    /// The same blocks keep their ids and names.
     fn keep_names(&mut self, before: &Self) {
         for (block, old) in self.blocks.iter_mut().zip(&before.blocks) {
             (block.id, block.name) = (old.id, old.name.clone());
@@ -329,7 +330,7 @@ fn rank(fill: &Fill) -> f64 {
     }
 }
 
-/// A face that may be filled.
+/// A face to fill.
 struct Site<'a> {
     /// The roof with all that stays, and what was filled before.
     job: &'a Resolved,
@@ -386,17 +387,17 @@ impl<'a> Site<'a> {
     }
 }
 
-/// Where modules may stand on a face: locked blocks stay, but for those of a fill itself.
+/// Where modules may be on a face: locked blocks stay, except those of the fill itself.
 fn allowed(job: &Resolved, layout: &Layout, index: usize, fire: &Fire, own: &[Block]) -> Room {
     let mine = |id: BlockId| own.iter().any(|block| block.id == id);
     let stays = |id: BlockId| !mine(id) && job.block(id).is_some_and(|block| block.locked);
     room(job, layout, index, &stays, fire)
 }
 
-/// A job as if its kit let modules lie in one way alone: for a fill that a person wants to have so.
+/// The job as if its kit allowed one orientation only: for a fill in an orientation that the user chose.
 ///
 /// # Errors
-/// [`FillError::Orientation`] where the kit does not let them lie so.
+/// [`FillError::Orientation`] if the kit does not allow it.
 pub fn lying(job: &Resolved, way: Orientation) -> Result<Resolved, FillError> {
     if !job.kit.orientations.contains(&way) {
         return Err(FillError::Orientation { kit: job.kit.name.clone(), way: way.name() });
@@ -405,7 +406,7 @@ pub fn lying(job: &Resolved, way: Orientation) -> Result<Resolved, FillError> {
     Ok(job.with(|job| job.kit = Arc::new(kit)))
 }
 
-/// The edits that put a fill on its face in place of the blocks that are not locked.
+/// The edits that put a fill on its face in place of the unlocked blocks.
 pub fn fill_edit(job: &Resolved, fill: &Fill) -> Edit {
     let gone =
         job.blocks.iter().filter(|block| block.face == fill.face && !block.locked).map(|block| block.id);

@@ -1,7 +1,7 @@
-//! Just so many modules on all faces together, as compact or as cheap as can be.
+//! An exact number of modules on all faces together, as compact or as cheap as possible.
 //!
-//! Each face gives the least cost of every number that it holds; how many each face carries is then chosen over all
-//! faces at once. Both are exact, so the sum is.
+//! Each face gives the least cost for every number of modules that it can hold; the split between the faces is then
+//! chosen over all of them at once. Both are exact, so the total is.
 
 use super::corridor::Corridor;
 use super::judge::Judge;
@@ -17,21 +17,21 @@ use chalkcourse_job::{FaceId, Orientation, Resolved};
 use chalkcourse_limits::Share;
 use chalkcourse_words::{Said, later as words};
 
-/// More than this is a slip of the hand.
+/// More than this is a typing error.
 const MOST: usize = 10_000;
 
-/// One way to carry some number of modules on a face.
+/// One way to lay some number of modules on a face.
 struct Choice {
     stacks: Stacks,
     orientation: Orientation,
     tile: Tile,
     fire: Fire,
-    /// With what a block costs by itself.
+    /// Including the fixed cost of a block.
     cost: f64,
     least: f64,
 }
 
-/// What a face offers: by number of modules, from 1.
+/// What a face offers, by number of modules, from 1.
 struct Offer {
     face: FaceId,
     choices: Vec<Option<Choice>>,
@@ -41,7 +41,7 @@ struct Offer {
     searched: Option<Said>,
 }
 
-/// How many modules a size is.
+/// The number of modules for a size.
 fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
     let number = match size {
         Size::Modules(modules) => modules as f64,
@@ -54,10 +54,10 @@ fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
     }
 }
 
-/// Fills faces with just so many modules together.
+/// Fills faces with an exact number of modules together.
 ///
-/// One grid on each face first, which is proved least; where that has a stop, beside ways that may be left free. Where no such
-/// layout has as many, they are taken from the fullest that the usual search finds.
+/// First one grid on each face, which is proved least; if that has a stop, beside corridors that may be left free. If
+/// no such layout has as many, modules are taken from the fullest layouts of the usual search.
 pub(super) fn fill(
     job: &Resolved,
     faces: &[FaceId],
@@ -81,7 +81,7 @@ pub(super) fn fill(
         match asking.in_grids(share, beside, stop)? {
             Grids::Pass(fills) => return Ok(fills),
             Grids::Stopped => {}
-            // With more left free there is no more room.
+            // Leaving more free does not give more room.
             Grids::NoRoom => break,
         }
         if stop() {
@@ -91,28 +91,28 @@ pub(super) fn fill(
     asking.take_of_the_fullest(stop)
 }
 
-/// What came of one grid on each face.
+/// The result of one grid on each face.
 enum Grids {
-    /// So many, and nothing against them.
+    /// The number was reached, and the layout passes.
     Pass(Vec<Fill>),
-    /// So many, and the rules have a stop.
+    /// The number was reached, but the rules find a stop.
     Stopped,
-    /// Not so many.
+    /// There is no room for the number.
     NoRoom,
 }
 
-/// What is asked for.
+/// The request.
 struct Asking<'a> {
     judge: &'a Judge,
     faces: &'a [FaceId],
     target: Target,
-    /// So many new modules.
+    /// The number of new modules.
     number: usize,
     locked: usize,
 }
 
 impl Asking<'_> {
-    /// The least in one grid on each face, without thought for pathways or beside a straight one on each face.
+    /// The least cost with one grid on each face, ignoring pathways or beside a straight one on each face.
     fn in_grids(&self, share: Share, beside: bool, stop: &dyn Fn() -> bool) -> Result<Grids, FillError> {
         let mut offers = Vec::new();
         for &face in self.faces {
@@ -126,7 +126,7 @@ impl Asking<'_> {
         } else {
             share_out(&offers, self.number, &least).map_or(0.0, |(sum, _)| sum)
         };
-        // Beside a way that was chosen, another one may cost less.
+        // Beside another corridor it might cost less.
         let proved = !beside && total - bound <= 1e-7 * (1.0 + total);
         let mut so_far = self.judge.bare.clone();
         let mut fills = Vec::new();
@@ -135,12 +135,12 @@ impl Asking<'_> {
             so_far = self.judge.with(&so_far, &fill).0;
             fills.push(fill);
         }
-        // All that is asked beside a ridge is asked here.
+        // Check with the larger ridge setback.
         let passes = self.judge.stops(&so_far, Share::Beyond).is_empty();
         Ok(if passes { Grids::Pass(fills) } else { Grids::Stopped })
     }
 
-    /// As many of the fullest layouts as are asked for.
+    /// The requested number of modules from the fullest layouts.
     fn take_of_the_fullest(&self, stop: &dyn Fn() -> bool) -> Result<Vec<Fill>, FillError> {
         let Self { judge, faces, target, number, locked } = *self;
         let mut fills = shares::fill(judge, faces, Mode::SlidingRows, Pace::Whole, stop)?;
@@ -167,7 +167,7 @@ impl Asking<'_> {
             fill.basis.way = Some(words::fill::on_all_faces_taken_from(&number, &stays(locked)));
             made::claim(judge, &job, fill, Mode::ToNumber(target));
         }
-        // What carries others takes them along, so that there may be fewer than asked for.
+        // Removing a module removes those it supports, so that fewer than requested may be left.
         let left: usize = fills.iter().map(|fill| fill.modules).sum();
         if left == number {
             Ok(fills)
@@ -176,7 +176,7 @@ impl Asking<'_> {
         }
     }
 
-    /// What a face offers. Alone it is asked for the whole number only.
+    /// What a face offers. A single face is only asked for the whole number.
     fn offer(
         &self,
         face: FaceId,
@@ -272,12 +272,12 @@ impl Asking<'_> {
     }
 }
 
-/// With those that stay.
+/// The note about locked modules that stay.
 fn stays(locked: usize) -> Option<Said> {
     (locked > 0).then(|| words::fill::beside_locked(&locked))
 }
 
-/// How many modules each face carries so that the sum costs least.
+/// How many modules each face gets so that the total cost is least.
 fn share_out(offers: &[Offer], number: usize, cost: &dyn Fn(&Choice) -> f64) -> Option<(f64, Vec<usize>)> {
     let mut sums: Vec<f64> = vec![f64::INFINITY; number + 1];
     *sums.first_mut()? = 0.0;

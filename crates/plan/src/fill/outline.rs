@@ -1,32 +1,32 @@
-//! What the outline of an array costs by the price list: flashing by the metre and by the corner, before whole packages.
+//! Cost of the outline of an array by the price list: flashing per metre and per corner, before rounding to packages.
 
 use super::FillError;
 use chalkcourse_geometry::Length;
 use chalkcourse_geometry::fit::{StackCosts, Tile};
 use chalkcourse_job::{Amount, Measure, Part, Resolved, RoofKind};
 
-/// What an outline costs.
+/// The cost of an outline.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Outline {
     /// Sides and corners.
     pub(super) costs: StackCosts,
-    /// For each block, whatever its outline.
+    /// Per block, whatever its outline.
     pub(super) block: f64,
 }
 
-/// A cost that grows with a measure, and one for each run of it.
+/// A cost per unit of a measure, and one per run of it.
 #[derive(Clone, Copy, Default)]
 struct Rate {
     each: f64,
     run: f64,
 }
 
-/// What the outline of an array of these tiles costs on a face with this exposure. Costs of the modules themselves, of what
-/// lies under them and of leads are the same for each module and are not in it; a stretch along the eave is counted by
-/// whole tiles with their reveals, left and right corners at their mean, and offcuts not at all.
+/// The cost of the outline of an array of these tiles on a face with this exposure. The costs of modules, of what is
+/// under them and of leads are the same for each module and not included; lengths along the eave are counted in whole
+/// tiles with their reveals, left and right corners at their average, and offcuts not at all.
 ///
 /// # Errors
-/// A part of the outline that the price list doesn't have.
+/// If a part of the outline is not in the price list.
 pub(super) fn outline(job: &Resolved, tile: &Tile, exposure: f64) -> Result<Outline, FillError> {
     let of = |measure: Measure| rate(job, &measure);
     let mean = |one: Rate, two: Rate| (one.each + two.each) / 2.0;
@@ -59,7 +59,7 @@ pub(super) fn outline(job: &Resolved, tile: &Tile, exposure: f64) -> Result<Outl
     Ok(Outline { costs, block: of(Measure::Block)?.each })
 }
 
-/// What all parts cost that are counted by a measure, with the parts that are counted by those.
+/// The cost of all parts that are counted by a measure, including parts counted by those.
 fn rate(job: &Resolved, measure: &Measure) -> Result<Rate, FillError> {
     let mut sum = Rate::default();
     for part in &job.kit.parts {
@@ -90,7 +90,7 @@ fn rate(job: &Resolved, measure: &Measure) -> Result<Rate, FillError> {
     Ok(sum)
 }
 
-/// How much of a part there is for each of what it is counted by; 0 where that depends on runs.
+/// The amount of a part per unit of its measure; 0 if that depends on runs.
 fn share(amount: &Amount) -> f64 {
     match amount {
         Amount::Count(count) => *count,
@@ -100,15 +100,15 @@ fn share(amount: &Amount) -> f64 {
     }
 }
 
-/// What a piece, a metre or a square metre of a part costs, with its waste and with the parts that it needs.
+/// The cost of a piece, a metre or a square metre of a part, including its waste and the parts that it needs.
 fn price(job: &Resolved, part: &Part) -> Result<f64, FillError> {
     let listed = job.prices.prices.get(&part.number);
     let package = listed.and_then(|price| f64::try_from(price.package).ok());
     let package = package.ok_or_else(|| FillError::NoPrice(format!("{} ({})", part.name, part.number)))?;
-    // What goes around an array has one waste on every roof; what does not is reckoned as on a gable.
+    // Parts around an array have the same waste on every roof; others are computed as on a gable.
     let kind = job.order.waste_as.chosen().unwrap_or(RoofKind::Gable);
     let mut price = package / part.package.holds.amount() * (1.0 + part.waste.share(kind));
-    // Parts count parts above them alone, so this comes to an end.
+    // Parts only count parts above them, so this recursion ends.
     let at = job.kit.parts.iter().position(|other| other.number == part.number).unwrap_or(usize::MAX);
     for other in job.kit.parts.iter().skip(at.saturating_add(1)) {
         for term in &other.needs {
@@ -136,14 +136,14 @@ mod tests {
     const TILE: Tile = Tile { size: dvec2(1.722, 1.134), gap: DVec2::splat(0.003) };
 
     #[test]
-    fn a_rail_by_the_stick_is_counted_by_the_metre() {
+    fn a_rail_sold_by_the_stick_is_costed_by_the_metre() {
         let mut job = job();
         let mut kit = (*job.kit).clone();
         kit.parts.retain(|part| part.number == "FH-110");
         job.kit = Arc::new(kit);
         let stick = f64::try_from(job.prices.prices["FH-110"].package).unwrap();
         let outline = outline(&job, &TILE, 0.127).unwrap();
-        // An 8 ft stick, 2.4384 m, end to end.
+        // An 8 ft stick, 2.4384 m, laid end to end.
         assert!((outline.costs.foot - stick / 2.4384 * 1.725).abs() < 1e-9);
         assert_eq!(StackCosts { foot: 0.0, ..outline.costs }, StackCosts::default());
     }
@@ -159,7 +159,7 @@ mod tests {
     }
 
     #[test]
-    fn with_dearer_flashing_the_outline_costs_as_much_more() {
+    fn the_outline_cost_follows_the_flashing_price() {
         let plain = outline(&job(), &TILE, 0.127).unwrap();
         assert!(plain.costs.foot > 0.0 && plain.costs.head > 0.0 && plain.costs.side > 0.0);
         let mut job = job();

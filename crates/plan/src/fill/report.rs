@@ -1,4 +1,4 @@
-//! Fills as a person and as a program read them.
+//! Fills as text and as data.
 
 use super::Fill;
 use crate::Plan;
@@ -8,7 +8,7 @@ use chalkcourse_words::{self as words, face_heading};
 use serde::Serialize;
 use std::fmt::Write;
 
-/// Fills for other programs.
+/// Fills as data.
 #[derive(Clone, Debug, Serialize)]
 pub struct FillsReport<'a> {
     /// Always "chalkcourse-fit".
@@ -22,13 +22,13 @@ pub struct FillsReport<'a> {
     /// Where the job stands with all of them in place.
     #[serde(flatten)]
     pub standing: crate::Standing,
-    /// Face by face.
+    /// One per face.
     pub faces: &'a [Fill],
     /// What the rules find with all of them in place.
     pub findings: Vec<chalkcourse_telling::FindingReport<'a>>,
 }
 
-/// Fills for other programs; `plan` is that of the job with all of them in place.
+/// Fills as data; `plan` is that of the job with all of them in place.
 pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) -> FillsReport<'a> {
     FillsReport {
         format: "chalkcourse-fit",
@@ -41,7 +41,7 @@ pub fn fills_report<'a>(job: &'a Resolved, fills: &'a [Fill], plan: &'a Plan) ->
     }
 }
 
-/// Fills as a person reads them; `plan` is that of the job with all of them in place.
+/// Fills as text; `plan` is that of the job with all of them in place.
 pub fn fills_text(job: &Resolved, fills: &[Fill], plan: &Plan) -> String {
     let mut text = format!("{}\n{}", job.name, crate::standing(job, plan).head());
     for fill in fills {

@@ -1,5 +1,5 @@
-//! One face: laid without thought for pathways, checked, and where the rules say no, laid anew beside each way that may be left
-//! free.
+//! Search on one face: laid without regard to pathways, checked, and if the rules reject it, laid again beside each
+//! corridor that may be left free.
 
 use super::corridor::{Corridor, corridors};
 use super::every::Every;
@@ -11,28 +11,29 @@ use chalkcourse_limits::Share;
 use chalkcourse_words::{Said, later as words};
 use std::cell::Cell;
 
-/// Ways that may be left free that a face is laid anew beside.
+/// Most corridors to lay a face again beside.
 const MOST_LAID: usize = 6;
 
-/// How far a bound is looked for at first, and how far in the end; a million steps take about a millisecond.
+/// Search effort for bounds at first and at the end; a million steps take about a millisecond.
 pub(super) const STEPS: usize = 100_000_000;
 const MOST_STEPS: usize = 2_000_000_000;
-/// How far where more than one module is left open.
+/// Effort where more than one module is left open.
 const STEPS_IF_WIDE: usize = 2_000_000_000;
-/// Steps by chance for each module that may be missing on a face, and how many of those count; a million take about a second.
+/// Random steps per module that may be missing on a face, and how many of those modules count; a million steps take
+/// about a second.
 const STEPS_BY_CHANCE: usize = 600_000;
 const MOST_MISSING: usize = 3;
 
-/// How long the usual fill is looked for.
+/// Effort of the usual fill.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Pace {
-    /// One block of rows, with what straight lines say of the most: for a first answer.
+    /// One block of rows, with the bound by straight lines: for a first answer.
     AtOnce,
     /// All kinds of layouts.
     Whole,
 }
 
-/// The best that was found on a face, with its bound and its claim.
+/// The best layout found on a face, with its bound and claim.
 pub(super) fn face(
     judge: &Judge,
     site: &Site<'_>,
@@ -60,7 +61,7 @@ pub(super) fn face(
     Ok(fill)
 }
 
-/// All kinds of layouts, and a bound for all of them: first what is found at once, and more where that leaves a gap.
+/// All kinds of layouts with a bound for all of them: first the quick search, and more if that leaves a gap.
 fn usual(
     judge: &Judge,
     site: &Site<'_>,
@@ -105,7 +106,7 @@ fn searched(site: &Site<'_>, fill: &Fill, pace: Pace) -> Said {
     words::fill::rows_that_slide_in_one(&laid, &others.then_some(words::fill::OTHER_FACES_AS_THEY_ARE))
 }
 
-/// The best in one way of laying. The bound is that without any way left free: it holds whatever way is.
+/// The best layout in one mode. The bound is that without any corridor: it holds whatever corridor is left free.
 fn best(
     judge: &Judge,
     site: &Site<'_>,
@@ -128,7 +129,7 @@ fn best(
         if stop() || laid >= MOST_LAID || rank(&best) >= enough {
             break;
         }
-        // Where not even what is left beside it passes, nothing that is laid beside it will.
+        // If not even what is left beside it passes, nothing laid beside it will.
         let left = trim::out_of(site, &free, &way);
         if !judge.passes(site.job, &left) {
             continue;
@@ -151,7 +152,7 @@ fn best(
     Ok(best)
 }
 
-/// Goes on with faces whose bound is not reached: better layouts and lower bounds are told, all faces at a time.
+/// Continues with faces whose bound is not reached; reports better layouts and lower bounds, for all faces at a time.
 pub(super) fn improve(
     judge: &Judge,
     fills: &mut [Fill],
@@ -163,7 +164,7 @@ pub(super) fn improve(
         let others = fills.iter().enumerate().filter(|(other, _)| *other != at);
         let job = others.fold(judge.bare.clone(), |job, (_, fill)| judge.with(&job, fill).0);
         let site = Site::of(judge, &job, fill.face, Mode::SlidingRows, fills.len() > 1)?;
-        // The room beside the ridge that was left free is asked for; without it the bound is the lesser room's.
+        // A bound with the smaller ridge setback holds for either.
         let every = Every::of(judge, site.face, site.index, Share::Within);
         let mut steps = STEPS;
         while steps < MOST_STEPS && !stop() && fills.get(at).is_some_and(|fill| !fill.proved) {

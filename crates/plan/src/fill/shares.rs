@@ -1,5 +1,5 @@
-//! Room beside a ridge grows with the share of the roof that the array covers: faces are filled with each, and what is over the share
-//! of the lesser is taken out.
+//! The ridge setback grows with the share of the roof that the array covers: faces are filled with each setback, and
+//! modules above the share for the smaller one are removed.
 
 use super::every::Every;
 use super::judge::Judge;
@@ -8,7 +8,7 @@ use super::{Fill, FillError, MeasureOf, Mode, Site, made, search, trim, worth};
 use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_limits::{Share, array_share};
 
-/// Fills faces; of the two ways to keep room beside ridges the one that holds more.
+/// Fills faces with whichever ridge setback holds more modules.
 pub(super) fn fill(
     judge: &Judge,
     faces: &[FaceId],
@@ -27,8 +27,8 @@ pub(super) fn fill(
         }
         return Ok(first);
     }
-    // So many modules ask for more room beside the ridge. What stands clear of that is there at any time, should a
-    // person stop the second pass; and so is what covers no more than the share.
+    // This many modules require the larger ridge setback. Keep results that are valid should the user stop the second
+    // pass: one cut back to that setback, and one that covers no more than the share.
     let less = to_share(judge, faces, mode, &first)?;
     let clear = to_ridge(judge, faces, mode, &first, share)?;
     let second = if stop() { Vec::new() } else { pass(judge, faces, mode, (share, pace), stop)?.0 };
@@ -57,8 +57,8 @@ pub(super) fn fill(
     Ok(best)
 }
 
-/// What no layout exceeds: with the lesser room beside the ridge, and then no more than the share allows; or with the greater.
-/// Only alone does a face have the whole share.
+/// The overall bound: with the smaller ridge setback and then no more than the share allows, or with the larger one.
+/// Only a single face has the whole share to itself.
 fn bounds(judge: &Judge, faces: &[FaceId], first: &[Fill], second: &[Fill]) -> Vec<usize> {
     let with_more =
         |fill: &Fill| second.iter().find(|other| other.face == fill.face).map(|other| other.bound);
@@ -71,8 +71,8 @@ fn bounds(judge: &Judge, faces: &[FaceId], first: &[Fill], second: &[Fill]) -> V
     first.iter().map(bound).collect()
 }
 
-/// Lowers the bound of the one face that is filled, where more modules than the share allows would need more room beside the
-/// ridge.
+/// Lowers the bound of a single filled face, where more modules than the share allows would require the larger ridge
+/// setback.
 fn tighten(judge: &Judge, fill: &mut Fill, mode: Mode, stop: &dyn Fn() -> bool) -> Result<(), FillError> {
     if fill.proved || mode != Mode::SlidingRows {
         return Ok(());
@@ -89,8 +89,8 @@ fn tighten(judge: &Judge, fill: &mut Fill, mode: Mode, stop: &dyn Fn() -> bool) 
     Ok(())
 }
 
-/// How many modules on a face, up to so many, keep the array within the share of the roof for the lesser room: modules and no reveal
-/// between them, which is the least that they cover.
+/// How many modules on a face, at most `most`, keep the array within the share of the roof for the smaller setback:
+/// counting modules without reveals, which is the least that they cover.
 fn within_share(judge: &Judge, face: FaceId, most: usize) -> usize {
     let (job, layout) = (&judge.bare, &judge.layout);
     let Some(on) = layout.face(face).and_then(|(index, _)| layout.roof.faces.get(index)) else { return most };
@@ -105,7 +105,7 @@ fn within_share(judge: &Judge, face: FaceId, most: usize) -> usize {
     (0..=most).take_while(within).last().unwrap_or(0)
 }
 
-/// Fills faces one after the other, each beside those before it; and the job with all of them in place.
+/// Fills faces one after the other, each given those before it; also returns the job with all of them in place.
 fn pass(
     judge: &Judge,
     faces: &[FaceId],
@@ -116,7 +116,8 @@ fn pass(
     let mut job = judge.bare.clone();
     let mut fills: Vec<Fill> = Vec::new();
     for &face in faces {
-        // With nothing found yet there is still a first answer to give; after that, what was not begun stays as it is.
+        // If stopped before anything was found, still give a first answer; after that, faces not started stay as they
+        // are.
         if !fills.is_empty() && stop() {
             break;
         }
@@ -129,7 +130,7 @@ fn pass(
     Ok((fills, job))
 }
 
-/// Fills cut back one after the other, beside the others as they are.
+/// Fills cut back one after the other, with the others in place.
 fn cut(
     judge: &Judge,
     faces: &[FaceId],

@@ -1,4 +1,4 @@
-//! Layouts with modules taken out.
+//! Removing modules from layouts.
 
 use super::corridor::{Corridor, stands_in};
 use super::judge::Judge;
@@ -11,13 +11,13 @@ use chalkcourse_limits::{Share, array_share};
 use chalkcourse_rules::Finding;
 use std::collections::BTreeSet;
 
-/// The modules of a block, as they lie.
+/// The modules of a block, as placed.
 pub(super) fn rects(site: &Site<'_>, block: &Block) -> Vec<(Cell, Rect)> {
     let placed = PlacedBlock::of(block, site.index, &site.job.kit);
     placed.modules.iter().map(|module| (module.cell, module.rect)).collect()
 }
 
-/// A fill without some modules, and without those that they carried.
+/// A fill without some modules, and without those that they supported.
 fn cut(site: &Site<'_>, fill: &Fill, away: &BTreeSet<(BlockId, Cell)>) -> Fill {
     let mut cut = fill.clone();
     for block in &mut cut.blocks {
@@ -38,7 +38,7 @@ fn cut(site: &Site<'_>, fill: &Fill, away: &BTreeSet<(BlockId, Cell)>) -> Fill {
     cut
 }
 
-/// A fill without the modules that stand in a way.
+/// A fill without the modules that are in a corridor.
 pub(super) fn out_of(site: &Site<'_>, fill: &Fill, way: &Corridor) -> Fill {
     let hit = |block: &Block| {
         let modules = rects(site, block).into_iter().filter(|(_, rect)| stands_in(way, rect));
@@ -47,7 +47,7 @@ pub(super) fn out_of(site: &Site<'_>, fill: &Fill, way: &Corridor) -> Fill {
     cut(site, fill, &fill.blocks.iter().flat_map(hit).collect())
 }
 
-/// A fill without the modules that reach into the room beside the ridge for a greater share of the roof.
+/// A fill without the modules that extend into the larger ridge setback.
 pub(super) fn to_ridge(site: &Site<'_>, fill: &Fill, share: Share) -> Fill {
     let mut fire = fill.basis.fire.clone();
     fire.share = share;
@@ -57,7 +57,7 @@ pub(super) fn to_ridge(site: &Site<'_>, fill: &Fill, share: Share) -> Fill {
         let size = block.module_size(&site.job.kit);
         let tile = Tile { size, gap: DVec2::splat(block.reveal.metres()) };
         let cells: Vec<Cell> = block.cells().collect();
-        // A hair inside, so that what touches the border does not count as beyond it for rounding.
+        // Slightly inside, so that rounding does not put a module on the border beyond it.
         let place = |cell: &Cell| TilePlace {
             at: block.corner_of(*cell, &site.job.kit) + dvec2(0.0, -1e-9),
             lowest: cell.row == 0,
@@ -72,7 +72,7 @@ pub(super) fn to_ridge(site: &Site<'_>, fill: &Fill, share: Share) -> Fill {
     cut
 }
 
-/// Takes modules out of a fill, one by one from its top, until the array covers no more of the roof than some share.
+/// Removes modules from a fill one by one from the top until the array covers no more of the roof than the share.
 pub(super) fn to_share(site: &Site<'_>, judge: &Judge, fill: &Fill, share: Share) -> Fill {
     let mut fill = fill.clone();
     loop {
@@ -84,7 +84,7 @@ pub(super) fn to_share(site: &Site<'_>, judge: &Judge, fill: &Fill, share: Share
     }
 }
 
-/// A fill with so many modules, the others taken out from its top.
+/// A fill reduced to a number of modules from the top.
 pub(super) fn to_number(site: &Site<'_>, fill: &Fill, number: usize) -> Fill {
     let mut fill = fill.clone();
     while fill.modules > number {
@@ -93,8 +93,8 @@ pub(super) fn to_number(site: &Site<'_>, fill: &Fill, number: usize) -> Fill {
     fill
 }
 
-/// A fill without the one module that is least missed: one that carries none, of the highest row, at the end of the shorter of
-/// its runs.
+/// A fill without its most dispensable module: one that supports none, in the highest row, at the end of its shorter
+/// run.
 fn without_one(site: &Site<'_>, fill: &Fill) -> Fill {
     let all: Vec<(BlockId, Cell, Rect)> = fill
         .blocks
@@ -113,8 +113,8 @@ fn without_one(site: &Site<'_>, fill: &Fill) -> Fill {
     cut(site, fill, &away.into_iter().collect())
 }
 
-/// Takes modules out of a fill until no stop is left that was not there before: those whose removal the rules offer, those that a
-/// finding names, or else from the top.
+/// Removes modules from a fill until no new stop is left: those that the rules propose to remove, those that a finding
+/// names, or else from the top.
 pub(super) fn to_pass(site: &Site<'_>, judge: &Judge, fill: &Fill) -> Fill {
     let mut fill = fill.clone();
     while !fill.blocks.is_empty() {
@@ -133,7 +133,7 @@ pub(super) fn to_pass(site: &Site<'_>, judge: &Judge, fill: &Fill) -> Fill {
     fill
 }
 
-/// What a finding offers to take out, where all of that is of the fill.
+/// The modules that a finding proposes to remove, if all belong to the fill.
 fn offered(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(BlockId, Cell)>> {
     let blocks = stop.facts.opening()?;
     let whole = !blocks.is_empty() && blocks.iter().all(|(id, _)| own(*id));
@@ -141,13 +141,13 @@ fn offered(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(Bl
     whole.then(|| all.collect())
 }
 
-/// The modules that a finding names, where they are of the fill and not all of a pathway's plane.
+/// The modules that a finding names, if they belong to the fill.
 fn named(stop: &Finding, own: &dyn Fn(BlockId) -> bool) -> Option<BTreeSet<(BlockId, Cell)>> {
     let block = stop.place.block.filter(|id| own(*id) && !stop.place.cells.is_empty())?;
     Some(stop.place.cells.iter().map(|cell| (block, *cell)).collect())
 }
 
-/// Takes away what nothing carries any more, row by row.
+/// Removes unsupported modules, row by row.
 fn unhook(job: &Resolved, block: &mut Block, face: usize) {
     for _ in 0..block.rows {
         let placed = PlacedBlock::of(block, face, &job.kit);
@@ -165,7 +165,7 @@ fn unhook(job: &Resolved, block: &mut Block, face: usize) {
     }
 }
 
-/// Rows and columns as many as modules need.
+/// Shrinks rows and columns to the modules.
 fn settle(block: &mut Block) {
     let rows = block.cells().map(|cell| cell.row + 1).max();
     let columns = block.cells().map(|cell| cell.column + 1).max();

@@ -1,7 +1,8 @@
 //! Moves of a penetration after which a face, filled again, has more modules.
 //!
-//! Filling a face again takes as long as the fill did, so that few moves come to it: those that the bound over all layouts does not
-//! rule out, and of these the ones that rows laid around the moved shape win by, or a few that only several blocks might.
+//! Filling a face again takes as long as the fill did, so only a few moves get that far: those that the bound over all
+//! layouts does not rule out, and of these the ones by which rows laid around the moved shape gain modules, or a few
+//! that only several blocks might.
 
 use super::every::Every;
 use super::judge::Judge;
@@ -13,16 +14,16 @@ use chalkcourse_geometry::fit::{Barrier, HeldBack, Move, NearFit, Question, Stop
 use chalkcourse_job::{PenetrationId, Resolved};
 use chalkcourse_words::Said;
 
-/// Moves of one penetration that rows are laid for, the least first.
+/// Most moves of one penetration to lay rows for, shortest first.
 const MOST_LAID: usize = 12;
 
-/// Times that a face is filled again where rows by themselves win nothing.
+/// How often to fill a face again where rows alone gain nothing.
 const MOST_DOUBTFUL: usize = 2;
 
-/// Moves nearer to each other than this are one, metres.
+/// Moves closer together than this count as one, metres.
 const SAME: f64 = 2e-3;
 
-/// A fill and what it lies in.
+/// A fill and its surroundings.
 pub(super) struct Asked<'a> {
     pub(super) job: &'a Resolved,
     pub(super) judge: &'a Judge,
@@ -31,9 +32,9 @@ pub(super) struct Asked<'a> {
     pub(super) room: &'a Room,
 }
 
-/// For each movable penetration the least of the moves tried after which the face, filled again by the usual search, has more
-/// modules: moves that rows by themselves would win by, and those past which a module that nearly fits would stand. A lesser one
-/// may win too.
+/// For each movable penetration the shortest of the tried moves after which the face, filled again by the usual search,
+/// has more modules: moves by which rows alone would gain, and those that would make room for a module that nearly
+/// fits. A shorter one may gain too.
 ///
 /// # Errors
 /// Those of the fitting.
@@ -77,8 +78,8 @@ pub(super) fn wins(
 }
 
 impl Asked<'_> {
-    /// How many modules more the face has, filled again with a penetration elsewhere, and what was searched; `None` where it has no
-    /// more.
+    /// How many more modules the face has when filled again with a penetration elsewhere, and what was searched; `None`
+    /// if it has no more.
     fn filled_again(
         &self,
         penetration: PenetrationId,
@@ -97,7 +98,7 @@ impl Asked<'_> {
     }
 }
 
-/// Moves of one thing that may win, the least first.
+/// Moves of one obstacle that may gain modules, shortest first.
 fn tried(held: &HeldBack, question: &Question, id: usize) -> Vec<DVec2> {
     let mut tried: Vec<DVec2> = held.moves.iter().filter(|step| step.id == id).map(|step| step.by).collect();
     let own = |it: &Stop| it.by == Barrier::Constraint(id);
@@ -106,7 +107,7 @@ fn tried(held: &HeldBack, question: &Question, id: usize) -> Vec<DVec2> {
         let most = |way: fn(&Stop) -> f64| place.stops.iter().map(way).fold(0.0, |a: f64, b| a.max(b.abs()));
         for (by, axis) in [(most(|it| it.along_u), DVec2::X), (most(|it| it.along_v), DVec2::Y)] {
             if by.is_finite() && by <= question.farthest {
-                // A tenth of a millimetre more, so that it does not stand at the very limit.
+                // A tenth of a millimetre extra, so as not to be exactly on the limit.
                 let by = (by + 1e-4) * axis;
                 tried.extend([by, -by]);
             }

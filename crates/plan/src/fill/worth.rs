@@ -1,4 +1,4 @@
-//! The modules that are worth most together.
+//! The modules with the greatest total worth.
 
 use super::outline::outline;
 use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay, made};
@@ -8,7 +8,7 @@ use chalkcourse_job::{FaceId, Resolved};
 use chalkcourse_layout::Layout;
 use chalkcourse_words::later as words;
 
-/// How much a module on a face counts: its area as a share of the largest of the faces that are filled.
+/// The weight of a module on a face: the face's area relative to the largest of the filled faces.
 pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: FaceId, mode: Mode) -> f64 {
     let Mode::ByWorth(Worth { by_area: true, .. }) = mode else { return 1.0 };
     let area = |face: FaceId| job.face(face).and(layout.face(face)).map_or(0.0, |(_, on)| on.slope_area);
@@ -16,7 +16,7 @@ pub(super) fn weight(job: &Resolved, layout: &Layout, faces: &[FaceId], face: Fa
     if most > 0.0 { area(face) / most } else { 1.0 }
 }
 
-/// Fills the room on a face with the modules that are worth most.
+/// Fills the room on a face with the modules of greatest total worth.
 pub(super) fn fill_room(
     site: &Site<'_>,
     allowed: &Allowed,
@@ -40,7 +40,7 @@ pub(super) fn fill_room(
         finished &= found.finished;
         let Some(stacks) = found.found.first() else { continue };
         let tiles = stacks.placed.len();
-        // A block that does not pay for what a block costs by itself is none.
+        // A block that is worth less than its fixed cost is left out.
         let of = |cost: f64| value * tiles as f64 - cost - outline.block;
         bound = bound.max(of(stacks.least));
         let (pays, worth) = (of(stacks.cost) > 0.0, of(stacks.cost).max(0.0));
@@ -71,8 +71,8 @@ pub(super) fn fill_room(
     Ok(fill)
 }
 
-/// Says what no layout of any kind is worth more than, where none has more than so many modules: that of the modules, as if no
-/// flashing were around them.
+/// Sets the bound on worth over layouts of every kind, given that none has more than `most` modules: their worth
+/// without any flashing cost.
 pub(super) fn bound_all(fill: &mut Fill, most: usize, worth: Worth, weight: f64) {
     fill.bound = most.max(fill.modules);
     if let Some(measure) = &mut fill.measure {

@@ -1,4 +1,4 @@
-//! A fit-up as a crew reads it.
+//! A fit-up as text for the crew.
 
 use super::{FitUp, FitUpAsked, RowFit};
 use crate::{CAUTION, Standing, modules_words};
@@ -8,7 +8,7 @@ use chalkcourse_job::Resolved;
 use chalkcourse_words as words;
 use std::fmt::Write;
 
-/// What is to be said of one row, in a sentence: whether it closes with the reveal that it has, or with which.
+/// One row in a sentence: whether it closes with its current reveal, or with which.
 pub fn row_words(row: &RowFit, laid: f64, units: Units) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(units);
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
@@ -26,7 +26,7 @@ pub fn row_words(row: &RowFit, laid: f64, units: Units) -> String {
     format!("{head}; {tail}.")
 }
 
-/// How far a row can err, and whether it closes all the same.
+/// How much the sizes in a row can vary, and whether it closes all the same.
 pub fn row_errors(closed: &Closed, units: Units) -> String {
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(units);
     let yes = |closes: bool| {
@@ -50,7 +50,7 @@ pub fn reveal_words(found: &FitUp, laid: f64, units: Units) -> String {
     }
 }
 
-/// A fit-up as a person reads it.
+/// A fit-up as text.
 pub fn fit_up_text(job: &Resolved, asked: &FitUpAsked, found: &FitUp, standing: &Standing) -> String {
     let long = |metres: f64| Length::from_metres(metres).show(job.units);
     let small = |metres: f64| Length::from_metres(metres.abs()).show_small(job.units);
@@ -58,7 +58,7 @@ pub fn fit_up_text(job: &Resolved, asked: &FitUpAsked, found: &FitUp, standing: 
         |metres: f64| if metres >= 0.0 { words::fitup::RIGHT_2.now() } else { words::fitup::LEFT_2.now() };
     let FitUp { deck, snap, rows, .. } = found;
     let mut text = standing.head();
-    // Half a millimetre is below what a tape is read to.
+    // Half a millimetre is below what can be read on a tape.
     let read = 0.5e-3;
     if deck.closing.abs() < read {
         text.push_str(words::fitup::DECK_THE_MEASURES_AGREE.now());

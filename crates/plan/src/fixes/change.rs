@@ -1,61 +1,61 @@
-//! A fix as data: its steps, and what it costs.
+//! A fix as data: its steps and its cost.
 
 use chalkcourse_geometry::{DVec2, Length};
 use chalkcourse_job::{BlockId, Cell, Edit, FaceId, PenetrationId};
 
-/// What one step does.
+/// The effect of one step.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Change {
     /// Moves a block in the frame of its face, metres.
     Move(BlockId, DVec2),
-    /// Moves what comes through a face in that face's frame, metres.
+    /// Moves a penetration in a face's frame, metres.
     MoveThrough {
-        /// What.
+        /// The penetration.
         penetration: PenetrationId,
         /// The face in whose frame.
         face: FaceId,
         /// How far.
         by: DVec2,
     },
-    /// Takes a block away.
+    /// Removes a block.
     Take(BlockId),
     /// Switches modules off.
     SwitchOff(BlockId, Vec<Cell>),
-    /// Switches so many modules of a row on; rows count from 0.
+    /// Switches on this many modules of a row; rows count from 0.
     SwitchOn(BlockId, u32, usize),
-    /// Lays a row over the row below, so far to the right.
+    /// Shifts a row over the row below by a length, to the right.
     ShiftOver(BlockId, u32, Length),
-    /// Slides a row along the eave, alone or with all above it.
+    /// Slides a row along the eave, alone or with all rows above it.
     Slide {
         /// The block.
         block: BlockId,
         /// The row, from 0.
         row: u32,
-        /// Whether all above it go with it.
+        /// Whether the rows above are moved too.
         above: bool,
         /// How far to the right, seen from the eave.
         by: Length,
     },
     /// Sets the reveal.
     Reveal(BlockId, Length),
-    /// Switches off the modules that stand in a pathway.
+    /// Switches off the modules in a pathway.
     OpenPathway(Vec<(BlockId, Vec<Cell>)>),
-    /// Lifts a face, or lowers it.
+    /// Raises or lowers a face.
     Lift(FaceId, Length),
-    /// Takes repeated corners away.
+    /// Removes repeated corners.
     RepeatedCorner,
-    /// Takes a hole away, by its ring.
+    /// Removes a hole, by its ring.
     Hole(usize),
-    /// Takes back what was decided or measured for sides of a face that are gone.
+    /// Removes decisions and measurements for sides of a face that no longer exist.
     TakeBack(FaceId),
-    /// Puts drip edge on.
+    /// Adds drip edge.
     DripEdge,
-    /// Takes a waiver away.
+    /// Removes a waiver.
     Unwaive,
 }
 
 impl Change {
-    /// How far something goes, metres: along the eave and up the slope added, as a crew measures it.
+    /// How far things are moved, metres: along the eave plus up the slope, as a crew measures it.
     pub(super) fn distance(&self) -> f64 {
         match self {
             Self::Move(_, by) | Self::MoveThrough { by, .. } => by.abs().element_sum(),
@@ -78,16 +78,16 @@ pub struct Step {
     pub edit: Edit,
 }
 
-/// Steps that clear a finding, tried on the whole evaluation.
+/// Steps that clear a finding, verified by a full check.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Fix {
-    /// In their order: one, or several where no single one does it.
+    /// The steps in order: one, or several if no single one is enough.
     pub steps: Vec<Step>,
-    /// Modules that are fewer after it.
+    /// Modules lost.
     pub lost: usize,
-    /// Modules that are more after it.
+    /// Modules added.
     pub added: usize,
-    /// How far things go, metres, all steps together.
+    /// How far things are moved by all steps together, metres.
     pub distance: f64,
 }
 
@@ -97,7 +97,7 @@ impl Fix {
         Self { steps, lost: before.saturating_sub(after), added: after.saturating_sub(before), distance }
     }
 
-    /// The edit that makes it, as one.
+    /// All steps as one edit.
     pub fn edit(&self) -> Edit {
         match self.steps.as_slice() {
             [step] => step.edit.clone(),
@@ -105,8 +105,8 @@ impl Fix {
         }
     }
 
-    /// The better one first: modules kept, and none added that nobody asked for; then what comes through the roof stays
-    /// where it is; then the shorter way, and the fewer steps.
+    /// The better fix first: keeps modules and adds none that were not asked for; then leaves penetrations in place;
+    /// then moves less, and has fewer steps.
     pub(super) fn rank(&self, other: &Self) -> std::cmp::Ordering {
         let house = |fix: &Self| fix.steps.iter().any(|step| step.change.moves_the_house());
         let key = |fix: &Self| (fix.lost, fix.added, house(fix));

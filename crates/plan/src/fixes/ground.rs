@@ -1,4 +1,4 @@
-//! Where a group of modules may stand on a face as all limits at once see it, along lines.
+//! Where a group of modules may be on a face under all limits at once, searched along lines.
 
 use chalkcourse_geometry::fit::{Allowed, Part};
 use chalkcourse_geometry::{Convex, DVec2, Rect, Units};
@@ -7,22 +7,22 @@ use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
 use chalkcourse_rules::Finding;
 
-/// Ends of lines that are gone on from, so that a face with a thousand pipes does not keep a person waiting.
+/// Most line ends to continue from, so that a face with a thousand pipes does not keep the user waiting.
 const MOST_ENDS: usize = 24;
 
-/// What moves as one.
+/// Modules that move together.
 #[derive(Clone, Debug)]
 pub(crate) struct Body {
-    /// As rectangles, a little less than the modules: what passes but for the tolerance stands free.
+    /// As rectangles, slightly smaller than the modules: overlaps within the tolerance are allowed.
     parts: Vec<Part>,
-    /// The lower edge of the base rail's row, up the slope.
+    /// The lower edge of the row with the base rail, up the slope.
     bottom: f64,
     bounds: Rect,
 }
 
 impl Body {
     pub(crate) fn of(parts: &[Part]) -> Option<Self> {
-        // From corner to corner a little more, and still below the tolerance.
+        // A little more measured from corner to corner, but still below the tolerance.
         let less = |part: &Part| Part { rect: part.rect.grown(-0.7 * TOLERANCE), ..*part };
         let bounds = parts.iter().map(|part| part.rect).reduce(|a, b| a.union(&b))?;
         Some(Self { parts: parts.iter().map(less).collect(), bottom: bounds.min.y, bounds })
@@ -32,13 +32,13 @@ impl Body {
         self.parts.iter().map(|part| Part { rect: part.rect.moved(by), ..*part }).collect()
     }
 
-    /// The same somewhere else.
+    /// The same body moved by `by`.
     pub(crate) fn at(&self, by: DVec2) -> Self {
         Self { parts: self.moved(by), bottom: self.bottom + by.y, bounds: self.bounds.moved(by) }
     }
 }
 
-/// A block as few rectangles: its rows without a break. The deck in the reveals belongs to it.
+/// A block as few rectangles: its contiguous rows. The reveals belong to it.
 pub(crate) fn rows_of(placed: &PlacedBlock, counts: impl Fn(u32) -> bool) -> Vec<Part> {
     let rows = placed.stretches().filter(|(row, _)| counts(*row));
     rows.map(|(row, rect)| Part { rect, lowest: row == 0 }).collect()
@@ -47,14 +47,14 @@ pub(crate) fn rows_of(placed: &PlacedBlock, counts: impl Fn(u32) -> bool) -> Vec
 /// The limits on a face.
 pub(crate) struct Ground {
     pub(super) keep_outs: Vec<KeepOut>,
-    /// Where the base rail may lie among the courses, where the kit does not leave that free.
+    /// Where the base rail may be relative to the courses, if the kit restricts that.
     rail: Option<(CourseLines, BaseRail)>,
     bounds: Rect,
     units: Units,
 }
 
 impl Ground {
-    /// The limits on a face that has a sound outline, beside the blocks that stay, with strips kept as pathways.
+    /// The limits on a face with a sound outline, including blocks that stay and strips reserved as pathways.
     pub(crate) fn of(
         job: &Resolved,
         layout: &Layout,
@@ -77,8 +77,7 @@ impl Ground {
         })
     }
 
-    /// The same where the limits that a body breaks anyhow ask no more than what is there now, but for those that a finding is
-    /// about.
+    /// Relaxes the limits that the body breaks already to the present distance, except those that the finding is about.
     pub(super) fn eased(mut self, body: &Body, finding: &Finding) -> Self {
         self.keep_outs.retain_mut(|keep_out| {
             let nearest = body.parts.iter().map(|part| keep_out.distance(part)).fold(f64::INFINITY, f64::min);
@@ -95,25 +94,25 @@ impl Ground {
         self
     }
 
-    /// The same wherever the base rail falls among the courses.
+    /// The same without the restriction of the base rail to the courses.
     pub(super) fn on_any_course(self) -> Self {
         Self { rail: None, ..self }
     }
 
-    /// What the fitting reads.
+    /// The input for the fitting.
     pub(super) fn allowed(&self, layout: &Layout, face: usize) -> Option<Allowed> {
         Some(chalkcourse_limits::room(layout.roof.faces.get(face)?, &self.keep_outs, &mut |_| 0))
     }
 
-    /// Whether a body stands free after a move.
+    /// Whether a body is free after a move.
     pub(super) fn is_free(&self, body: &Body, by: DVec2) -> bool {
         let parts = body.moved(by);
         !self.rail_forbids(body.bottom + by.y)
             && self.keep_outs.iter().all(|keep_out| parts.iter().all(|part| keep_out.clears(part)))
     }
 
-    /// The nearest free places on a line along an axis, one each way, from a place to start at: whole steps, rounded away from
-    /// what is in the way.
+    /// The nearest free positions on a line along an axis, one in each direction from a start: in whole steps, rounded
+    /// away from obstacles.
     pub(super) fn free_along(&self, body: &Body, from: DVec2, axis: DVec2) -> Vec<DVec2> {
         if axis.y == 0.0 && self.rail_forbids(body.bottom + from.y) {
             return Vec::new();
@@ -129,8 +128,8 @@ impl Ground {
         [1.0, -1.0].into_iter().filter_map(first).map(|by| from + axis * by).collect()
     }
 
-    /// Moves along an axis after which something begins to be free, or the body comes onto the bounds of the face; the
-    /// shortest first, staying among them.
+    /// Moves along an axis after which some obstacle is just cleared, or the body just reaches the bounds of the face;
+    /// including no move, shortest first.
     fn turns(&self, body: &Body, axis: DVec2) -> Vec<f64> {
         let stretches = self.stretches(body, DVec2::ZERO, axis);
         let mut ends = self.ends(body, DVec2::ZERO, axis, &stretches);
@@ -145,15 +144,15 @@ impl Ground {
         ends
     }
 
-    /// Moves straight along one axis, or first along one and then along the other, after which a body stands free; as they are
-    /// found.
+    /// Moves straight along one axis, or first along one and then along the other, after which a body is free; in the
+    /// order found.
     pub(crate) fn ways(&self, body: &Body) -> impl Iterator<Item = DVec2> {
         [(DVec2::X, DVec2::Y), (DVec2::Y, DVec2::X)].into_iter().flat_map(move |(first, then)| {
             self.turns(body, first).into_iter().flat_map(move |by| self.free_along(body, first * by, then))
         })
     }
 
-    /// Moves of a body past each limit that it breaks as if that were the only one: straight where that does it.
+    /// Moves of a body past each limit that it breaks as if that were the only one: straight if possible.
     pub(crate) fn ways_past_each(&self, body: &Body) -> Vec<DVec2> {
         let alone = |keep_outs: Vec<KeepOut>, rail| Self { keep_outs, rail, ..*self };
         let limits = self.keep_outs.iter().map(|keep_out| alone(vec![keep_out.clone()], None));
@@ -169,7 +168,7 @@ impl Ground {
             .collect()
     }
 
-    /// Stretches of a move in which something is in the way.
+    /// Intervals of a move in which the body hits something.
     fn stretches(&self, body: &Body, from: DVec2, axis: DVec2) -> Vec<(f64, f64)> {
         let parts = body.moved(from);
         let mut all: Vec<(f64, f64)> =
@@ -180,8 +179,8 @@ impl Ground {
         all
     }
 
-    /// Staying, and both ends of each stretch in whole steps away from it. Where a rail may lie is told as it is: the room may
-    /// be less than a step.
+    /// No move, and both ends of each interval, rounded away from it to whole steps. The allowed heights of a rail are
+    /// not rounded: the range may be smaller than a step.
     fn ends(&self, body: &Body, from: DVec2, axis: DVec2, stretches: &[(f64, f64)]) -> Vec<f64> {
         let away = |by: f64, more: f64| more * self.up(by * more);
         let mut ends = vec![0.0];
@@ -193,12 +192,12 @@ impl Ground {
         ends
     }
 
-    /// A length rounded up to whole steps, as lengths are told.
+    /// A length rounded up to whole steps, as lengths are displayed.
     pub(super) fn up(&self, length: f64) -> f64 {
         self.units.up(length)
     }
 
-    /// Whether no part lies beyond a border: along a line that meets no border all of it may lie outside.
+    /// Whether no part is beyond a border: along a line that meets no border all of the body may be outside.
     fn is_on(&self, body: &Body, by: DVec2) -> bool {
         let mut borders =
             self.keep_outs.iter().filter(|keep_out| matches!(keep_out.shape, Shape::Outside(_))).peekable();
@@ -214,7 +213,7 @@ impl Ground {
         rail.off(bottom, courses.first, courses.exposure).is_some_and(|(by, _)| by.abs() > TOLERANCE)
     }
 
-    /// Stretches of a move up the slope in which the rail lies between two allowed heights.
+    /// Intervals of a move up the slope in which the rail is between two allowed heights.
     fn rail_stretches(&self, bottom: f64) -> Vec<(f64, f64)> {
         let Some((courses, rail)) = self.rail else { return Vec::new() };
         let (from, to) = (rail.above_course_from.metres(), rail.above_course_to.metres());

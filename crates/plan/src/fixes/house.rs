@@ -1,4 +1,5 @@
-//! Findings about no block: faces that do not meet, outlines, what was said of sides that are gone, drip edge, waivers.
+//! Fixes for findings that are not about blocks: faces that do not meet, outlines, references to deleted sides, drip
+//! edge, waivers.
 
 use super::Asked;
 use super::change::{Change, Step};
@@ -24,14 +25,14 @@ pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
     step.into_iter().collect()
 }
 
-/// A face lifted so far.
+/// A face raised by a length.
 fn lifted(asked: &Asked<'_>, face: FaceId, by: Length) -> Option<Step> {
     let face = asked.state.job.face(face)?;
     let height = Length::from_metres(face.height.metres() + by.metres());
     Some(Step { change: Change::Lift(face.id, by), edit: Edit::PutFace(Face { height, ..face.clone() }) })
 }
 
-/// All repeated corners of a ring taken away, or a hole that is none.
+/// Removes all repeated corners of a ring, or an invalid hole.
 fn mended(asked: &Asked<'_>, fault: Fault, ring: usize) -> Option<Step> {
     let face = asked.finding.place.face.and_then(|id| asked.state.job.face(id));
     let face = face.filter(|face| face.from.is_none())?;

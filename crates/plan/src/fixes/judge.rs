@@ -1,4 +1,4 @@
-//! A change is judged by the whole check of the job that it gives.
+//! A change is judged by a full check of the resulting job.
 
 use chalkcourse_geometry::Roof;
 use chalkcourse_job::{Edit, FindingKey, Quantity, Required, Resolved, apply};
@@ -7,15 +7,15 @@ use chalkcourse_rules::{Checker, Finding, Severity};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// How many stops, cautions and notes nobody waived. Whatever is offered as a fix makes this less, read from the left: so
-/// that to press fixes until none is offered ends.
+/// Counts of open stops, cautions and notes. Every offered fix makes this smaller in lexicographic order, so that
+/// applying fixes until none is offered terminates.
 pub fn open_findings(findings: &[Finding]) -> [usize; 3] {
     Standing::of(findings).0.map(|open| open.len())
 }
 
 const SEVERITIES: [Severity; 3] = [Severity::Stop, Severity::Caution, Severity::Note];
 
-/// What is open in a job, stops first: what was measured of each, and what is asked.
+/// Open findings of a job, stops first: measured value and requirement of each.
 #[derive(Clone, Debug)]
 pub(super) struct Standing([BTreeMap<FindingKey, (Quantity, Required)>; 3]);
 
@@ -27,12 +27,12 @@ impl Standing {
         }))
     }
 
-    /// Which weight an open finding has, 0 for a stop.
+    /// The severity index of an open finding, 0 for a stop.
     fn weight(&self, key: &FindingKey) -> Option<usize> {
         self.0.iter().position(|open| open.contains_key(key))
     }
 
-    /// What weighs as much as a finding or more that was not there before, or is worse now.
+    /// Findings of the same severity or more that are new or worse after a change.
     pub(super) fn broken(&self, key: &FindingKey, after: &Self) -> Vec<FindingKey> {
         let Some(weight) = self.weight(key) else { return Vec::new() };
         let mut broken = Vec::new();
@@ -47,13 +47,13 @@ impl Standing {
         broken
     }
 
-    /// Whether a finding is gone, or is no more than a lesser one.
+    /// Whether a finding is gone, or has become less severe.
     pub(super) fn is_gone(&self, key: &FindingKey, after: &Self) -> bool {
         self.weight(key).is_some_and(|weight| after.weight(key).is_none_or(|now| now > weight))
     }
 }
 
-/// A job with what follows from it.
+/// A job with its layout and findings.
 #[derive(Clone, Debug)]
 pub(super) struct State {
     pub(super) job: Resolved,
@@ -71,7 +71,7 @@ impl State {
     }
 }
 
-/// Tries changes, so many and no more.
+/// Tries changes, up to a budget.
 pub(super) struct Trials<'a> {
     roof: Arc<Roof>,
     checker: Checker,
@@ -85,7 +85,7 @@ impl<'a> Trials<'a> {
         Self { roof: Arc::clone(&layout.roof), checker: Checker::default(), stop, left, done: 0 }
     }
 
-    /// Lets so many more be tried.
+    /// Increases the budget.
     pub(super) fn allow(&mut self, more: usize) {
         self.left += more;
     }
@@ -95,12 +95,12 @@ impl<'a> Trials<'a> {
         self.done
     }
 
-    /// Whether it was asked to end before its work was done.
+    /// Whether it was asked to stop early.
     pub(super) fn stopped(&self) -> bool {
         (self.stop)()
     }
 
-    /// The job after an edit; `None` where that can't be, where it changes nothing, and when there were enough of them.
+    /// The state after an edit; `None` if the edit fails or changes nothing, or the budget is used up.
     pub(super) fn run(&mut self, from: &Resolved, edit: &Edit) -> Option<State> {
         if self.left == 0 || self.stopped() {
             return None;
@@ -135,7 +135,7 @@ mod tests {
     }
 
     #[test]
-    fn new_ones_and_worse_ones_are_broken_and_lesser_ones_do_not_count() {
+    fn only_new_and_worse_findings_of_that_severity_count() {
         let key = FindingKey::new("a", Subject::Whole);
         let before = standing(&[("a", 0.5), ("b", 0.5)], &[]);
         let broken = |after: &Standing| before.broken(&key, after).len();
@@ -145,7 +145,7 @@ mod tests {
         assert_eq!(broken(&standing(&[("b", 0.5), ("c", 0.9)], &[])), 1);
         assert!(before.is_gone(&key, &standing(&[("b", 0.5)], &["a"])));
         assert!(!before.is_gone(&key, &standing(&[("a", 0.9)], &[])));
-        // Of a note, nothing at all may be new.
+        // For a note, nothing new at all is acceptable.
         let before = standing(&[("b", 0.5)], &["a"]);
         assert_eq!(before.broken(&key, &standing(&[("b", 0.5)], &["c"])).len(), 1);
     }

@@ -1,15 +1,15 @@
-//! What would clear a finding, tried: each fix that is offered was applied, and the whole check of the job that it gives has
-//! fewer stops and none that is new or worse. For a caution the same of stops and cautions, and so on.
+//! Fixes for a finding, each verified: it was applied, and a full check of the resulting job has fewer stops and none
+//! that is new or worse. For a caution the same holds for stops and cautions, and so on.
 //!
-//! Candidates, one kind a file: a block is moved past all limits at once, a row slid, the reveal set, modules switched off or
-//! on, a pathway opened, what is in the way moved, what is wrong with the house mended; at the last a block is taken away. A
-//! locked block is left as it is. Where no single step clears a finding, up to three are tried one after the other.
+//! Candidates, one kind per file: a block is moved past all limits at once, a row slid, the reveal set, modules
+//! switched off or on, a pathway opened, an obstacle moved, a defect of the house repaired; as a last resort a block is
+//! removed. A locked block is never changed. If no single step clears a finding, sequences of up to three are tried.
 //!
 //! - [`fixes`]: what clears one finding
-//! - [`open_findings`]: what every fix makes less
-//! - [`fix_words`]: a fix in words, by what the person sees
+//! - [`open_findings`]: the measure that every fix reduces
+//! - [`fix_words`]: a fix in words, with directions as the user sees them
 //!
-//! The search is no proof: where nothing is offered, nothing was found among these.
+//! The search is not exhaustive: if nothing is offered, none of these candidates worked.
 
 mod change;
 pub(crate) mod ground;
@@ -36,68 +36,68 @@ use ground::Ground;
 use judge::{Standing, State, Trials};
 use std::collections::BTreeMap;
 
-/// Jobs that are checked for one finding.
+/// Most jobs to check for one finding.
 const MOST_TRIALS: usize = 300;
-/// Candidates of one kind that are tried.
+/// Most candidates of one kind to try.
 const MOST_OF_A_KIND: usize = 40;
-/// Blocks that a finding may be cleared by.
+/// Most blocks to try for one finding.
 const MOST_BLOCKS: usize = 6;
-/// Fixes that are offered.
+/// Most fixes to offer.
 const MOST_OFFERED: usize = 3;
 
-/// What was found for a finding.
+/// Fixes found for a finding.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Fixes {
-    /// Single steps that clear it, the best first. One that takes a whole block away is here only where nothing else does it.
+    /// Single steps that clear it, best first. Removing a whole block is only included if nothing else works.
     pub single: Vec<Fix>,
-    /// The best sequence, where no single step does it or each of them costs modules that the sequence keeps.
+    /// The best sequence, if no single step works or each of them loses modules that the sequence keeps.
     pub together: Option<Fix>,
-    /// Jobs that were checked on the way: 0 where nothing that is known here could clear it.
+    /// How many jobs were checked: 0 if no candidate applies to the finding.
     pub tried: usize,
-    /// The search was stopped before its end.
+    /// Whether the search was stopped early.
     pub stopped: bool,
 }
 
 impl Fixes {
-    /// All that is offered, the best first.
+    /// All fixes on offer, best first.
     pub fn offered(&self) -> Vec<&Fix> {
         let mut all: Vec<&Fix> = self.single.iter().chain(&self.together).collect();
         all.sort_by(|a, b| a.rank(b));
         all
     }
 
-    /// Whether a single step clears it without taking a whole block away.
+    /// Whether a single step clears it without removing a whole block.
     pub fn has_a_single_step(&self) -> bool {
         let takes = |fix: &Fix| fix.steps.iter().any(|step| matches!(step.change, Change::Take(_)));
         self.single.iter().any(|fix| !takes(fix))
     }
 
-    /// What is offered first.
+    /// The fix to offer first.
     pub fn best(&self) -> Option<&Fix> {
         self.offered().first().copied()
     }
 }
 
-/// What was found for the findings of a plan.
+/// Fixes found for the findings of a plan.
 #[derive(Clone, Debug, Default)]
 pub struct Offers(BTreeMap<FindingKey, Fixes>);
 
 impl Offers {
-    /// For all that nobody waived.
+    /// Searches fixes for all open findings.
     pub fn of(job: &Resolved, plan: &Plan) -> Self {
         let open = plan.findings.iter().filter(|finding| finding.waived.is_none());
         Self(open.map(|f| (f.key.clone(), fixes(job, plan, &f.key, &|| false))).collect())
     }
 
-    /// The best fix of a finding in words, or that none was found; nothing where there was none to look for.
+    /// The best fix of a finding in words, or that none was found; `None` if there were no candidates.
     pub fn words(&self, job: &Resolved, key: &FindingKey) -> Option<String> {
         let found = self.0.get(key).filter(|fixes| fixes.tried > 0);
         found.map(|fixes| words::fixes_words(job, fixes, Seen::Text).into())
     }
 }
 
-/// What clears a finding that nobody waived. Nothing for a key that no finding has. Pure: it may run on another thread, and
-/// `stop` ends it with what was found so far.
+/// Searches fixes for an open finding; empty for an unknown key. Pure: it may run on another thread, and `stop` ends it
+/// with what was found so far.
 pub fn fixes(job: &Resolved, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> bool) -> Fixes {
     let state = State { job: job.clone(), layout: plan.layout.clone(), findings: plan.findings.clone() };
     let Some(finding) = state.finding(key).filter(|finding| finding.waived.is_none()) else {
@@ -131,7 +131,7 @@ pub fn fixes(job: &Resolved, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> b
     Fixes { single: found, together, tried: trials.done(), stopped: trials.stopped() }
 }
 
-/// Candidates, each kind with the best first: what keeps all modules before what does not.
+/// Candidates by kind, best kind first: those that keep all modules before others.
 fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) -> Vec<Vec<Step>> {
     let mut kinds = vec![house::steps(asked)];
     let blocks = asked.blocks();
@@ -158,7 +158,7 @@ struct Asked<'a> {
 }
 
 impl<'a> Asked<'a> {
-    /// The blocks that may be changed for it: those that it is about, of a pathway those on the face or on the roof.
+    /// The blocks that may be changed for it: those that it is about; for a pathway those on the face or the roof.
     fn blocks(&self) -> Vec<&'a Block> {
         let job = &self.state.job;
         let place = &self.finding.place;
@@ -177,26 +177,26 @@ impl<'a> Asked<'a> {
         unlocked.take(MOST_BLOCKS).collect()
     }
 
-    /// The limits on a face, beside the blocks that stay.
+    /// The limits on a face, including the blocks that stay.
     fn ground(&self, face: usize, stays: impl Fn(BlockId) -> bool, kept: Vec<Convex>) -> Option<Ground> {
         Ground::of(&self.state.job, &self.state.layout, face, stays, kept)
     }
 
-    /// The limits on a row of a block, beside the other blocks.
+    /// The limits on a row of a block, including the other blocks.
     fn ground_of(&self, block: &Block) -> Option<Ground> {
         let (face, _) = self.state.layout.face(block.face)?;
         self.ground(face, |id| id != block.id, Vec::new()).map(Ground::on_any_course)
     }
 }
 
-/// A finding that is to be cleared, and the job as it was.
+/// A finding to clear, and the original job.
 struct Search<'a> {
     key: &'a FindingKey,
     before: Standing,
     modules: usize,
 }
 
-/// Steps that clear a finding and break something else.
+/// Steps that clear a finding but break something else.
 struct Near {
     fix: Fix,
     state: State,
@@ -204,7 +204,7 @@ struct Near {
 }
 
 impl Search<'_> {
-    /// The first step of a kind that clears the finding. Those that break something else meanwhile are kept.
+    /// The first step of a kind that clears the finding. Those that break something else are collected in `near`.
     fn first(
         &self,
         state: &State,

@@ -1,4 +1,4 @@
-//! Modules that are switched off with what they carried, or on; pathways that are opened; and a block that is taken away.
+//! Switching modules off, with those that they supported, or on; opening pathways; removing a block.
 
 use super::Asked;
 use super::change::{Change, Step};
@@ -6,10 +6,10 @@ use super::judge::{State, Trials};
 use chalkcourse_job::{Block, BlockId, Cell, Edit, Subject};
 use std::collections::BTreeSet;
 
-/// How many times what hung on modules that are off is switched off in its turn.
+/// How many times to switch off modules that lost their support.
 const MOST_ROUNDS: usize = 12;
 
-/// Switches off the modules of a block that a finding is about, and then those that hung in them.
+/// Switches off the modules of a block that a finding is about, and then those that hooked into them.
 pub(super) fn off(asked: &Asked<'_>, block: &Block, trials: &mut Trials<'_>) -> Vec<Step> {
     let place = &asked.finding.place;
     if place.block != Some(block.id) || place.cells.is_empty() {
@@ -28,7 +28,7 @@ pub(super) fn off(asked: &Asked<'_>, block: &Block, trials: &mut Trials<'_>) -> 
     Vec::new()
 }
 
-/// Modules of a block that hook too little after a change, of those rows that did hook before.
+/// Modules of a block that hook too little after a change, in rows that hooked before.
 fn hanging(before: &State, after: &State, block: BlockId) -> BTreeSet<Cell> {
     let of = |state: &State, row: u32| {
         state.findings.iter().any(|f| f.rule == "hook" && f.key.subject == Subject::Row(block, row))
@@ -72,7 +72,7 @@ pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     }
 }
 
-/// Switches off the modules that stand in the pathway that opens at the least loss.
+/// Switches off the modules in the pathway that can be opened at the least loss.
 pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
     let Some(blocks) = asked.finding.facts.opening() else { return Vec::new() };
     let less = |(id, cells): &(BlockId, Vec<Cell>)| {
@@ -86,7 +86,7 @@ pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
     edits.map(step).into_iter().collect()
 }
 
-/// Takes a block away.
+/// Removes a block.
 pub(super) fn take(block: &Block) -> Vec<Step> {
     vec![Step { change: Change::Take(block.id), edit: Edit::RemoveBlock(block.id) }]
 }

@@ -1,5 +1,5 @@
-//! Moves of a block past all limits at once: straight, first one way and then the other, and the least in any direction. A
-//! penetration that can be moved goes out of the way of blocks likewise.
+//! Moves of a block past all limits at once: straight, first along one axis and then the other, and the shortest in any
+//! direction. A movable penetration is moved out of the way of blocks the same way.
 
 use super::Asked;
 use super::change::{Change, Step};
@@ -11,17 +11,17 @@ use chalkcourse_job::{Block, BlockId, Edit, FaceId, Penetration};
 use chalkcourse_layout::{PlacedBlock, reaches_over};
 use chalkcourse_limits::{Against, TOLERANCE};
 
-/// Moves that are tried of those that some limits leave.
+/// Most moves to try for one set of limits.
 const MOST_MOVES: usize = 12;
 
-/// Whether a finding may be about where a block lies.
+/// Whether a finding may be about the position of a block.
 fn is_about_place(rule: &str) -> bool {
     matches!(rule, "laying" | "fire-paths" | "fire-street" | "wind" | "deck")
         || chalkcourse_limits::LIMITS.iter().any(|limit| limit.code == rule)
 }
 
-/// Moves of a block: past all limits at once, the shortest first; then with room for a pathway, where one may run; then past
-/// what the finding is about, and no nearer to what else the block breaks anyhow.
+/// Moves of a block: past all limits at once, shortest first; then with room for each possible pathway; then past what
+/// the finding is about without getting closer to anything else that the block already breaks.
 pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
     let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
     else {
@@ -42,7 +42,7 @@ pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool
     steps(block, found)
 }
 
-/// Moves of a block past all limits, were it not for the other blocks that may be moved too: for the first of several steps.
+/// Moves of a block past all limits, ignoring other blocks that may be moved too: for the first of several steps.
 pub(super) fn through_others(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
     let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
     else {
@@ -73,7 +73,7 @@ fn sort(moves: &mut [DVec2]) {
     moves.sort_by(|a, b| a.abs().element_sum().total_cmp(&b.abs().element_sum()));
 }
 
-/// The shortest moves after which a block stands free.
+/// The shortest moves after which a block is free.
 fn past(
     asked: &Asked<'_>,
     ground: &Ground,
@@ -99,7 +99,7 @@ fn past(
     found
 }
 
-/// The least move in any direction, in whole steps around it that stand free.
+/// The shortest move in any direction, rounded to the surrounding whole steps that are free.
 fn any_way(
     asked: &Asked<'_>,
     ground: &Ground,
@@ -139,7 +139,7 @@ pub(super) fn of_what_comes_through(asked: &Asked<'_>) -> Vec<Step> {
     let Some(ground) = asked.ground(face, |_| false, Vec::new()) else { return Vec::new() };
     let mut ground = ground.on_any_course();
     ground.keep_outs.retain(|keep_out| keep_out.against == Against::Penetration(it.id));
-    // The blocks past the penetration one way is the penetration past them the other way.
+    // Moving the blocks past the penetration one way is the same as moving the penetration the other way.
     let mut ways: Vec<DVec2> = [DVec2::X, DVec2::Y]
         .into_iter()
         .flat_map(|axis| ground.free_along(&body, DVec2::ZERO, axis))
@@ -158,8 +158,8 @@ fn moved(it: &Penetration, face: FaceId, on: &RoofFace, by: DVec2) -> Step {
     }
 }
 
-/// Moves of a penetration that reaches over an edge of its face, until it is clear of all of them: straight away from the edge, along
-/// the eave, up or down the slope; the least first.
+/// Moves of a penetration that extends over an edge of its face, until it is clear of all edges: straight away from the
+/// edge, along the eave, up or down the slope; shortest first.
 pub(super) fn onto_one_plane(asked: &Asked<'_>) -> Vec<Step> {
     let job = &asked.state.job;
     let place = &asked.finding.place;
@@ -173,7 +173,7 @@ pub(super) fn onto_one_plane(asked: &Asked<'_>) -> Vec<Step> {
     let up = |length: f64| job.units.up(length.abs()) * length.signum();
     let clear = |along: DVec2| {
         let mut by = DVec2::ZERO;
-        // In a corner one edge after the other.
+        // In a corner, clear one edge after the other.
         for _ in 0..4 {
             let Some(over) = reaches_over(on, &placed.outline.map(|p| p + by), TOLERANCE) else {
                 return Some(by);

@@ -1,4 +1,4 @@
-//! A row that is slid along the eave, and the reveal.
+//! Sliding a row along the eave, and changing the reveal.
 
 use super::Asked;
 use super::change::{Change, Step};
@@ -8,7 +8,7 @@ use chalkcourse_job::{Block, Edit, Subject};
 use chalkcourse_rules::Facts;
 use std::collections::BTreeSet;
 
-/// The block with a row slid, alone or with all above it.
+/// The block with a row slid, alone or with all rows above it.
 fn slid(block: &Block, row: u32, above: bool, by: f64) -> Block {
     let last = if above { block.rows } else { row + 1 };
     (row..last)
@@ -22,7 +22,7 @@ fn slide(block: &Block, row: u32, above: bool, by: f64) -> Step {
     }
 }
 
-/// Slides of the rows that a finding is about, the shortest first.
+/// Slides of the rows that a finding is about, shortest first.
 pub(super) fn slides(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     let mut steps = match (asked.finding.rule, &asked.finding.key.subject) {
         ("laying", Subject::Row(_, row)) => into_joint(asked, block, row.saturating_sub(1)),
@@ -33,7 +33,7 @@ pub(super) fn slides(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     steps
 }
 
-/// To the joints that the kit allows, on either side; a row may be shifted from any of its places on.
+/// To the joints that the kit allows, on either side; a row may be shifted from any of its cells on.
 fn into_joint(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
     let spacing = block.spacing(&asked.state.job.kit).x;
     let Some(below) = row.checked_sub(1) else { return Vec::new() };
@@ -70,7 +70,7 @@ fn over_the_row_below(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
         .collect()
 }
 
-/// Past what is in the way of some rows: those alone, or with all above.
+/// Past the obstacles of some rows: those alone, or with all rows above.
 fn past(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     let finding = asked.finding;
     let rows: BTreeSet<u32> = match finding.place.block {
@@ -88,7 +88,7 @@ fn past(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
         }
         let part = |row: u32| if above { row >= lowest } else { row == lowest };
         let Some(body) = Body::of(&rows_of(placed, part)) else { continue };
-        // What a row breaks of the courses, no slide along them mends.
+        // Sliding along the courses can't fix a violation of the courses.
         let free = ground.free_along(&body, DVec2::ZERO, DVec2::X);
         steps.extend(
             free.into_iter().filter(|by| by.x.abs() > 1e-6).map(|by| slide(block, lowest, above, by.x)),
@@ -97,7 +97,7 @@ fn past(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     steps
 }
 
-/// The reveal into the kit's range; or as small as that lets it be, where the block has to be smaller.
+/// Moves the reveal into the kit's range; or to its minimum, if the block has to be smaller.
 pub(super) fn reveal(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
     let range = asked.state.job.kit.reveal;
     let to = match asked.finding.rule {

@@ -1,18 +1,18 @@
-//! Steps one after the other, where no single one clears a finding: what a step breaks, the next one mends.
+//! Sequences of steps, where no single step clears a finding: each step repairs what the one before broke.
 
 use super::judge::Trials;
 use super::{Asked, Fix, Near, Search, kinds};
 
-/// Steps in a sequence.
+/// Most steps in a sequence.
 const MOST_STEPS: usize = 3;
-/// Beginnings that are gone on from, the most promising ones.
+/// Beam width: how many of the most promising sequences to continue.
 const BEAM: usize = 5;
-/// Things that a beginning broke that are looked at.
+/// How many of the broken findings to look at per sequence.
 const MOST_BROKEN: usize = 2;
-/// Candidates of one kind that are tried after a beginning.
+/// Most candidates of one kind to try after a sequence.
 const MOST_OF_A_KIND: usize = 5;
 
-/// The best sequence that clears a finding, from steps that clear it and break something else.
+/// The best sequence that clears a finding, starting from steps that clear it but break something else.
 pub(super) fn together(
     search: &Search<'_>,
     mut near: Vec<Near>,

@@ -70,7 +70,7 @@ fn vent(x: f64, y: f64, kind: PenetrationKind) -> Penetration {
     }
 }
 
-/// What is offered for the first finding of a rule.
+/// The fixes offered for the first finding of a rule.
 #[track_caller]
 fn offered(job: &Resolved, rule: &str) -> Vec<Fix> {
     let plan = evaluate(job);
@@ -80,7 +80,7 @@ fn offered(job: &Resolved, rule: &str) -> Vec<Fix> {
     fixes.offered().into_iter().cloned().collect()
 }
 
-/// What the best single step does, and the job after it.
+/// The best single step, and the job after it.
 #[track_caller]
 fn best(job: &Resolved, rule: &str) -> (Change, Resolved) {
     let fix = offered(job, rule).into_iter().next().expect("no fix");
@@ -88,7 +88,7 @@ fn best(job: &Resolved, rule: &str) -> (Change, Resolved) {
     (step.change.clone(), apply(job, &fix.edit()).unwrap())
 }
 
-/// The best fix moves the block by so many inches along the eave and up the slope.
+/// The best fix moves the block by this many inches along the eave and up the slope.
 #[track_caller]
 fn moves(job: &Resolved, rule: &str, along: f64, up: f64) {
     let (change, _) = best(job, rule);
@@ -96,7 +96,7 @@ fn moves(job: &Resolved, rule: &str, along: f64, up: f64) {
     assert!(by.distance(dvec2(along, up) * INCH) < 1e-9, "{by:?} is {} in", by / INCH);
 }
 
-/// 12 in are kept off a rake; 4 1/2 in are there. A hair more than a sixteenth is a whole one.
+/// A rake requires 12 in; the block is 4 1/2 in away. Anything above a sixteenth is rounded up to the next one.
 #[test]
 fn a_block_is_moved_off_a_rake_in_whole_sixteenths() {
     let mut job = gable();
@@ -109,9 +109,9 @@ fn a_block_is_moved_off_a_rake_in_whole_sixteenths() {
     assert!((by.x - 0.191).abs() < 1e-9, "{by}: 12 in are 304.8 mm, 114.1 are there");
 }
 
-/// Head flashing 8 in, one course of 5 in and the 4.103 in over the last line of a slope of 264.103 are 17.103 in to the ridge; 12
-/// are left, and 5 1/8 the next sixteenth. The fire service asks 18 in in plan, 20.125 in up
-/// a slope of 6:12: where that is asked too, it is the more.
+/// Head flashing 8 in, one course of 5 in and the 4.103 in above the last line on a slope of 264.103 in make 17.103 in
+/// to the ridge; the block is 12 in away, and 5 1/8 is the next sixteenth. Fire access requires 18 in in plan, 20.125
+/// in up a slope of 6:12: if that is required too, it is the larger.
 #[test]
 fn a_block_is_moved_down_from_a_ridge() {
     let mut job = gable();
@@ -121,7 +121,7 @@ fn a_block_is_moved_down_from_a_ridge() {
     moves(&job, "ridge-course", 0.0, -5.125);
 }
 
-/// The rail reaches 2 in below the modules and keeps 2 in above the eave.
+/// The rail extends 2 in below the modules and must be 2 in above the eave.
 #[test]
 fn a_rail_is_moved_up_from_the_eave() {
     let mut job = gable();
@@ -130,30 +130,30 @@ fn a_rail_is_moved_up_from_the_eave() {
     moves(&job, "base-rail", 0.0, 1.0);
 }
 
-/// The least way past all limits at once: what is right of the block keeps it from going that way.
+/// The shortest move past all limits at once: an obstacle to the right of the block rules out that direction.
 #[test]
-fn the_least_move_is_past_all_limits_together() {
+fn the_shortest_move_clears_all_limits_at_once() {
     let mut job = gable();
-    // 3 in over the rake; 8 in right of the block another one stands and is locked.
+    // 3 in over the rake; a locked block is 8 in to the right of the block.
     job.blocks[0].at.x = -3.0 * INCH;
     let right = -3.0 * INCH + 3.0 * SPACING - 0.003 + 8.0 * INCH;
     job.blocks.push(Block { locked: true, ..block(4, (right, 1.0), 2, 2) });
     let (change, next) = best(&job, "off-face");
-    // 15 in to the right it would lie on the other one: it goes over it.
+    // 15 in to the right it would overlap the other block, so it moves above it.
     let Change::Move(BLOCK, by) = change else { panic!("{change:?}") };
     assert!(by.x >= 15.0 * INCH - 1e-9 && by.y > 2.0, "{by}");
     assert_eq!(next.blocks[1], job.blocks[1]);
 }
 
 #[test]
-fn a_locked_block_is_left_as_it_is() {
+fn a_locked_block_is_not_changed() {
     let mut job = gable();
     job.blocks[0].at.x = 4.5 * INCH;
     job.blocks[0].locked = true;
     assert_eq!(offered(&job, "setback"), vec![]);
 }
 
-/// Courses of 5 in from 5 in up the slope. The base rail may lie 10 to 20 mm above a course line.
+/// Courses of 5 in from 5 in up the slope. The base rail may be 10 to 20 mm above a course line.
 #[test]
 fn a_rail_among_the_courses_goes_to_the_nearest_allowed_height() {
     let line = 8.0 * 0.127;
@@ -183,14 +183,14 @@ fn a_row_is_slid_into_joint_with_those_above_it() {
     let (change, next) = best(&job, "laying");
     assert!(matches!(change, Change::Slide { row: 1, above: true, .. }), "{change:?}");
     assert_eq!(next.blocks[0].shift(1), Length::ZERO);
-    // Nearer to the next joint it goes on to that one.
+    // Closer to the next joint, it moves on to that one.
     job.blocks[0] = block(3, (3.0, 1.0), 2, 3).with_shift(1, Length::from_metres(SPACING - 0.1));
     without(&mut job, &["hook"]);
     let (_, next) = best(&job, "laying");
     assert!((next.blocks[0].shift(1).metres() - SPACING).abs() < 1e-9);
 }
 
-/// Half of 1.722 m is to hook: 0.861 m aside is just enough, and 0.9 m is 39 mm too much.
+/// Half of 1.722 m must hook: an offset of 0.861 m is just acceptable, 0.9 m is 39 mm too much.
 #[test]
 fn a_row_that_hooks_too_little_is_slid_until_it_does() {
     let mut job = gable();
@@ -201,9 +201,9 @@ fn a_row_that_hooks_too_little_is_slid_until_it_does() {
     assert!(evaluate(&next).findings.iter().all(|finding| finding.rule != "hook"));
 }
 
-/// The lower row lacks a module: one is switched on, or the one that hangs free is switched off.
+/// The lower row lacks a module: it is switched on, or the unsupported one is switched off.
 #[test]
-fn what_hangs_free_gets_a_module_below_or_goes() {
+fn an_unsupported_module_gets_support_or_is_switched_off() {
     let mut job = gable();
     job.blocks[0].off.insert(Cell { row: 0, column: 1 });
     let all = offered(&job, "hook");
@@ -212,11 +212,11 @@ fn what_hangs_free_gets_a_module_below_or_goes() {
     assert!(changes.contains(&&Change::SwitchOff(BLOCK, vec![Cell { row: 1, column: 1 }])), "{changes:?}");
 }
 
-/// Off with what hung in it: over a vent of the lower row the module above goes too.
+/// Switched off with what hooked into it: over a vent in the lower row the module above goes too.
 #[test]
-fn modules_go_with_what_hung_in_them() {
+fn modules_are_switched_off_with_those_they_supported() {
     let mut job = gable();
-    // As wide as its face lets it be, so that it can't go aside.
+    // The block is as wide as its face allows, so that it can't move sideways.
     job.faces[0] = face(1, &[(2.6, 0.0), (8.6, 0.0), (8.6, 3.1), (2.6, 3.1)], 180.0);
     job.faces.truncate(1);
     job.blocks[0].at.x = 0.4;
@@ -233,7 +233,7 @@ fn modules_go_with_what_hung_in_them() {
 }
 
 #[test]
-fn a_reveal_goes_into_the_range_of_the_kit() {
+fn a_reveal_is_moved_into_the_range_of_the_kit() {
     for (inches, to) in [(0.5, 0.25), (0.0, 1.0 / 16.0)] {
         let mut job = gable();
         job.blocks[0].reveal = Length::from_inches(inches);
@@ -241,9 +241,9 @@ fn a_reveal_goes_into_the_range_of_the_kit() {
     }
 }
 
-/// A vent below the block's corner goes aside where the block is locked; a chimney can't be moved.
+/// A vent below the block's corner is moved if the block is locked; a chimney can't be moved.
 #[test]
-fn what_can_be_moved_goes_out_of_the_way_of_a_locked_block() {
+fn movable_penetrations_are_moved_off_a_locked_block() {
     let mut job = gable();
     let at = job.faces[0].plane().to_plan(job.blocks[0].at);
     job.penetrations = vec![vent(at.x, at.y, PenetrationKind::Vent)];
@@ -256,10 +256,10 @@ fn what_can_be_moved_goes_out_of_the_way_of_a_locked_block() {
     assert_eq!(offered(&job, "clearance"), vec![]);
 }
 
-/// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 m of slope, so that a vent of 0.4 m reaches 0.2 − 0.1118 = 0.0882 m = 3.47 in
-/// over it: down by 3 1/2 in, to the next sixteenth. A chimney can't be moved.
+/// By hand: 0.1 m of plan below the ridge is 0.1 · √1.25 m of slope, so that a vent of 0.4 m extends 0.2 − 0.1118 =
+/// 0.0882 m = 3.47 in over it: 3 1/2 in down, to the next sixteenth. A chimney can't be moved.
 #[test]
-fn a_vent_over_the_ridge_goes_down_by_as_much() {
+fn a_vent_over_the_ridge_is_moved_down_by_the_excess() {
     let mut job = gable();
     job.penetrations = vec![vent(1.0, 5.9, PenetrationKind::Vent)];
     let (change, next) = best(&job, "one-plane");
@@ -270,9 +270,9 @@ fn a_vent_over_the_ridge_goes_down_by_as_much() {
     assert_eq!(offered(&job, "one-plane"), vec![]);
 }
 
-/// Block 4 has nowhere to go on a face that both fill: the last thing is to take one away.
+/// Block 4 has nowhere to go on a face that both fill: the last resort is to remove one.
 #[test]
-fn at_the_last_a_block_is_taken_away() {
+fn removing_a_block_is_the_last_resort() {
     let mut job = gable();
     let corners = [(0.0, 0.0), (3.0, 0.0), (3.0, 2.2), (0.0, 2.2)];
     job.faces = vec![face(1, &corners, 180.0)];
@@ -285,7 +285,7 @@ fn at_the_last_a_block_is_taken_away() {
 }
 
 #[test]
-fn what_is_wrong_with_the_house_is_mended() {
+fn defects_of_the_house_are_repaired() {
     let mut job = gable();
     job.faces[1].height = Length::from_metres(3.08);
     let (change, _) = best(&job, "height-gap");
@@ -315,7 +315,7 @@ fn what_is_wrong_with_the_house_is_mended() {
     assert!(change == Change::Unwaive && next.waivers.is_empty());
 }
 
-/// 36 in take one column of two modules at the end of full rows; a block that may move leaves the room so.
+/// 36 in take one column of two modules at the end of full rows; a block that may move makes the room by moving.
 #[test]
 fn a_pathway_is_opened_at_the_least_loss() {
     let mut job = gable();

@@ -8,7 +8,7 @@ use chalkcourse_telling::Names;
 use chalkcourse_words::later::{self as words, common::modules};
 use chalkcourse_words::{Said, Say};
 
-/// What was found for a finding in a sentence: the best fix, or that there is none.
+/// The result for a finding in a sentence: the best fix, or that there is none.
 pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> Said {
     match fixes.best() {
         Some(fix) if fix.steps.len() > 1 => {
@@ -24,7 +24,7 @@ pub(super) fn fixes_words(job: &Resolved, fixes: &Fixes, seen: Seen) -> Said {
     }
 }
 
-/// What a fix does: one step, or `First …, then …`.
+/// A fix in words: one step, or `First …, then …`.
 pub fn fix_words(job: &Resolved, fix: &Fix, seen: Seen) -> Said {
     let words: Vec<Said> = fix.steps.iter().map(|step| of_change(job, &step.change, seen)).collect();
     let words = match words.as_slice() {
@@ -85,7 +85,7 @@ fn lift(names: &Names<'_>, face: FaceId, by: Length) -> Said {
     Said::listed([verb.into(), names.face(face), by], " ")
 }
 
-/// How far and which way in a face's frame, by what the person sees: `3 1/4" to the left and 1" up the slope`.
+/// Distance and direction in a face's frame, as the user sees it: `3 1/4" to the left and 1" up the slope`.
 pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) -> Said {
     let names = Names { job };
     let Some(plane) = face.and_then(|id| job.face(id)).map(chalkcourse_job::Face::plane) else {
@@ -102,7 +102,7 @@ pub(crate) fn ways(job: &Resolved, face: Option<FaceId>, by: DVec2, seen: Seen) 
         _ => on_screen(seen.on_screen(&plane, along)).into(),
     };
     let shown = seen.on_screen(&plane, up);
-    // Where up the screen is up the slope, one word says both.
+    // Where up on the screen is up the slope, one phrase says both.
     let up_words = match seen {
         Seen::Plan if shown != up => {
             Said::joined([on_screen(shown).into(), Said::own(" ("), slope.into(), Said::own(")")])
@@ -126,7 +126,7 @@ fn on_screen(way: DVec2) -> Say {
     }
 }
 
-/// Places are named up to so many.
+/// Most cells to list by name.
 const MOST_PLACES: usize = 12;
 
 fn switch_off(names: &Names<'_>, blocks: &[(BlockId, Vec<Cell>)]) -> Said {
@@ -149,7 +149,7 @@ mod tests {
     use chalkcourse_geometry::{Pitch, Polygon, Units, dvec2};
     use chalkcourse_job::{Block, Edit, Face, Orientation, builtin_kit, builtin_prices, builtin_rule_book};
 
-    /// A block on a face that falls to an azimuth.
+    /// A block on a face whose downslope has this azimuth.
     fn falling_to(degrees: f64) -> Resolved {
         let mut job = Resolved::new("A".into(), builtin_kit(), builtin_rule_book(), builtin_prices());
         let outline = [(0.0, 0.0), (9.0, 0.0), (9.0, 9.0), (0.0, 9.0)].map(Into::into).to_vec();
@@ -182,7 +182,7 @@ mod tests {
     }
 
     #[test]
-    fn directions_are_those_of_what_is_seen() {
+    fn directions_match_the_view() {
         check(180.0, (2.0, 1.0), Seen::Plan, "2\" to the right and 1\" up the slope");
         check(0.0, (2.0, 1.0), Seen::Plan, "2\" to the left and 1\" down the plan (up the slope)");
         check(90.0, (0.0, 1.0), Seen::Plan, "1\" to the left (up the slope)");
@@ -194,7 +194,7 @@ mod tests {
     }
 
     #[test]
-    fn steps_are_told_in_their_order() {
+    fn steps_are_listed_in_order() {
         let step = |change| Step { change, edit: Edit::SetName(String::new()) };
         let steps = vec![
             step(Change::Slide { block: BlockId(2), row: 1, above: false, by: Length::from_inches(-3.0) }),

@@ -1,4 +1,5 @@
-//! The labels of whole roofs in the real painting, judged by the layout and by plain separating axes, never by what the labels were told.
+//! Labels of whole roofs as actually painted, checked against the layout by separating axes, independently of the input
+//! to the label placement.
 
 use super::super::paint::all;
 use super::super::paint_roof::drawn_by_neighbour;
@@ -13,20 +14,20 @@ use chalkcourse_tests::{houses, one_module, samples};
 use chalkcourse_words::{Language, speaking};
 use egui::{Context, Pos2, RawInput, Vec2};
 
-/// The drawing beside its panels in a window of 1280 × 720.
+/// The size of the drawing beside its panels in a window of 1280 × 720.
 const ROOM: Vec2 = Vec2::new(848.0, 590.0);
 
-/// The window's type and colours, without a window.
+/// Fonts and colours of the window, without a window.
 fn context(dark: bool) -> Context {
     let ctx = Context::default();
     theme::install(&ctx);
     ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });
-    // Type is there from the second frame on.
+    // Fonts are available from the second frame on.
     ctx.run_ui(RawInput::default(), |_| ()).textures_delta.clear();
     ctx
 }
 
-/// The labels as painted at so many times the zoom that fits, and where things are on the screen.
+/// The labels as painted at `zoom` times the zoom that fits, and the mapping to the screen.
 fn painted(ctx: &Context, document: &Document, state: &mut State, zoom: f64) -> (Vec<Shown>, Space) {
     let area = egui::Rect::from_min_size(Pos2::new(88.0, 88.0), ROOM);
     let fitted = state.fitted(document, ROOM);
@@ -45,7 +46,7 @@ fn painted(ctx: &Context, document: &Document, state: &mut State, zoom: f64) -> 
     (own.shown, space)
 }
 
-/// Whether two convex shapes overlap by more than a hair: no side of either parts them.
+/// Whether two convex shapes overlap by more than a tolerance: no side of either separates them.
 fn overlap(a: &[DVec2], b: &[DVec2]) -> bool {
     let parts = |a: &[DVec2], b: &[DVec2]| {
         (0..a.len()).any(|i| {
@@ -66,13 +67,13 @@ fn on_screen(space: &Space, plan: DVec2) -> DVec2 {
     dvec2(f64::from(at.x), f64::from(at.y))
 }
 
-/// Whether a line runs along another one, so that words on the one are on the other too.
+/// Whether a line is collinear with another, so that a label on one is on the other too.
 fn same_line((a, b): (DVec2, DVec2), (c, d): (DVec2, DVec2)) -> bool {
     let way = (b - a).normalize_or_zero();
     [c, d].iter().all(|p| (*p - a).perp_dot(way).abs() < 0.02)
 }
 
-/// Fails where a label lies on another, on a pipe, on a dimension or on a line that it does not name.
+/// Fails if a label overlaps another label, a pipe, a dimension or a line that it does not name.
 fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document: &Document, state: &State) {
     let layout = &document.plan().layout;
     let labels: Vec<(&Of, [DVec2; 4])> =
@@ -91,7 +92,7 @@ fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document
         _ => None,
     };
     let fixed = |of: &Of, at: &[DVec2; 4]| {
-        // North, the scale and what is shown stand at the border of the drawing, whatever lies there.
+        // North arrow, scale and view name are at the border of the drawing, regardless of what is there.
         let frame = Rect { min: dvec2(110.0, 130.0), max: dvec2(880.0, 640.0) };
         *of == Of::Other && at.iter().any(|corner| !frame.contains(*corner))
     };
@@ -122,7 +123,7 @@ fn nothing_lies_on_anything(name: &str, shown: &[Shown], space: &Space, document
     }
 }
 
-/// Samples, and usual houses with a block in a corner of their first face, where it breaks a rule.
+/// The samples, and usual houses with a block in a corner of their first face, where it breaks a rule.
 fn roofs(houses: std::ops::RangeInclusive<u64>) -> Vec<(String, Document)> {
     let samples = samples::all().into_iter().map(|(name, job)| (name.to_owned(), job));
     let houses = houses.map(|seed| (format!("house {seed}"), with_block(houses::usual(seed).job)));
@@ -139,7 +140,7 @@ fn with_block(job: Resolved) -> Resolved {
 }
 
 #[test]
-fn no_label_lies_on_anything_on_samples_and_200_houses_at_five_zooms() {
+fn no_label_overlaps_anything_on_samples_and_200_houses_at_five_zooms() {
     let ctx = context(true);
     for (name, document) in roofs(1..=200) {
         for zoom in [0.4, 0.7, 1.0, 1.8, 4.0] {
@@ -147,7 +148,7 @@ fn no_label_lies_on_anything_on_samples_and_200_houses_at_five_zooms() {
             let (shown, space) = painted(&ctx, &document, &mut state, zoom);
             nothing_lies_on_anything(&format!("{name}, {zoom}"), &shown, &space, &document, &state);
         }
-        // With what is held: dimensions and handles.
+        // With a selection: dimensions and handles.
         let mut state = State::fresh(&document);
         if let Some(block) = document.job().blocks.first() {
             state.selection = Selection::Block(block.id);
@@ -157,7 +158,7 @@ fn no_label_lies_on_anything_on_samples_and_200_houses_at_five_zooms() {
     }
 }
 
-/// Of the lines that are drawn, how many there are and how many have words.
+/// How many lines are drawn, and how many of them have labels.
 fn lines_with_words(document: &Document, shown: &[Shown]) -> (usize, usize) {
     let layout = &document.plan().layout;
     let faces = layout.roof.faces.iter().enumerate();
@@ -167,10 +168,11 @@ fn lines_with_words(document: &Document, shown: &[Shown]) -> (usize, usize) {
     (all.count(), told.count())
 }
 
-/// At the zoom that fits, in both languages: of all lengths of these roofs 90 of 100, of no roof less than 70; and the sign of every
-/// finding that has a place. A street of 100 houses has no room for its lengths on a screen; its findings it has.
+/// At the zoom that fits, in both languages: overall 90 of 100 lengths of these roofs have labels, no roof has less
+/// than 70, and so does every finding with a position. For a street of 100 houses there is no room for lengths on a
+/// screen, but its findings are shown.
 #[test]
-fn what_fits_is_told() {
+fn labels_that_fit_are_shown() {
     let ctx = context(false);
     let (mut all, mut told) = (0, 0);
     let (mut poor, mut unseen) = (Vec::new(), Vec::new());
@@ -211,7 +213,7 @@ fn what_fits_is_told() {
     assert!(told * 10 >= all * 9, "{told} of {all} lengths are told");
 }
 
-/// A small step of the view moves the words along with the roof, but for a few.
+/// A small step of the view moves almost all labels along with the roof.
 #[test]
 fn words_stay_with_their_roof_while_the_view_moves() {
     let ctx = context(true);

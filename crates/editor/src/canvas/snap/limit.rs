@@ -1,4 +1,4 @@
-//! Snapping to what keeps modules off: where a block just clears.
+//! Snapping to limits: where a block just clears.
 
 use super::{Pull, Scene, beside, upright};
 use crate::text;
@@ -8,10 +8,10 @@ use chalkcourse_job::Block;
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_limits::{Against, Given, KeepOut, Shape, keep_outs};
 
-/// Round parts of a border as chords of so many radians.
+/// Chord length of round parts of a border, in radians.
 const CHORD: f64 = 0.1;
 
-/// Where a block just clears each keep-out of its face when it moves along an axis of the frame.
+/// Where a block just clears each keep-out of its face when moved along an axis of the frame.
 pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Vec<Pull> {
     let Some(face) = scene.layout.roof.faces.get(index) else { return Vec::new() };
     let mut given = Given::as_laid(scene.job, scene.layout);
@@ -28,7 +28,7 @@ pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Ve
             }
             let there: Vec<Part> =
                 rows.iter().map(|row| Part { rect: row.rect.moved(way * by), ..*row }).collect();
-            // Over the edge and beyond is no place to snap to, nor beyond a setback from outside.
+            // Don't snap outside the face, or to a setback from outside.
             let own = matches!(keep_out.shape, Shape::Outside(_)) || !keep_out.edges.is_empty();
             let over = |it: &&KeepOut| there.iter().any(|row| !it.clears(row));
             if own && borders.iter().any(over) {
@@ -40,12 +40,12 @@ pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Ve
     pulls
 }
 
-/// The rows of a block, each without a break.
+/// The contiguous rows of a block.
 pub(super) fn rows(placed: &PlacedBlock) -> Vec<Part> {
     placed.stretches().map(|(row, rect)| Part { rect, lowest: row == 0 }).collect()
 }
 
-/// Up the slope a block goes by level edges alone; along the eave by all that are steep enough.
+/// Up the slope only level edges count; along the eave all that are steep enough.
 fn runs_across(keep_out: &KeepOut, face: &RoofFace, way: DVec2) -> bool {
     let across = |span: &EdgeSpan| {
         let inward = span.inward();
@@ -67,7 +67,7 @@ fn pull(scene: Scene, face: &RoofFace, keep_out: &KeepOut, there: &[Part], way: 
         .min_by(|p, q| off(p).total_cmp(&off(q)).then(q.0.distance(q.1).total_cmp(&p.0.distance(p.1))))
         .unwrap_or((bounds.min, bounds.max));
     let along = (b - a).normalize_or_zero();
-    // Beside the block, where the eye is; a slanted one is shown whole.
+    // Show the part beside the block; a slanted line is shown whole.
     let touches = (a + b) / 2.0;
     let line = if along.y.abs() < 0.02 || (way.y != 0.0 && a.distance(b) < 0.3) {
         let low = (touches.y - bounds.min.y).abs() < (touches.y - bounds.max.y).abs();

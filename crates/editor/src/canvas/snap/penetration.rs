@@ -1,4 +1,4 @@
-//! Where a penetration that is dragged is meant to be.
+//! Snapping of a dragged penetration.
 
 use super::limit::rows;
 use super::{Guide, Pull, Scene, beside, guide, nearest, upright};
@@ -9,7 +9,7 @@ use chalkcourse_job::{Penetration, PenetrationId};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_limits::{Against, Given, KeepOut, keep_outs};
 
-/// Where a penetration that is dragged is meant to be, in plan, and why: clear of a block, in line with another
+/// The snapped position of a dragged penetration in plan, and the guides: clear of a block, aligned with another
 /// penetration, on a course line, in the middle of its face.
 pub(crate) fn snapped(scene: Scene, dragged: &Penetration) -> (DVec2, Vec<Guide>) {
     let here = |face: &&RoofFace| face.sound && face.plan.contains(dragged.at);
@@ -74,11 +74,11 @@ fn along_the_eave(scene: Scene, index: usize, dragged: &Penetration, bounds: Rec
     pulls
 }
 
-/// Where the blocks of a face just clear what is kept free around a penetration, when that moves along an axis of the frame and
-/// takes its keep-outs along; nowhere that another block does not.
+/// Where the blocks of a face just clear the keep-outs of a penetration as it moves along an axis of the frame; not
+/// where another block would be hit.
 fn clear_of_blocks(scene: Scene, index: usize, dragged: &Penetration, bounds: Rect, way: DVec2) -> Vec<Pull> {
     let placed = scene.layout.penetration(dragged.id).and_then(|placed| placed.on_face(index));
-    // Where it came from another face, the next frame knows it on this one.
+    // If it was just dragged here from another face, wait for the next frame.
     let Some(there) = placed else { return Vec::new() };
     let moved = bounds.centre() - there.bounds.centre();
     let given = Given { standing: Vec::new(), ..Given::as_laid(scene.job, scene.layout) };
@@ -87,7 +87,7 @@ fn clear_of_blocks(scene: Scene, index: usize, dragged: &Penetration, bounds: Re
         all.iter().filter(|keep_out| keep_out.against == Against::Penetration(dragged.id)).collect();
     let mut stretches = Vec::new();
     for block in scene.layout.blocks.iter().filter(|block| block.face == index) {
-        // To move it is to move all else the other way.
+        // Moving it is the same as moving everything else the other way.
         let rows: Vec<Part> =
             rows(block).into_iter().map(|row| Part { rect: row.rect.moved(-moved), ..row }).collect();
         for (from, to) in own.iter().flat_map(|keep_out| keep_out.too_near_along(&rows, way)) {
@@ -105,7 +105,7 @@ fn clear_of_blocks(scene: Scene, index: usize, dragged: &Penetration, bounds: Re
         .collect()
 }
 
-/// A line along the side that a penetration turns to a block after a move.
+/// A line along the side of a penetration that faces a block after a move.
 fn facing(bounds: Rect, block: &PlacedBlock, way: DVec2, by: f64) -> (DVec2, DVec2) {
     let there = bounds.moved(way * by);
     let after = block.bounds.is_some_and(|other| (there.centre() - other.centre()).dot(way) > 0.0);
@@ -113,7 +113,7 @@ fn facing(bounds: Rect, block: &PlacedBlock, way: DVec2, by: f64) -> (DVec2, DVe
     if way.y != 0.0 { beside(there, side.y) } else { upright(there, side.x) }
 }
 
-/// Middles and names of what else comes through a face.
+/// Centres and names of other penetrations of a face.
 fn others_through<'a>(
     scene: Scene<'a>,
     index: usize,
@@ -134,7 +134,7 @@ mod tests {
     use chalkcourse_rules::check;
     use std::sync::Arc;
 
-    /// One vent so far to the right of where the first block just clears it, at half its height.
+    /// A vent placed to the right of where the first block just clears it, at half its height.
     fn beside_the_block(aside: f64) -> (Resolved, f64) {
         let mut job = sample::alder_court().unwrap();
         job.penetrations.truncate(1);

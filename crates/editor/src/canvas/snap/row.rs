@@ -1,4 +1,4 @@
-//! Where a row that is shifted is meant to be.
+//! Snapping of a shifted row.
 
 use super::super::hit::row_rect;
 use super::{Guide, Pull, Scene, guide, upright};
@@ -6,8 +6,8 @@ use crate::text;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{Block, Resolved};
 
-/// Where a row that is shifted is meant to be, and why: in line with the row below, half a module aside, or as far as
-/// it and the row above still hook. Shifts are those of whole rows, against the block's corner.
+/// The snapped shift of a row, and the guides: aligned with the row below, offset by half a module, or as far as it and
+/// the row above still hook. Shifts are those of whole rows, relative to the block's corner.
 pub(crate) fn snapped(scene: Scene, start: &Block, row: u32, wanted: f64) -> (f64, Vec<Guide>) {
     let half = start.spacing(&scene.job.kit).x / 2.0;
     let below = row.checked_sub(1).map_or(0.0, |below| start.shift(below).metres());
@@ -23,7 +23,7 @@ pub(crate) fn snapped(scene: Scene, start: &Block, row: u32, wanted: f64) -> (f6
     let from = start.shift(row).metres();
     let hooks = |by: f64| hooked(&start.with_shift(row, Length::from_metres(by)), scene.job, row) >= least;
     if hooks(from) && !hooks(by) {
-        // What hooks less and less on the way is halved down to where it hooks just so.
+        // Bisect to where it just hooks enough.
         let (mut good, mut bad) = (from, by);
         for _ in 0..40 {
             let middle = (good + bad) / 2.0;
@@ -40,7 +40,8 @@ pub(crate) fn snapped(scene: Scene, start: &Block, row: u32, wanted: f64) -> (f6
     (by, vec![guide(&face.plane, Pull { by, line, words })])
 }
 
-/// The least share of its lower edge over which a module of a row, or of the one above it, hooks into the row below.
+/// The smallest share of the lower edge that hooks into the row below, over the modules of a row and of the one above
+/// it.
 fn hooked(block: &Block, job: &Resolved, row: u32) -> f64 {
     let size = block.module_size(&job.kit).x;
     let spans = |row: u32| -> Vec<(f64, f64)> {
@@ -48,7 +49,7 @@ fn hooked(block: &Block, job: &Resolved, row: u32) -> f64 {
         let mut spans: Vec<(f64, f64)> = Vec::new();
         for from in cells.map(|cell| block.corner_of(cell, &job.kit).x) {
             match spans.last_mut() {
-                // A reveal between two modules is no gap to the one above.
+                // A reveal between two modules is not a gap for the one above.
                 Some(last) if from - last.1 <= block.reveal.metres() + 5e-4 => last.1 = from + size,
                 _ => spans.push((from, from + size)),
             }

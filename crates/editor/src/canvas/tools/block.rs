@@ -11,17 +11,17 @@ use crate::{Document, Selection, state, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Block, BlockId, Edit};
 
-/// Places a block: of the usual size at a click, of any over a drag.
+/// Places a block: of the default size by a click, of any size by a drag.
 #[derive(Debug, Default)]
 pub(super) struct PlaceBlock {
-    /// Where it would stand at a click; none where it can't.
+    /// What a click would place; `None` if it can't.
     ghost: Option<Block>,
 }
 
-/// The block that a click at a place in plan would set down: on the face there, as large as it has room for.
+/// The block that a click at a point in plan would place: on the face there, as large as fits.
 ///
 /// # Errors
-/// Words for the person where there is none.
+/// A message for the user.
 fn at_place(at: &Frame, plan: DVec2) -> Result<Block, &'static str> {
     let (job, layout) = (at.document.job(), &at.document.plan().layout);
     let Some((face, plane)) = hit::face(&at.stage.space, layout, plan) else {

@@ -1,4 +1,4 @@
-//! An outline that is being drawn: corners so far, and where the next one is meant to be.
+//! An outline being drawn: its corners so far, and the next one as aimed.
 
 use crate::canvas::snap::{self, Guide, Scene};
 use crate::state::Shaped;
@@ -6,55 +6,55 @@ use crate::text;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Units, signed_area};
 use chalkcourse_job::Resolved;
 
-/// How the pointer is meant.
+/// How to interpret the pointer.
 #[derive(Clone, Copy, Debug, Default)]
 pub(crate) struct Aim {
-    /// Past all snaps.
+    /// Without snapping.
     pub(crate) free: bool,
-    /// At right angles to the side before, and where it can be to the first.
+    /// At right angles to the previous side, and to the first one where possible.
     pub(crate) square: bool,
 }
 
-/// A step that was taken back.
+/// An undone step.
 #[derive(Clone, Debug, PartialEq)]
 enum Gone {
     Corner(DVec2),
-    /// Length and angle as they were typed.
+    /// Length and angle as typed.
     Typed(String, String),
 }
 
-/// An outline that is being drawn.
+/// An outline being drawn.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Draft {
-    /// What the corners make.
+    /// The shape that the corners define.
     pub(crate) shaped: Shaped,
-    /// The way that the first side of a rectangle runs, in plan; none for east.
+    /// Direction of the first side of a rectangle, in plan; `None` for east.
     along: Option<DVec2>,
     /// Corners so far, in plan.
     pub(crate) corners: Vec<DVec2>,
-    /// What was taken back, the last one first to come again.
+    /// Undone steps, for redo.
     gone: Vec<Gone>,
-    /// Where the next corner would be.
+    /// The next corner as aimed.
     pub(crate) next: Option<DVec2>,
-    /// Where one points.
+    /// The pointer position.
     pointer: Option<DVec2>,
-    /// Keys have moved it since the last corner.
+    /// Whether keys have aimed since the last corner.
     pub(crate) by_keys: bool,
-    /// The length to the next corner as typed; of a rectangle both lengths.
+    /// The length to the next corner as typed; for a rectangle both lengths.
     pub(crate) typed: String,
-    /// The angle to the side before as typed, degrees; of the first side its bearing.
+    /// The angle to the previous side as typed, degrees; for the first side its bearing.
     pub(crate) angle: String,
-    /// What is wrong with what was typed or drawn.
+    /// The error for what was typed or drawn.
     pub(crate) wrong: String,
 }
 
 impl Draft {
-    /// One of a shape, along the house that is there.
+    /// A draft of a shape, aligned with the existing house.
     pub(crate) fn of(shaped: Shaped, job: &Resolved) -> Self {
         Self { shaped, along: way_of_house(job), ..Self::default() }
     }
 
-    /// Looks where the pointer means the next corner to be.
+    /// Aims the next corner with the pointer.
     pub(crate) fn aim(&mut self, scene: Scene, pointer: DVec2, how: Aim) -> Vec<Guide> {
         let (next, guides) = self.aimed(scene, pointer, how);
         (self.next, self.pointer) = (Some(next), Some(pointer));
@@ -98,8 +98,8 @@ impl Draft {
         snap::point(scene, pointer, &anchors, &self.corners, &[])
     }
 
-    /// The next corner at a right angle to the side before, or straight on; where it comes near, such that the side to the first
-    /// corner is square to the first side.
+    /// The next corner at a right angle to the previous side, or straight on; nearby positions snap so that the closing
+    /// side is perpendicular to the first side.
     fn squared(&self, pointer: DVec2, reach: f64) -> Option<(DVec2, Vec<Guide>)> {
         let &last = self.corners.last()?;
         let before = match self.corners.as_slice() {
@@ -126,8 +126,8 @@ impl Draft {
         Some((foot, guides))
     }
 
-    /// The way of the next side by the typed angle: of the first side a bearing, of each other the angle to the side before, on
-    /// the side where one points. None where none was typed.
+    /// Direction of the next side by the typed angle: for the first side a bearing, for others the angle to the
+    /// previous side, on the side of the pointer. `None` if no angle was typed.
     fn typed_way(&self, pointer: DVec2) -> Option<DVec2> {
         let angle = read_angle(&self.angle).filter(|angle| angle.is_finite())?;
         match self.corners.as_slice() {
@@ -142,12 +142,12 @@ impl Draft {
         }
     }
 
-    /// The way that the first side of a rectangle runs.
+    /// Direction of the first side of a rectangle.
     fn along(&self) -> DVec2 {
         self.along.unwrap_or(DVec2::X)
     }
 
-    /// Corners of what would be there if the next one were set where it was aimed at: of a shape all of it.
+    /// The corners including the one aimed at: for a shape all of its corners.
     pub(crate) fn shown(&self) -> Vec<DVec2> {
         let mut corners = self.corners.clone();
         corners.extend(self.next);
@@ -162,7 +162,7 @@ impl Draft {
             && self.next == self.corners.first().copied()
     }
 
-    /// Sets the next corner where it was aimed at. True when that closes the outline.
+    /// Sets the next corner where it is aimed. Returns true if that closes the outline.
     pub(crate) fn set(&mut self) -> bool {
         self.wrong.clear();
         if self.closes() {
@@ -183,8 +183,8 @@ impl Draft {
         self.angle.clear();
     }
 
-    /// Sets the next corner as typed: at a length toward where it was aimed at, or such that a shape has the typed size. True
-    /// when that closes the outline.
+    /// Sets the next corner as typed: at a length in the aimed direction, or so that a shape has the typed size.
+    /// Returns true if that closes the outline.
     pub(crate) fn set_typed(&mut self, units: Units) -> bool {
         let wrong = |words: &str| words.to_owned();
         if self.shaped != Shaped::Corners {
@@ -226,13 +226,13 @@ impl Draft {
         false
     }
 
-    /// Takes the last corner back.
+    /// Removes the last corner.
     pub(crate) fn back(&mut self) {
         self.gone.extend(self.corners.pop().map(Gone::Corner));
         self.wrong.clear();
     }
 
-    /// Takes one step back: what is typed, or else the last corner.
+    /// Undoes one step: clears what is typed, or else removes the last corner.
     pub(crate) fn step_back(&mut self) {
         if self.typed.is_empty() && self.angle.is_empty() {
             self.back();
@@ -243,7 +243,7 @@ impl Draft {
         self.wrong.clear();
     }
 
-    /// Does the step again that was taken back last. False where there is none.
+    /// Redoes the last undone step. Returns false if there is none.
     pub(crate) fn again(&mut self) -> bool {
         match self.gone.pop() {
             Some(Gone::Corner(corner)) => self.corners.push(corner),
@@ -253,10 +253,10 @@ impl Draft {
         true
     }
 
-    /// The outline that the corners make.
+    /// The outline defined by the corners.
     ///
     /// # Errors
-    /// Words for the person where they make none.
+    /// A message for the user if they define none.
     pub(crate) fn outline(&self) -> Result<Vec<DVec2>, String> {
         let corners = match self.shaped {
             Shaped::Corners => self.corners.clone(),
@@ -275,7 +275,7 @@ impl Draft {
     }
 }
 
-/// An angle as typed: "90", "90°", "22.5 deg"; degrees.
+/// Parses an angle: "90", "90°", "22.5 deg"; degrees.
 fn read_angle(typed: &str) -> Option<f64> {
     typed
         .trim()
@@ -286,14 +286,14 @@ fn read_angle(typed: &str) -> Option<f64> {
         .filter(|a: &f64| a.is_finite())
 }
 
-/// The way that the house stands: along the longest side of what was drawn first. None without a roof.
+/// The orientation of the house: along the longest side of what was drawn first. `None` without a roof.
 fn way_of_house(job: &Resolved) -> Option<DVec2> {
     let outline =
         job.parts.first().map(|part| &part.outline).or(job.faces.first().map(|face| &face.outline))?;
     let longest =
         outline.sides().map(|(_, _, a, b)| b - a).max_by(|a, b| a.length().total_cmp(&b.length()))?;
     let way = longest.try_normalize()?;
-    // Toward the right of the screen, so that the first of two lengths is the one across it.
+    // Pointing to the right of the screen, so that the first of two lengths is the horizontal one.
     Some([way, way.perp(), -way, -way.perp()].into_iter().fold(way, |a, b| if b.x > a.x { b } else { a }))
 }
 
@@ -307,7 +307,7 @@ mod tests {
     }
 
     #[test]
-    fn what_makes_no_face_is_told() {
+    fn an_outline_without_a_face_is_reported() {
         assert!(draft(&[(0.0, 0.0), (1.0, 0.0)]).outline().is_err());
         assert!(draft(&[(0.0, 0.0), (1.0, 0.0), (2.0, 0.0)]).outline().is_err());
     }

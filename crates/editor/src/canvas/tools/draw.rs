@@ -12,7 +12,7 @@ use crate::{Document, state, text, theme};
 use chalkcourse_geometry::{DVec2, Length};
 use egui::{Color32, Key, Modifiers, PointerButton, Pos2, Shape, Stroke, Ui};
 
-/// Draws an outline: corner by corner, or a rectangle, an L or a T by few.
+/// Draws an outline: corner by corner, or a rectangle, an L or a T by a few points.
 #[derive(Debug, Default)]
 pub(super) struct DrawFace {
     draft: Option<Draft>,
@@ -23,8 +23,8 @@ impl DrawFace {
         self.draft.as_ref().map_or(0, |draft| draft.corners.len())
     }
 
-    /// Enter sets the first corner where one aims, else in the middle of the view, and each other one where the keys aim; otherwise
-    /// it closes the outline. Whether it is to be closed.
+    /// Enter sets the first corner where aimed, or in the middle of the view, and later ones where the keys aim;
+    /// otherwise it closes the outline. Returns whether to close it.
     fn set_by_key(&mut self, at: &Frame) -> bool {
         let Some(draft) = self.draft.as_mut().filter(|draft| draft.corners.is_empty() || draft.by_keys)
         else {
@@ -36,21 +36,21 @@ impl DrawFace {
         draft.set()
     }
 
-    /// Makes what was drawn, or says why there is none yet.
+    /// Applies what was drawn, or shows why it can't be.
     fn close(&mut self, document: &Document, state: &State, actions: &mut Actions) {
         let Some(draft) = &mut self.draft else { return };
         match drawn(draft, document, state) {
             Ok(done) => {
                 actions.push(Action::EditAndSelect(done.label, done.edit, done.selection));
                 actions.push(Action::Use(state::Tool::Select));
-                // The first face shows where the roof is: bring it into view.
+                // The first face determines where the roof is: bring it into view.
                 if document.job().faces.is_empty() {
                     actions.push(Action::Fit);
                 }
             }
             Err(refused) => {
                 actions.push(Action::Trouble(refused.at));
-                // The last corner of a shape is to be set anew.
+                // The last corner of the shape has to be set again.
                 if draft.shaped.is_whole(draft.corners.len()) {
                     draft.back();
                 }
@@ -68,9 +68,9 @@ impl Tool for DrawFace {
             self.draft = Some(Draft::of(shaped, job));
         }
         let Some(draft) = &mut self.draft else { return };
-        // Keys aim in whole steps, which no snap may swallow.
+        // Keys aim in whole steps, which snapping must not swallow.
         let how = Aim { free: at.free() || at.stage.by_keys, square: at.shift() && !at.stage.by_keys };
-        // Pressed and pulled open: a rectangle from where the button went down.
+        // Dragging opens a rectangle from where the button went down.
         if let Some(origin) = at.drag_from()
             && draft.corners.is_empty()
         {
@@ -84,13 +84,13 @@ impl Tool for DrawFace {
         if let Some(pointer) = at.stage.pointer {
             let typing = !draft.typed.trim().is_empty();
             let aimed = draft.aim(at.scene(), pointer, how);
-            // A typed length wants the direction alone.
+            // With a typed length only the direction matters.
             drag.guides = if typing { Vec::new() } else { aimed };
         } else {
             drag.guides.clear();
         }
         let pulled = response.drag_stopped_by(PointerButton::Primary) && !draft.corners.is_empty();
-        // Enter and the space bar press it too where it has the keyboard: what they do is said by the keys.
+        // Enter and the space bar also count as clicks on a focused widget, but are handled as keys.
         if (response.clicked_by(PointerButton::Primary) || pulled) && draft.set() {
             self.close(at.document, at.state, actions);
         }
@@ -176,7 +176,7 @@ impl Tool for DrawFace {
     }
 }
 
-/// The outline so far, and the side to where the next corner would be.
+/// The outline so far, and the side to the next corner as aimed.
 fn paint(brush: &Brush, document: &Document, draft: &Draft) {
     let p = brush.palette;
     let units = document.job().units;
@@ -188,7 +188,7 @@ fn paint(brush: &Brush, document: &Document, draft: &Draft) {
     };
     let shown = draft.shown();
     if !shown.is_empty() {
-        // A shape: all of it as it would be, each side with its length.
+        // A shape is drawn completely, each side with its length.
         for (&a, &b) in shown.iter().zip(shown.iter().cycle().skip(1)) {
             let (from, to) = (brush.space.screen_from_plan(a), brush.space.screen_from_plan(b));
             brush.styled(from, to, p.accent, (1.6, &[7.0], &[4.0]));

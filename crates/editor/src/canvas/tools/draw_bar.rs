@@ -9,17 +9,17 @@ use crate::{Document, text, theme};
 use chalkcourse_geometry::Units;
 use egui::{Button, Key, Modifiers, RichText, TextEdit, Ui};
 
-/// What the strip asks for.
+/// What the strip requests.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum After {
     GoOn,
-    /// Make what was drawn.
+    /// Apply what was drawn.
     Close,
-    /// Take the last corner back.
+    /// Remove the last corner.
     TakeBack,
 }
 
-/// A face, a hole or a penetration: chosen before the first corner, shown until the last.
+/// Chooses between face, hole and penetration before the first corner; shown until the last.
 pub(super) fn outline_for(ui: &mut Ui, state: &State, begun: bool, actions: &mut Actions) {
     for what in OutlineFor::ALL {
         let chosen = state.outline_for == what;
@@ -42,7 +42,7 @@ pub(super) fn outline_for(ui: &mut Ui, state: &State, begun: bool, actions: &mut
     }
 }
 
-/// What there is to choose before the first corner: what the corners make, and what comes of the outline.
+/// Options before the first corner: the shape, and what the outline becomes.
 pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Actions) {
     shapes(ui, state, actions);
     match state.outline_for {
@@ -63,7 +63,7 @@ pub(super) fn choices(ui: &mut Ui, state: &State, units: Units, actions: &mut Ac
     }
 }
 
-/// What the corners make: chosen before the first one.
+/// Chooses the shape before the first corner.
 fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for shaped in Shaped::ALL {
         if ui
@@ -77,7 +77,7 @@ fn shapes(ui: &mut Ui, state: &State, actions: &mut Actions) {
     ui.separator();
 }
 
-/// The fields of the side that is drawn, and what they ask for.
+/// The input fields for the side being drawn, and what they request.
 pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> After {
     let units = document.job().units;
     let by_corners = draft.shaped == Shaped::Corners;
@@ -114,7 +114,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
     if fields.iter().any(egui::Response::changed) {
         draft.wrong.clear();
     }
-    // A key that leaves a field is for that alone.
+    // A key that leaves a field does nothing else.
     let left = fields.iter().any(egui::Response::lost_focus);
     let left_by = |key| left && ui.input_mut(|input| input.consume_key(Modifiers::NONE, key));
     let mut close = false;
@@ -134,7 +134,7 @@ pub(super) fn fields(ui: &mut Ui, document: &Document, draft: &mut Draft) -> Aft
     {
         draft.back();
     }
-    // Whoever draws may type at any time: the field has the keyboard unless something else took it.
+    // The user may type at any time: the field has the focus unless something else took it.
     let drawing = egui::Id::unique(crate::state::DRAWING);
     if !close && !give_up && ui.memory(|m| m.focused().is_none_or(|f| f == drawing)) {
         field.request_focus();

@@ -1,4 +1,4 @@
-//! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with an outline of its own.
+//! What a drawn outline becomes: a face, a whole roof, a hole in a face, or a penetration with its own outline.
 
 use super::draft::Draft;
 use crate::edits::{
@@ -16,14 +16,14 @@ use chalkcourse_layout::Layout;
 use chalkcourse_plan::part_over;
 use chalkcourse_words::Said;
 
-/// A step that a drawn outline makes.
+/// The step for a drawn outline.
 pub(crate) struct Drawn {
     pub(crate) label: Said,
     pub(crate) edit: Edit,
     pub(crate) selection: Selection,
 }
 
-/// Why an outline makes nothing, and where the trouble is.
+/// Why an outline can't be used, and the location of the error.
 pub(crate) struct Refused {
     pub(crate) words: String,
     pub(crate) at: Option<DVec2>,
@@ -35,10 +35,10 @@ impl From<String> for Refused {
     }
 }
 
-/// The step that the corners of a draft make.
+/// The step for the corners of a draft.
 ///
 /// # Errors
-/// Words for the person where they make none.
+/// A message for the user if they can't be used.
 pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result<Drawn, Refused> {
     let (job, layout) = (document.job(), &document.plan().layout);
     let corners = draft.outline()?;
@@ -62,7 +62,7 @@ pub(crate) fn drawn(draft: &Draft, document: &Document, state: &State) -> Result
     }
 }
 
-/// A part, where a roof can be raised over it.
+/// Adds a part, if its roof can be raised.
 fn raised(label: Said, part: RoofPart) -> Result<Drawn, Refused> {
     if part.kind != PartKind::Chimney
         && let Err(error) = raise(&part.footprint())
@@ -73,7 +73,7 @@ fn raised(label: Said, part: RoofPart) -> Result<Drawn, Refused> {
     Ok(Drawn { label, edit: Edit::PutPart(part), selection })
 }
 
-/// A hole in a face that was drawn; over a raised roof, a courtyard of its part.
+/// A hole in a drawn face; over a raised roof, a courtyard of its part.
 fn hole(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, Refused> {
     let around = layout
         .roof
@@ -94,7 +94,7 @@ fn hole(job: &Resolved, layout: &Layout, corners: Vec<DVec2>) -> Result<Drawn, R
     Ok(Drawn { label, edit: Edit::PutFace(face.with_hole(corners)), selection })
 }
 
-/// A penetration is measured on the deck of the face that its middle lies on; beside all faces, in plan.
+/// A penetration is measured on the deck of the face that contains its centre; outside all faces, in plan.
 fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], state: &State) -> Drawn {
     let middle = middle_of(corners);
     let home = layout.roof.faces.iter().find(|face| face.sound && face.plan.contains(middle));
@@ -107,7 +107,7 @@ fn penetration(job: &Resolved, layout: &Layout, corners: &[DVec2], state: &State
     Drawn { label, edit: Edit::PutPenetration(penetration), selection }
 }
 
-/// The middle of the bounds, which a person can measure to.
+/// The centre of the bounds, which can be measured on site.
 fn middle_of(corners: &[DVec2]) -> DVec2 {
     Polygon::new(corners.to_vec()).bounds().map_or(DVec2::ZERO, |bounds| bounds.centre())
 }

@@ -1,5 +1,5 @@
-//! The tools of the drawing. Each is a type of its own that gets pointer and keys, gives actions, and says what is painted over
-//! the roof and what to do next; the rest of the drawing knows the trait alone.
+//! The tools of the drawing. Each is a type that handles pointer and keys, emits actions, and provides its overlay and
+//! hint; the rest of the drawing only knows the trait.
 
 mod block;
 mod circuit;
@@ -25,18 +25,18 @@ use crate::{Document, edits, state};
 use chalkcourse_geometry::DVec2;
 use egui::{CursorIcon, Key, PointerButton, Ui};
 
-/// What a tool is handed in a frame.
+/// Input for a tool in a frame.
 pub(super) struct Frame<'a> {
     pub(super) ui: &'a Ui,
     pub(super) stage: &'a Stage,
     pub(super) document: &'a Document,
     pub(super) state: &'a State,
-    /// What is under the pointer; nothing while something is dragged.
+    /// What is under the pointer; `Hit::Nothing` during a drag.
     pub(super) hit: Hit,
 }
 
 impl<'a> Frame<'a> {
-    /// Ctrl or Alt passes all snaps.
+    /// Ctrl or Alt disables snapping.
     pub(super) fn free(&self) -> bool {
         self.ui.input(|input| input.modifiers.command || input.modifiers.alt)
     }
@@ -54,18 +54,19 @@ impl<'a> Frame<'a> {
         }
     }
 
-    /// Where on the screen a drag began in this frame; none where it moves the view.
+    /// Where on the screen a drag started in this frame; `None` if it moves the view.
     fn drag_from(&self) -> Option<egui::Pos2> {
         let began = self.stage.response.drag_started_by(PointerButton::Primary) && !super::pan_key(self.ui);
         self.ui.input(|input| input.pointer.press_origin()).filter(|_| began)
     }
 
-    /// Where something is to be placed: at a click; by Enter in the middle of the face that is held or shown, else of the first.
+    /// Where to place something: at a click; by Enter in the middle of the selected or shown face, or else of the
+    /// first.
     fn place(&self) -> Option<DVec2> {
         self.stage.pointer.filter(|_| self.stage.response.clicked()).or_else(|| self.place_by_key())
     }
 
-    /// The middle of what is seen, in plan.
+    /// The middle of the visible area, in plan.
     fn middle(&self) -> DVec2 {
         cross::middle(self.document, self.state)
     }
@@ -84,7 +85,7 @@ impl<'a> Frame<'a> {
         Some(face.plane.to_plan(face.bounds.centre()))
     }
 
-    /// What is at a place of the screen.
+    /// What is at a point of the screen.
     pub(super) fn hit_at(&self, pos: egui::Pos2) -> Hit {
         let (job, layout) = (self.document.job(), &self.document.plan().layout);
         hit::at(&self.stage.space, job, layout, self.state.selection, pos)
@@ -93,26 +94,26 @@ impl<'a> Frame<'a> {
 
 /// A tool of the drawing.
 pub(super) trait Tool: std::fmt::Debug {
-    /// What the pointer does on the drawing; a drag that begins is put into `drag`.
+    /// Handles the pointer on the drawing; a drag that starts is put into `drag`.
     fn pointer(&mut self, at: &Frame, drag: &mut Drag, actions: &mut Actions);
 
-    /// A drag of its own went on to a place in plan.
+    /// The tool's own drag moved to a point in plan.
     fn dragged(&mut self, _gesture: &Gesture, _to: DVec2) {}
 
-    /// A drag of its own ended.
+    /// The tool's own drag ended.
     fn dropped(&mut self, _gesture: Gesture, _at: &Frame, actions: &mut Actions) {
         actions.push(Action::Commit);
     }
 
-    /// What it has done so far, where the arrow keys aim it. None for a tool that they don't.
+    /// State for aiming by arrow keys; `None` if the tool can't be aimed by them.
     fn aimed(&self) -> Option<Aimed> {
         None
     }
 
-    /// Keys that it alone knows, while the drawing has the keyboard.
+    /// Handles keys of the tool while the drawing has the focus.
     fn keys(&mut self, _at: &Frame, _actions: &mut Actions) {}
 
-    /// What the arrow keys move, by so much on the screen: what is held, unless it has something of its own.
+    /// The action for a displacement by arrow keys on the screen: by default moves the selection.
     fn nudged(&self, at: &Frame, by: DVec2) -> Option<Action> {
         let (document, state) = (at.document, at.state);
         match state.group.is_empty() {
@@ -121,25 +122,25 @@ pub(super) trait Tool: std::fmt::Debug {
         }
     }
 
-    /// Takes back what Esc takes back before it puts the tool away. False where that is nothing.
+    /// Undoes what Esc undoes before it leaves the tool. Returns false if there is nothing.
     fn take_back(&mut self) -> bool {
         false
     }
 
-    /// Whether what it takes back is a step of its own: then undo takes that back first, also while a field is typed in.
+    /// Whether that is an undo step: then undo applies to it first, also while a text field is edited.
     fn has_steps(&self) -> bool {
         false
     }
 
-    /// Does again the step that was taken back last. False where there is none.
+    /// Redoes the last undone step. Returns false if there is none.
     fn step_again(&mut self) -> bool {
         false
     }
 
-    /// Drops what is half done.
+    /// Drops unfinished work.
     fn let_go(&mut self) {}
 
-    /// The pointer over something, while nothing is dragged.
+    /// The cursor over an object, outside of drags.
     fn cursor(&self, _over: Hit) -> CursorIcon {
         CursorIcon::Crosshair
     }
@@ -149,13 +150,13 @@ pub(super) trait Tool: std::fmt::Debug {
         1
     }
 
-    /// A row of the strip, from 0: what can be typed or chosen.
+    /// A row of the strip, from 0: its inputs and options.
     fn bar(&mut self, _row: u8, _ui: &mut Ui, _document: &Document, _state: &State, _actions: &mut Actions) {}
 
-    /// What to do next.
+    /// A hint on what to do next.
     fn hint(&self, document: &Document, state: &State) -> &'static str;
 
-    /// What is half done, over the roof.
+    /// Paints unfinished work over the roof.
     fn paint(&self, _brush: &Brush, _document: &Document, _state: &State) {}
 
     /// Where the next point would be set, in plan.
@@ -164,7 +165,7 @@ pub(super) trait Tool: std::fmt::Debug {
     }
 }
 
-/// All tools, each with what is half done with it.
+/// All tools, each with its unfinished work.
 #[derive(Debug, Default)]
 pub(super) struct Tools {
     select: select::Select,
@@ -207,7 +208,7 @@ impl Tools {
         }
     }
 
-    /// Drops what is half done with any of them.
+    /// Drops the unfinished work of all tools.
     pub(super) fn let_go(&mut self) {
         let Self { select, draw, penetration, block, paste, tape, picture, circuit, junction_box } = self;
         let all: [&mut dyn Tool; 9] =
@@ -224,7 +225,7 @@ impl Tools {
     }
 }
 
-/// Kinds of what comes through the roof, to choose from.
+/// Chooses the kind of penetration.
 fn kinds(ui: &mut Ui, state: &State, actions: &mut Actions) {
     for kind in chalkcourse_job::PenetrationKind::ALL {
         if ui.add(egui::Button::selectable(state.kind() == kind, crate::text::kind(kind))).clicked() {

@@ -10,11 +10,11 @@ use crate::{Document, edits, state, text};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::Pieces;
 
-/// Sets down what was copied.
+/// Places what was copied.
 #[derive(Debug, Default)]
 pub(super) struct Paste {
     pieces: Pieces,
-    /// Where they would stand at a click; none where they can't.
+    /// What a click would place; `None` if it can't.
     ghost: Option<Stand>,
 }
 
@@ -23,14 +23,14 @@ impl Paste {
         *self = Self { pieces, ghost: None };
     }
 
-    /// Where a click at a place in plan would set the pieces down.
+    /// The placement of the pieces for a click at a point in plan.
     fn at_place(&self, at: &Frame, plan: DVec2) -> Option<Stand> {
         let (job, layout) = (at.document.job(), &at.document.plan().layout);
         let mut stand = standing(job, layout, &self.pieces, plan)?;
-        // What is copied by itself snaps as if it were dragged.
+        // A single object snaps as if it were dragged.
         if let ([block], []) = (stand.blocks.as_mut_slice(), stand.penetrations.as_slice()) {
             let (scene, was) = (at.scene(), block.clone());
-            // Nothing of the job has its number: it must not be taken for the block that it was copied from.
+            // Give it an unused id, so that it is not mistaken for the block that it was copied from.
             block.id = chalkcourse_job::BlockId(job.next_id);
             snapped(scene, block, at.free());
             if !keep_on_face(job, layout, block) {

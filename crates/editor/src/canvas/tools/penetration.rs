@@ -10,10 +10,10 @@ use crate::{Document, Selection, state, text};
 use chalkcourse_job::{Edit, Penetration};
 use egui::Ui;
 
-/// Marks what comes through the roof.
+/// Places penetrations.
 #[derive(Debug, Default)]
 pub(super) struct PlacePenetration {
-    /// Where one would come at a click.
+    /// What a click would place.
     ghost: Option<Penetration>,
 }
 

@@ -11,17 +11,17 @@ use chalkcourse_job::{Edit, Underlay};
 use chalkcourse_words::Say;
 use egui::{Button, Pos2, Shape, Stroke, Ui};
 
-/// Moves, turns, scales and crops the picture under the plan.
+/// Moves, rotates, scales and crops the picture under the plan.
 #[derive(Debug, Default)]
 pub(super) struct Picture {
     mode: PictureMode,
-    /// Two points of a line whose length or direction is known, in plan.
+    /// Two points of a line with known length or direction, in plan.
     points: Vec<DVec2>,
     wrong: String,
 }
 
 impl Picture {
-    /// What the pointer does with the picture from here on.
+    /// Sets how the pointer edits the picture.
     pub(super) fn handle(&mut self, mode: PictureMode) {
         *self = Self { mode, ..Self::default() };
     }
@@ -98,7 +98,7 @@ impl Tool for Picture {
         }
     }
 
-    /// The frame of the picture, its middle, and the line that was clicked.
+    /// The frame of the picture, its centre, and the clicked line.
     fn paint(&self, brush: &Brush, document: &Document, state: &State) {
         let Some(underlay) = &document.job().underlay else { return };
         let p = brush.palette;
@@ -120,7 +120,7 @@ impl Tool for Picture {
     }
 }
 
-/// Two points were clicked: how long their line is, or that it should run square.
+/// Inputs for the clicked line: its length, or making it run square.
 fn line(
     ui: &mut Ui,
     underlay: &Underlay,

@@ -8,7 +8,7 @@ use crate::{Document, Selection, edits, state, text};
 use chalkcourse_job::Edit;
 use egui::CursorIcon;
 
-/// Holds, drags, switches.
+/// Selects, drags, switches modules.
 #[derive(Debug, Default)]
 pub(super) struct Select;
 
@@ -56,7 +56,7 @@ impl Tool for Select {
             if drag.gesture.is_some() {
                 let selection = match hit {
                     Hit::Module { block, .. } => Selection::Block(block),
-                    // A part that is dragged by one of its faces is held all the while.
+                    // A part dragged by one of its faces stays selected.
                     Hit::Face(_) if matches!(state.selection, Selection::Part(..)) => state.selection,
                     hit => hit.selection(state.selection),
                 };

@@ -11,12 +11,12 @@ use crate::{Document, state, text};
 use chalkcourse_geometry::{DVec2, Length};
 use egui::{Key, Modifiers, PointerButton, Rect};
 
-/// Measures from one place to another: in plan, and on the slope where both are on one face.
+/// Measures between two points: in plan, and on the slope if both are on one face.
 #[derive(Debug, Default)]
 pub(super) struct Tape {
-    /// In plan.
+    /// The measured line, in plan.
     laid: Option<(DVec2, DVec2)>,
-    /// Where it was begun by a key; it follows the keys until the next Enter.
+    /// The start of a measurement by keyboard; the other end follows the keys until the next Enter.
     begun: Option<DVec2>,
 }
 

@@ -1,4 +1,4 @@
-//! An ell: its ridge runs into the roof of the house, whatever depth it was drawn to.
+//! An ell: its ridge runs into the roof of the house, whatever depth it was drawn with.
 
 use super::lean::{away, to_house};
 use super::{slope_at, ways_out};
@@ -8,24 +8,24 @@ use chalkcourse_job::{PartKind, PartSide, Resolved, RoofPart};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs};
 
-/// A side drawn this near to the house's wall touches it, metres.
+/// A side drawn within this distance of the house's wall touches it, metres.
 const TOUCHES: f64 = 0.3;
-/// How far apart places are looked at along the middle of an ell, metres.
+/// Sampling distance along the middle of an ell, metres.
 const STEP: f64 = 0.05;
 
 /// Where an ell meets the house.
 struct Meeting {
-    /// The side that lies in the house, and the one away from it.
+    /// The side inside the house, and the opposite one.
     back: SideRef,
     front: SideRef,
-    /// A unit vector into the house.
+    /// Unit vector into the house.
     into: DVec2,
-    /// Where the middle of the ell comes through the house's wall, in plan.
+    /// Where the middle of the ell crosses the house's wall, in plan.
     at: DVec2,
 }
 
-/// Runs an ell into the house: its end in the house is none to be seen, its ridge goes on to where it dies into the slope, and no
-/// farther than the ridge of the house. Left as it is where it meets no house or no slope that falls toward it.
+/// Extends an ell into the house: its end there is hidden, its ridge continues to where it meets the slope, but not
+/// beyond the ridge of the house. Unchanged if it meets no house, or no slope that falls towards it.
 pub(super) fn run_into(part: &mut RoofPart, job: &Resolved, layout: &Layout, how: &RaiseAs) {
     let Some(meeting) = meeting(part, job) else { return };
     let Meeting { back, front, into, at } = meeting;
@@ -43,7 +43,7 @@ pub(super) fn run_into(part: &mut RoofPart, job: &Resolved, layout: &Layout, how
         }
     }
     let Some((a, b)) = part.wall_line(back) else { return };
-    // A little inside the wall, where the house has its roof and nothing that leans on it.
+    // A little inside the wall, where there is the roof of the house and nothing that leans on it.
     let Some((plane, top)) = slope_at(layout, at + into * STEP * 2.0) else { return };
     if plane.downslope.unit().dot(into) > -0.7 || plane.pitch.slope() <= 0.0 {
         return;
@@ -55,7 +55,7 @@ pub(super) fn run_into(part: &mut RoofPart, job: &Resolved, layout: &Layout, how
     reach(part, back, into * goes_on);
 }
 
-/// The ends of a side moved where both sides beside it run that way, so that it stays as long as it is.
+/// Moves the ends of a side if both adjacent sides run in that direction, so that it keeps its length.
 fn reach(part: &mut RoofPart, side: SideRef, by: DVec2) {
     let corners = &part.outline.outer;
     let count = corners.len();
@@ -75,7 +75,7 @@ fn reach(part: &mut RoofPart, side: SideRef, by: DVec2) {
     }
 }
 
-/// Where an ell meets the house that it is nearest to.
+/// Where an ell meets the nearest house.
 fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
     let roofed = job
         .parts
@@ -84,7 +84,8 @@ fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
     let house = roofed.min_by(|a, b| away(a, part).total_cmp(&away(b, part)))?;
     let outs = ways_out(part);
     let inside = |p: DVec2| house.outline.contains(p);
-    // The end in the house lies in it or at its wall, and looks into it; of several the one across from an end that lies outside.
+    // The end in the house is inside it or at its wall, and faces into it; among several the one opposite an end that
+    // is outside.
     let far = |front: &(SideRef, DVec2, DVec2)| to_house(house, front.1);
     let ends = outs.iter().filter(|(_, middle, out)| {
         to_house(house, *middle) <= TOUCHES && inside(*middle + *out * (TOUCHES + STEP)) || inside(*middle)
@@ -102,7 +103,7 @@ fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
     let middle = |far: f64| front.1 + (across - into * across.dot(into)) + into * far;
     let steps = (depth / STEP).clamp(0.0, 10_000.0) as usize;
     let first = (0..=steps).map(|step| step as f64 * STEP).find(|&far| inside(middle(far)))?;
-    // The wall lies within the last step.
+    // Locate the wall within the last step by bisection.
     let (mut outside, mut within) = (first - STEP, first);
     for _ in 0..40 {
         let half = (outside + within) / 2.0;
@@ -130,7 +131,7 @@ mod tests {
         Polygon::new(vec![at(x.0, y.0), at(x.1, y.0), at(x.1, y.1), at(x.0, y.1)])
     }
 
-    /// A house of 48 by 30 ft, 6:12, its ridge along the long side 15 ft up from the south wall.
+    /// A house of 48 by 30 ft, 6:12, with its ridge along the long side, 15 ft from the south wall.
     fn with_ell(ends: Ends, ell: (f64, f64), deep: f64, turned: f64) -> (Resolved, Layout) {
         let how = RaiseAs { ends, ..usual_roof() };
         let job = sample::empty();
@@ -147,8 +148,8 @@ mod tests {
         layout.roof.lines().iter().filter(|line| line.kind == kind).count()
     }
 
-    /// By hand: an ell 16 ft wide of the same pitch and eaves has its ridge 8 ft / 2 over the eaves and dies into the slope 8 ft
-    /// in, with a valley on either side; wherever its end was drawn, and whichever way the house stands.
+    /// By hand: an ell 16 ft wide with the same pitch and eaves has its ridge 8 ft / 2 above the eaves and meets the
+    /// slope 8 ft in, with a valley on either side; wherever its end was drawn, and however the house is oriented.
     #[test]
     fn the_ridge_runs_into_the_slope_from_any_depth() {
         for turned in [0.0, 0.5, 2.0] {
@@ -175,7 +176,7 @@ mod tests {
         }
     }
 
-    /// As wide as the house is deep, its ridge meets that of the house; wider still, it goes no farther.
+    /// If it is as wide as the house is deep, its ridge meets that of the house; if wider, it goes no farther.
     #[test]
     fn no_ell_goes_beyond_the_ridge() {
         for (wide, goes) in [(30.0, 15.0), (40.0, 15.0)] {
@@ -186,7 +187,7 @@ mod tests {
     }
 
     #[test]
-    fn what_meets_no_slope_stays_as_drawn() {
+    fn an_ell_that_meets_no_slope_stays_as_drawn() {
         let how = usual_roof();
         let job = sample::empty();
         let house = part_over(&job, &rectangle((0.0, 48.0), (0.0, 30.0), 0.0), &how);
@@ -194,7 +195,7 @@ mod tests {
         let drawn = rectangle((60.0, 80.0), (0.0, 12.0), 0.0);
         let apart = new_part(&job, &Layout::of(&job), PartPreset::Ell, &drawn, &how);
         assert_eq!(apart.outline, drawn);
-        // Against the gable wall there is no slope to die into: it ends at the wall.
+        // Against the gable wall there is no slope to run into: it ends at the wall.
         let drawn = rectangle((48.0, 60.0), (5.0, 25.0), 0.0);
         let aside = new_part(&job, &Layout::of(&job), PartPreset::Ell, &drawn, &how);
         assert_eq!(aside.outline, drawn);

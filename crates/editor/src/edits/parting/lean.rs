@@ -5,27 +5,28 @@ use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch};
 use chalkcourse_job::{PartSide, Resolved, RoofPart};
 
-/// The pitch of either (common practice, no source).
+/// Rise in 12 of either (common practice, no source).
 const RISE: f64 = 3.0;
-/// A porch's eave under that of the house, feet (common practice, no source).
+/// A porch's eave below that of the house, feet (common practice, no source).
 const PORCH_BELOW: f64 = 1.0;
-/// The top of a lean-to under the eave of the house, feet: room for its flashing under the soffit (common practice, no source).
+/// The top of a lean-to below the eave of the house, feet: space for its flashing under the soffit (common practice, no
+/// source).
 const LEAN_TO_BELOW: f64 = 1.0;
 
-/// How high a part that leans on the house stands.
+/// The height of a part that leans on the house.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Leaning {
-    /// Its eave stands under that of the house, and it dies into its roof.
+    /// Its eave is below that of the house, and it runs into its roof.
     IntoRoof,
-    /// Its top stands under the eave of the house.
+    /// Its top is below the eave of the house.
     OnWall,
 }
 
-/// One slope away from the house, with open ends. Left as it is where there is no house.
+/// Gives the part one slope away from the house, with open ends. Unchanged if there is no house.
 pub(super) fn lean_on(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
     let Some(house) = job.parts.iter().min_by(|a, b| away(a, part).total_cmp(&away(b, part))) else { return };
     let outs = ways_out(part);
-    // The side that lies nearest to the house.
+    // The side nearest to the house.
     let Some(&(wall, ..)) = outs.iter().min_by(|a, b| to_house(house, a.1).total_cmp(&to_house(house, b.1)))
     else {
         return;
@@ -55,18 +56,18 @@ pub(super) fn lean_on(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
     }
 }
 
-/// How far a part reaches from a side, metres, whose way out is given.
+/// The depth of a part from a side with the given outward direction, metres.
 fn deep(part: &RoofPart, wall: SideRef, out: DVec2) -> f64 {
     let Some((a, _)) = part.wall_line(wall) else { return 0.0 };
     part.outline.outer.iter().map(|p| (a - *p).dot(out)).fold(0.0, f64::max)
 }
 
-/// How far a place is from the house in plan, metres; 0 in it.
+/// Distance of a point from the house in plan, metres; 0 inside it.
 pub(super) fn to_house(house: &RoofPart, p: DVec2) -> f64 {
     if house.outline.contains(p) { 0.0 } else { house.outline.distance_to_border(p) }
 }
 
-/// How far the middle of a part is from the house, metres.
+/// Distance of the centre of a part from the house, metres.
 pub(super) fn away(house: &RoofPart, part: &RoofPart) -> f64 {
     let middle = part.outline.bounds().map_or(DVec2::ZERO, |bounds| bounds.centre());
     to_house(house, middle)

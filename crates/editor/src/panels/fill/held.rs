@@ -1,4 +1,4 @@
-//! What holds a fill back: each line lights its place on the roof, and a press selects it.
+//! What limits a fill: each line highlights its place on the roof, and a click selects it.
 
 use crate::action::{Action, Actions};
 use crate::state::Pointed;
@@ -70,8 +70,8 @@ struct Row {
     moved: bool,
 }
 
-/// A card whose place lights up while it is pointed at; with a button for a move that wins. Two cards may say the same, of two
-/// rakes: their places in the list tell them apart.
+/// A card that highlights its place while the pointer is on it; with a button for a move that gains modules. Two cards
+/// may have the same text, as for two rakes: their indices make them distinct.
 fn line(ui: &mut Ui, place: usize, words: &str, name: &str, move_help: Option<&str>) -> Row {
     let p = theme::of(ui);
     let frame = Frame::new()
@@ -103,7 +103,7 @@ fn line(ui: &mut Ui, place: usize, words: &str, name: &str, move_help: Option<&s
     Row { pointed: under || on_button || response.has_focus(), pressed: clicked || entered, moved }
 }
 
-/// What a line speaks of, to be held.
+/// The object that a line is about, as a selection.
 fn selection_of(document: &Document, face: FaceId, what: What) -> Selection {
     let edges = document.plan().layout.face(face).map_or(&[][..], |(_, on)| &on.edges);
     match what.against {
@@ -117,7 +117,7 @@ fn selection_of(document: &Document, face: FaceId, what: What) -> Selection {
     }
 }
 
-/// The move of a penetration that wins, as a step.
+/// The move of a penetration that gains modules, as a step.
 fn moved(document: &Document, face: FaceId, win: &Win) -> Option<Action> {
     let penetration = document.job().penetration(win.penetration)?;
     let (_, on) = document.plan().layout.face(face)?;

@@ -1,14 +1,14 @@
-//! Where panes stand at first, how much room each needs, and how a split gives it.
+//! The initial arrangement of panes, the size that each needs, and how a split provides it.
 
 use super::{Container, LinearDir, Pane, Rect, Tile, TileId, Tiles, Tree, Vec2};
 use egui_tiles::Linear;
 
-/// What the drawing keeps when something opens beside it, points.
+/// What the drawing keeps when a pane opens beside it, points.
 const DRAWING_KEEPS: f32 = 260.0;
-/// From this width on, the house stands at the right of the drawing, else under it.
+/// From this width on, the house is to the right of the drawing, otherwise below it.
 const SIDE_BY_SIDE: f32 = 700.0;
 
-/// The drawing with the house, and at its right a column of tabs with all that is read and typed.
+/// The initial arrangement: the drawing with the house, and to its right a column of tabs with all other panes.
 pub(super) fn first() -> Tree<Pane> {
     let mut tiles = Tiles::default();
     let drawing = tiles.insert_pane(Pane::Drawing);
@@ -29,7 +29,7 @@ pub(super) fn first() -> Tree<Pane> {
     Tree::new(egui::Id::unique("desk"), root, tiles)
 }
 
-/// Whether each pane can be reached once, and nothing else.
+/// Whether each pane is in the tree exactly once, and nothing else.
 pub(super) fn is_whole(tree: &Tree<Pane>) -> bool {
     let mut found = Vec::new();
     let mut ahead: Vec<TileId> = tree.root().into_iter().collect();
@@ -41,7 +41,7 @@ pub(super) fn is_whole(tree: &Tree<Pane>) -> bool {
             Some(Tile::Container(container)) => ahead.extend(container.children()),
             None => return false,
         }
-        // A container that holds itself would be walked for ever.
+        // A container that contains itself would loop forever.
         if steps > tree.tiles.len() {
             return false;
         }
@@ -50,7 +50,7 @@ pub(super) fn is_whole(tree: &Tree<Pane>) -> bool {
     found == Pane::ALL && tree.tiles.len() == steps
 }
 
-/// How wide a pane stands beside the drawing at first, points.
+/// The initial width of a pane beside the drawing, points.
 fn wanted(pane: Pane, room: Vec2) -> f32 {
     match pane {
         Pane::Drawing | Pane::House => room.x / 2.0,
@@ -61,7 +61,7 @@ fn wanted(pane: Pane, room: Vec2) -> f32 {
     }
 }
 
-/// How large the own window of a pane is at first, points.
+/// The initial size of a pane's own window, points.
 pub(super) fn own_size(pane: Pane) -> [f32; 2] {
     match pane {
         Pane::Drawing | Pane::House | Pane::Order => [860.0, 640.0],
@@ -69,7 +69,7 @@ pub(super) fn own_size(pane: Pane) -> [f32; 2] {
     }
 }
 
-/// The split that parts a pane from the drawing, and its child with the pane in it.
+/// The split between a pane and the drawing, and its child with the pane.
 fn parting(tree: &Tree<Pane>, pane: Pane) -> Option<(TileId, TileId)> {
     let above = |from: TileId| std::iter::successors(Some(from), |id| tree.tiles.parent_of(*id));
     let of_drawing: Vec<TileId> = above(tree.tiles.find_pane(&Pane::Drawing)?).collect();
@@ -83,7 +83,7 @@ fn parting(tree: &Tree<Pane>, pane: Pane) -> Option<(TileId, TileId)> {
     None
 }
 
-/// The width of a pane's place, or its height where it stands over or under the drawing.
+/// The width of a pane's place, or its height if it is above or below the drawing.
 pub(super) fn size(tree: &Tree<Pane>, pane: Pane) -> Option<f32> {
     let (split, child) = parting(tree, pane)?;
     let Some(Container::Linear(linear)) = tree.tiles.get_container(split) else { return None };
@@ -95,7 +95,8 @@ fn along(dir: LinearDir, size: Vec2) -> f32 {
     if dir == LinearDir::Horizontal { size.x } else { size.y }
 }
 
-/// Puts the house at the right of the drawing where that is wide, else under it; only where both are alone in their split.
+/// Puts the house to the right of the drawing if that is wide, otherwise below it; only if both are alone in their
+/// split.
 pub(super) fn turn_beside_house(tree: &mut Tree<Pane>, room: Vec2) {
     let Some((split, _)) = parting(tree, Pane::House) else { return };
     if tree.root() == Some(split) {
@@ -107,7 +108,7 @@ pub(super) fn turn_beside_house(tree: &mut Tree<Pane>, room: Vec2) {
     }
 }
 
-/// Gives a pane's place at least what it had last, or what it needs.
+/// Gives a pane's place at least its last size, or what it needs.
 pub(super) fn make_room(tree: &mut Tree<Pane>, pane: Pane, kept: Option<f32>, room: Vec2) {
     let Some((split, child)) = parting(tree, pane) else { return };
     let visible = |id: &TileId| tree.is_visible_in_layout(*id);

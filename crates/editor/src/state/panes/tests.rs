@@ -1,6 +1,6 @@
 use super::*;
 
-/// What is drawn, without a screen: rects are laid out as the view would.
+/// Lays out the panes as the view would, without drawing.
 fn drawn(desk: &mut PaneTree, room: Vec2) {
     struct Plain;
     impl egui_tiles::Behavior<Pane> for Plain {
@@ -61,7 +61,7 @@ fn the_drawing_is_alone_at_first_and_never_closes() {
 }
 
 #[test]
-fn the_order_opens_beside_the_drawing_and_both_have_room() {
+fn the_order_opens_beside_the_drawing_and_both_fit() {
     let desk = opened(&[Pane::Order], SMALL);
     let (drawing, order) = (width(&desk, Pane::Drawing), width(&desk, Pane::Order));
     assert!(drawing >= 255.0 && order >= 540.0 && drawing + order < 849.0, "{drawing} and {order}");
@@ -70,7 +70,7 @@ fn the_order_opens_beside_the_drawing_and_both_have_room() {
 }
 
 #[test]
-fn the_house_stands_at_the_right_where_that_is_wide_else_below() {
+fn the_house_is_on_the_right_if_wide_else_below() {
     let desk = opened(&[Pane::House], SMALL);
     assert!((width(&desk, Pane::House) - width(&desk, Pane::Drawing)).abs() < 4.0);
     let both = opened(&[Pane::Order, Pane::House], SMALL);
@@ -79,7 +79,7 @@ fn the_house_stands_at_the_right_where_that_is_wide_else_below() {
 }
 
 #[test]
-fn a_pane_that_needs_more_widens_the_column_and_one_that_needs_less_leaves_it() {
+fn a_pane_widens_the_column_only_if_it_needs_more() {
     let desk = opened(&[Pane::History, Pane::Order], SMALL);
     assert!(width(&desk, Pane::Order) > 540.0, "{}", width(&desk, Pane::Order));
     let desk = opened(&[Pane::Order, Pane::History], SMALL);
@@ -87,7 +87,7 @@ fn a_pane_that_needs_more_widens_the_column_and_one_that_needs_less_leaves_it() 
 }
 
 #[test]
-fn a_width_that_a_person_chose_is_there_again() {
+fn a_chosen_width_is_restored() {
     let mut desk = opened(&[Pane::Coursing], Vec2::new(1200.0, 700.0));
     let (split, child) = {
         let tree = desk.tree.as_ref().unwrap();
@@ -114,7 +114,7 @@ fn a_width_that_a_person_chose_is_there_again() {
 }
 
 #[test]
-fn a_key_opens_brings_to_the_front_and_closes() {
+fn a_key_opens_raises_and_closes_a_pane() {
     let mut desk = opened(&[Pane::Order, Pane::Coursing], SMALL);
     assert!(desk.is_in_front(Pane::Coursing) && !desk.is_in_front(Pane::Order));
     desk.change(Change::OpenOrClose(Pane::Order));
@@ -124,7 +124,7 @@ fn a_key_opens_brings_to_the_front_and_closes() {
 }
 
 #[test]
-fn the_keyboard_goes_round_and_back_to_the_drawing() {
+fn keyboard_focus_cycles_back_to_the_drawing() {
     let mut desk = opened(&[Pane::Order, Pane::Coursing], SMALL);
     assert_eq!(desk.keys(), Pane::Order, "courses don't take it");
     desk.change(Change::NextKeys { back: false });
@@ -139,7 +139,7 @@ fn the_keyboard_goes_round_and_back_to_the_drawing() {
 }
 
 #[test]
-fn a_window_of_its_own_is_closed_opened_again_and_taken_back() {
+fn an_own_window_is_closed_reopened_and_docked() {
     let mut desk = opened(&[Pane::Order], SMALL);
     desk.change(Change::OwnWindow(Pane::Order));
     assert!(desk.is_open(Pane::Order) && !desk.has_others());
@@ -153,7 +153,7 @@ fn a_window_of_its_own_is_closed_opened_again_and_taken_back() {
 }
 
 #[test]
-fn what_is_asked_while_panes_are_drawn_is_done_after() {
+fn pane_changes_during_drawing_are_deferred() {
     let mut desk = opened(&[], SMALL);
     let tree = desk.lift();
     desk.change(Change::Open(Pane::Order));
@@ -162,16 +162,17 @@ fn what_is_asked_while_panes_are_drawn_is_done_after() {
     assert!(desk.is_open(Pane::Order));
 }
 
-/// A window of its own opens where it was last, and is asked to be there once: one that a person moves is left alone.
+/// A separate window opens at its last position, which is requested only once: a window moved by the user is left
+/// alone.
 #[test]
-fn an_own_window_comes_back_to_its_place() {
+fn an_own_window_reopens_at_its_position() {
     let mut desk = PaneTree::default();
     desk.change(Change::OwnWindowAt(Pane::Order, Pos2::new(900.0, 50.0)));
     let at = |desk: &mut PaneTree| desk.own_windows().first().map(|window| window.at);
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])));
     desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), Some(Pos2::new(400.0, 300.0)));
     assert_eq!(at(&mut desk), Some(Some([900.0, 50.0])), "it is moved while it is open");
-    // A system that does not tell takes nothing away.
+    // A system that does not report positions loses nothing.
     desk.keep_window(Pane::Order, Vec2::new(700.0, 500.0), None);
     desk.change(Change::Close(Pane::Order));
     assert_eq!(at(&mut desk), None);
@@ -181,7 +182,7 @@ fn an_own_window_comes_back_to_its_place() {
     let mut again = PaneTree::kept(Some(serde_json::from_str(&text).unwrap()));
     let window = again.own_windows()[0];
     assert_eq!((window.size, window.at), ([700.0, 500.0], Some([400.0, 300.0])));
-    // One from before places were kept.
+    // Settings from before positions were stored.
     let older = text.replace(",\"at\":[400.0,300.0]", "");
     assert_ne!(older, text);
     let mut older = PaneTree::kept(Some(serde_json::from_str(&older).unwrap()));
@@ -189,7 +190,7 @@ fn an_own_window_comes_back_to_its_place() {
 }
 
 #[test]
-fn what_was_kept_comes_back_and_what_is_broken_does_not() {
+fn stored_panes_are_restored_and_broken_ones_are_not() {
     let mut desk = opened(&[Pane::Order, Pane::House], SMALL);
     desk.change(Change::OwnWindow(Pane::House));
     let text = serde_json::to_string(&desk).unwrap();
@@ -197,7 +198,7 @@ fn what_was_kept_comes_back_and_what_is_broken_does_not() {
     drawn(&mut again, SMALL);
     assert!(again.is_in_front(Pane::Order) && again.is_out(Pane::House) && again.is_open(Pane::House));
     assert!((width(&again, Pane::Order) - width(&desk, Pane::Order)).abs() < 2.0);
-    // A pane that is gone from the tree would never be seen again.
+    // A pane missing from the tree would never be shown again.
     let mut torn = desk.clone();
     let tile = torn.tile(Pane::Coursing).unwrap();
     torn.tree.as_mut().unwrap().remove_recursively(tile);

@@ -1,5 +1,5 @@
-//! Filling faces in the background: the window goes on while it is worked out and improved, and what was found is listed while
-//! it holds.
+//! Filling faces in the background: the window stays responsive during the fill and its improvement, and the result is
+//! listed while it is valid.
 
 use super::{News, Work};
 use chalkcourse_job::{FaceId, Orientation, Resolved};
@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 use std::time::Instant;
 
-/// A way of laying, as it is chosen in a list; what it needs besides is kept beside it.
+/// A fill mode as chosen in a list; its parameters are stored beside it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Laying {
     #[default]
@@ -35,34 +35,34 @@ impl Laying {
     ];
 }
 
-/// How faces are filled.
+/// How to fill faces.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct How {
     pub(crate) mode: Mode,
-    /// How modules are to lie; as the kit allows where nobody said.
+    /// Orientation of the modules; `None` for any that the kit allows.
     lie: Option<Orientation>,
 }
 
 impl How {
-    /// The job as it is to be filled.
+    /// The job to fill.
     fn asked_of(self, job: &Arc<Resolved>) -> Result<Arc<Resolved>, FillError> {
         self.lie.map_or_else(|| Ok(Arc::clone(job)), |way| lying(job, way).map(Arc::new))
     }
 }
 
-/// How faces are to be filled.
+/// Settings of a fill.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Asked {
     pub(crate) laying: Laying,
-    /// How modules are to lie; as the kit allows where nobody said.
+    /// Orientation of the modules; `None` for any that the kit allows.
     pub(crate) lie: Option<Orientation>,
-    /// Blocks at most, in whole blocks.
+    /// Most blocks, for whole blocks.
     pub(crate) most: u32,
-    /// What a module is worth.
+    /// The worth of a module.
     pub(crate) worth: Worth,
-    /// A number of modules, and what they should be like.
+    /// A number of modules, and how to arrange them.
     pub(crate) target: Target,
-    /// The faces that a person ticked.
+    /// The faces ticked by the user.
     pub(crate) faces: BTreeSet<FaceId>,
 }
 
@@ -80,7 +80,7 @@ impl Default for Asked {
 }
 
 impl Asked {
-    /// What was chosen.
+    /// The chosen settings.
     fn how(&self) -> How {
         let mode = match self.laying {
             Laying::SlidingRows => Mode::SlidingRows,
@@ -97,29 +97,29 @@ impl Asked {
 
 type Found = Result<Vec<Fill>, FillError>;
 
-/// How faces are filled, what is being filled, and what came out.
+/// Settings, progress and results of fills.
 #[derive(Debug, Default)]
 pub(crate) struct Filling {
     pub(crate) asked: Asked,
-    /// What went wrong, or why an answer was dropped.
+    /// The error, or why a result was dropped.
     pub(crate) said: String,
     running: Option<Running>,
     shown: Option<Shown>,
 }
 
-/// A fill that is worked out. It stops when it is dropped.
+/// A fill in progress. It stops when dropped.
 #[derive(Debug)]
 struct Running {
     job: Arc<Resolved>,
     faces: Vec<FaceId>,
     how: How,
     since: Instant,
-    /// The best so far.
+    /// The best result so far.
     best: Vec<Fill>,
     work: Work<Found>,
 }
 
-/// An answer, the job that it stands in, and the search for what holds it back.
+/// A result, the job that contains it, and the search for what limits it.
 #[derive(Debug)]
 struct Shown {
     job: Arc<Resolved>,
@@ -127,20 +127,20 @@ struct Shown {
     asking: Option<Work<Vec<Option<HeldBack>>>>,
 }
 
-/// What came of a fill.
+/// The outcome of a fill.
 pub(crate) struct Answer {
-    /// The job that it is for.
+    /// The job that was filled.
     pub(crate) job: Arc<Resolved>,
     /// How it was filled.
     pub(crate) how: How,
-    /// Whether a person asked for the best so far.
+    /// Whether the user asked for the best result so far.
     pub(crate) stopped: bool,
-    /// What was found; `None` where the work broke off.
+    /// The result; `None` if the work failed.
     pub(crate) fills: Option<Found>,
 }
 
 impl Filling {
-    /// Begins to fill faces of a job; what was running is given up.
+    /// Starts to fill faces of a job; a fill in progress is dropped.
     pub(crate) fn start(&mut self, ctx: &egui::Context, job: Arc<Resolved>, faces: Vec<FaceId>) {
         let how = self.asked.how();
         let (on, filled) = (Arc::clone(&job), faces.clone());
@@ -151,24 +151,24 @@ impl Filling {
         self.running = Some(Running { job, faces, how, since: Instant::now(), best: Vec::new(), work });
     }
 
-    /// Asks for the best that was found so far.
+    /// Asks for the best result so far.
     pub(crate) fn stop(&self) {
         if let Some(running) = &self.running {
             running.work.stop();
         }
     }
 
-    /// The faces that are being filled, and for how many seconds.
+    /// The faces being filled, and for how many seconds.
     pub(crate) fn running(&self) -> Option<(&[FaceId], f64)> {
         self.running.as_ref().map(|running| (running.faces.as_slice(), running.since.elapsed().as_secs_f64()))
     }
 
-    /// The best so far of what is being filled.
+    /// The best result so far of the fill in progress.
     pub(crate) fn best_so_far(&self) -> &[Fill] {
         self.running.as_ref().map_or(&[], |running| &running.best)
     }
 
-    /// The answer, once, when it has come.
+    /// The outcome, once, when it is available.
     pub(crate) fn answer(&mut self) -> Option<Answer> {
         let running = self.running.as_mut()?;
         let fills = match running.work.news() {
@@ -184,7 +184,7 @@ impl Filling {
         Some(Answer { job, how, stopped: work.stopped(), fills })
     }
 
-    /// Lists what stands in a job now, and begins to look for what holds it back.
+    /// Lists the fills of a job, and starts to search what limits them.
     pub(crate) fn list(&mut self, ctx: &egui::Context, job: Arc<Resolved>, fills: Vec<Fill>, how: How) {
         self.said.clear();
         let (on, asked) = (Arc::clone(&job), fills.clone());
@@ -200,7 +200,7 @@ impl Filling {
         self.shown = Some(Shown { job, fills, asking: Some(asking) });
     }
 
-    /// Takes up what was found of what holds the fills back.
+    /// Receives what was found to limit the fills.
     pub(crate) fn hear(&mut self) {
         let Some(shown) = &mut self.shown else { return };
         let (held, done) = match shown.asking.as_ref().map_or(News::None, Work::news) {
@@ -217,24 +217,24 @@ impl Filling {
         }
     }
 
-    /// Whether what holds the fills back is still looked for.
+    /// Whether the search for what limits the fills is in progress.
     pub(crate) fn is_asking(&self) -> bool {
         self.shown.as_ref().is_some_and(|shown| shown.asking.is_some())
     }
 
-    /// Ends the search for what holds the fills back with what is there.
+    /// Ends the search for what limits the fills with what was found.
     pub(crate) fn stop_asking(&self) {
         if let Some(asking) = self.shown.as_ref().and_then(|shown| shown.asking.as_ref()) {
             asking.stop();
         }
     }
 
-    /// What is listed.
+    /// The listed fills.
     pub(crate) fn fills(&self) -> &[Fill] {
         self.shown.as_ref().map_or(&[], |shown| &shown.fills)
     }
 
-    /// Takes the list away where the job is no longer the one that it speaks of.
+    /// Removes the list if the job is no longer the one that it is about.
     pub(crate) fn keep_in_step(&mut self, job: &Arc<Resolved>) {
         self.asked.faces.retain(|id| job.face(*id).is_some());
         let Some(shown) = &mut self.shown else { return };
@@ -246,7 +246,7 @@ impl Filling {
     }
 }
 
-/// Whether two jobs are alike in all that a fill depends on.
+/// Whether two jobs are equal in everything that a fill depends on.
 pub(crate) fn same_roof(one: &Arc<Resolved>, two: &Arc<Resolved>) -> bool {
     let alike = |one: &Resolved, two: &Resolved| {
         one.faces == two.faces

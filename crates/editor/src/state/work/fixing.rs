@@ -1,5 +1,5 @@
-//! What clears a finding, worked out in the background once a person looks at it, and remembered as long as the job stays as it
-//! is. Nothing is worked out while something is dragged.
+//! Fixes of findings, searched in the background when the user looks at a finding, and cached as long as the job is
+//! unchanged. Not during a drag.
 
 use super::{News, Work};
 use crate::state::Document;
@@ -8,21 +8,21 @@ use chalkcourse_plan::{Fixes, fixes};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// What was found, and what is being looked for.
+/// Fixes found, and the search in progress.
 #[derive(Debug, Default)]
 pub(crate) struct Fixing {
-    /// The job that it is all about.
+    /// The job that they are for.
     job: Option<Arc<Resolved>>,
     found: BTreeMap<FindingKey, Fixes>,
     running: Option<(FindingKey, Work<Fixes>)>,
-    /// The findings that are looked at in this frame, the one under the pointer first.
+    /// The findings looked at in this frame, the one under the pointer first.
     looked_at: Vec<FindingKey>,
-    /// The finding that was pressed last: it is looked at wherever the pointer goes.
+    /// The last clicked finding, which counts as looked at wherever the pointer is.
     opened: Option<FindingKey>,
 }
 
 impl Fixing {
-    /// Says that a person looks at a finding in this frame; `now` where the pointer or the focus is on it.
+    /// Records that a finding is looked at in this frame; `now` if it has the pointer or the focus.
     pub(crate) fn look_at(&mut self, key: &FindingKey, now: bool) {
         if now {
             self.looked_at.insert(0, key.clone());
@@ -31,7 +31,7 @@ impl Fixing {
         }
     }
 
-    /// Keeps a finding looked at until another one is pressed.
+    /// Keeps a finding looked at until another one is clicked.
     pub(crate) fn open(&mut self, key: &FindingKey) {
         self.opened = Some(key.clone());
     }
@@ -40,13 +40,13 @@ impl Fixing {
         self.opened.as_ref() == Some(key)
     }
 
-    /// What was found for a finding of a job.
+    /// Fixes found for a finding of a job.
     pub(crate) fn of(&self, job: &Arc<Resolved>, key: &FindingKey) -> Option<&Fixes> {
         let is_of = self.job.as_ref().is_some_and(|of| Arc::ptr_eq(of, job));
         self.found.get(key).filter(|_| is_of)
     }
 
-    /// Whether it is worked out now.
+    /// Whether they are being searched.
     pub(crate) fn is_looking_for(&self, key: &FindingKey) -> bool {
         self.running.as_ref().is_some_and(|(running, _)| running == key)
     }
@@ -55,7 +55,7 @@ impl Fixing {
         self.running.is_some()
     }
 
-    /// Once a frame: takes up what came, forgets what was of another job, and begins with the next that is looked at.
+    /// Once per frame: receives results, drops those for another job, and starts with the next finding looked at.
     pub(crate) fn go_on(&mut self, ctx: &egui::Context, document: &Document) {
         let looked_at = std::mem::take(&mut self.looked_at);
         if document.history().in_gesture() {
@@ -89,7 +89,7 @@ impl Fixing {
                 ctx.request_repaint();
             }
             Some(_) => {}
-            // No one looks any more.
+            // Nobody looks at it any more.
             None => self.running = None,
         }
     }

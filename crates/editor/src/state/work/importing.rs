@@ -1,4 +1,4 @@
-//! Reading a file or folder of buildings in the background: the window goes on meanwhile.
+//! Reading a file or folder of buildings in the background.
 
 use chalkcourse_exchange::{House, ImportError, Listing, find, list_until};
 use chalkcourse_words::{speak, spoken};
@@ -7,23 +7,23 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-/// Buildings to choose from, and the one that is chosen.
+/// Buildings to choose from, and the chosen one.
 #[derive(Debug)]
 pub(crate) struct Importing {
-    /// Where they come from.
+    /// The file or folder.
     pub(crate) path: PathBuf,
-    /// What is there, once it was read.
+    /// Its contents, once read.
     pub(crate) listing: Option<Listing>,
-    /// Why nothing could be read, or the last one not be taken.
+    /// Why nothing could be read, or the last one not be imported.
     pub(crate) wrong: String,
-    /// Words that a building's name or id must hold to be shown.
+    /// Text that a building's name or id must contain to be shown.
     pub(crate) search: String,
-    /// Index of the building that is chosen.
+    /// Index of the chosen building.
     pub(crate) chosen: Option<usize>,
     running: Option<Running>,
 }
 
-/// What a thread is asked for, and its answer. It stops when it is dropped.
+/// A thread in progress, and its result. It stops when dropped.
 #[derive(Debug)]
 struct Running {
     stop: Arc<AtomicBool>,
@@ -44,7 +44,7 @@ enum Read {
 }
 
 impl Importing {
-    /// Begins to list what is in a file or folder.
+    /// Starts to list the contents of a file or folder.
     pub(crate) fn start(ctx: &egui::Context, path: &Path) -> Self {
         let mut importing = Self {
             path: path.to_owned(),
@@ -59,7 +59,7 @@ impl Importing {
         importing
     }
 
-    /// Begins to read the building that is chosen, whole.
+    /// Starts to read the whole chosen building.
     pub(crate) fn take(&mut self, ctx: &egui::Context) {
         let chosen = self.chosen.and_then(|index| self.listing.as_ref()?.buildings.get(index));
         let Some((file, id)) = chosen.map(|entry| (entry.file.clone(), entry.id.clone())) else { return };
@@ -74,19 +74,19 @@ impl Importing {
         let language = spoken();
         std::thread::spawn(move || {
             speak(language);
-            // no one listens where the window was closed
+            // Nobody is listening if the window was closed.
             let _ = send.send(read(&stopped));
             ctx.request_repaint();
         });
         self.running = Some(Running { stop, answer });
     }
 
-    /// Whether a thread is at work.
+    /// Whether a thread is working.
     pub(crate) fn is_reading(&self) -> bool {
         self.running.is_some()
     }
 
-    /// Takes in what was read. The building, once it was asked for and is there.
+    /// Receives what was read; returns the building, once it was requested and is available.
     pub(crate) fn answer(&mut self) -> Option<House> {
         let read = match self.running.as_ref()?.answer.try_recv() {
             Ok(read) => read,
@@ -112,7 +112,7 @@ impl Importing {
         None
     }
 
-    /// The buildings whose name or id holds what is searched for.
+    /// The buildings whose name or id matches the search.
     pub(crate) fn found(&self) -> Vec<usize> {
         let wanted = self.search.trim().to_lowercase();
         let buildings = self.listing.as_ref().map_or(&[][..], |listing| &listing.buildings);
@@ -121,7 +121,7 @@ impl Importing {
     }
 }
 
-/// Whether a path is of buildings to import and not of a job: by its name alone.
+/// Whether a path is for buildings rather than a job, by its name.
 pub(crate) fn is_of_buildings(path: &Path) -> bool {
     let name = path.file_name().map(|name| name.to_string_lossy().to_lowercase()).unwrap_or_default();
     [".geojson", ".city.json", ".jsonl"].iter().any(|end| name.ends_with(end)) || path.is_dir()

@@ -4,7 +4,7 @@ use chalkcourse_plan::{Slide, slide_clear};
 use chalkcourse_words as words;
 use std::sync::Arc;
 
-/// A search for the least move that clears a block, on a thread of its own.
+/// A background search for the shortest move that clears a block.
 #[derive(Debug)]
 pub(crate) struct MakingRoom {
     job: Arc<Resolved>,
@@ -13,14 +13,14 @@ pub(crate) struct MakingRoom {
 }
 
 impl MakingRoom {
-    /// Begins to search.
+    /// Starts the search.
     pub(crate) fn begin(ctx: &egui::Context, job: Arc<Resolved>, block: BlockId) -> Self {
         let asked = Arc::clone(&job);
         let work = Work::begin(ctx, move |stop, _| slide_clear(&asked, block, stop));
         Self { job, block, work }
     }
 
-    /// The block that room is made for.
+    /// The block to make room for.
     pub(crate) fn block(&self) -> BlockId {
         self.block
     }
@@ -30,7 +30,7 @@ impl MakingRoom {
         self.work.stop();
     }
 
-    /// Once it has ended: the job that it was for, its block, and the move, or words on why there is no answer.
+    /// After it has ended: its job, its block, and the move, or a message on why there is no result.
     #[expect(clippy::type_complexity, reason = "taken apart at once, in one place")]
     pub(crate) fn answer(&self) -> Option<(Arc<Resolved>, BlockId, Result<Option<Slide>, &'static str>)> {
         let found = match self.work.news() {

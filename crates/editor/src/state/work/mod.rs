@@ -1,4 +1,4 @@
-//! Work on a thread of its own: the window goes on while it is done, and it can be stopped.
+//! Background work on a separate thread, which can be stopped.
 
 mod filling;
 mod fixing;
@@ -19,30 +19,30 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-/// What a thread has to say.
+/// A message of the thread.
 #[derive(Debug)]
 enum Told<T> {
     SoFar(T),
     Done(T),
 }
 
-/// Work that is going on. It stops when it is dropped.
+/// Work in progress. It stops when dropped.
 #[derive(Debug)]
 pub(crate) struct Work<T> {
     stop: Arc<AtomicBool>,
     told: Receiver<Told<T>>,
 }
 
-/// What came of work since it was asked last.
+/// News since the last call.
 #[derive(Debug, PartialEq)]
 pub(crate) enum News<T> {
     /// Nothing new.
     None,
-    /// The best so far; it goes on.
+    /// The best result so far; work continues.
     SoFar(T),
-    /// The answer: it has ended.
+    /// The final result.
     Done(T),
-    /// The thread broke off without an answer.
+    /// The thread ended without a result.
     Broke,
 }
 
@@ -52,7 +52,7 @@ impl<T> Drop for Work<T> {
     }
 }
 
-/// Asks for a frame when a thread ends, in whatever way.
+/// Requests a frame when a thread ends, for whatever reason.
 struct Repaint(egui::Context);
 
 impl Drop for Repaint {
@@ -62,8 +62,7 @@ impl Drop for Repaint {
 }
 
 impl<T: Send + 'static> Work<T> {
-    /// Begins work that asks now and then whether to stop, and may tell what is best so far. A frame is drawn for each thing
-    /// told.
+    /// Starts work that polls whether to stop, and may report the best result so far. A frame is drawn for each report.
     pub(crate) fn begin(
         ctx: &egui::Context,
         work: impl FnOnce(&dyn Fn() -> bool, &mut dyn FnMut(T)) -> T + Send + 'static,
@@ -75,9 +74,9 @@ impl<T: Send + 'static> Work<T> {
         std::thread::spawn(move || {
             speak(language);
             let _repaint = Repaint(ctx.clone());
-            // Gone before that frame is asked for, so that the end can be seen in it.
+            // Dropped before that frame is requested, so that the end is visible in it.
             let send = send;
-            // No one listens where the window was closed or other work was begun.
+            // Nobody is listening if the window was closed or other work was started.
             let tell = |news| {
                 let _ = send.send(news);
                 ctx.request_repaint();
@@ -90,7 +89,7 @@ impl<T: Send + 'static> Work<T> {
 }
 
 impl<T> Work<T> {
-    /// Asks for the best that was found so far.
+    /// Asks for the best result so far.
     pub(crate) fn stop(&self) {
         self.stop.store(true, Ordering::Relaxed);
     }
@@ -100,7 +99,7 @@ impl<T> Work<T> {
         self.stop.load(Ordering::Relaxed)
     }
 
-    /// The latest news; what was told before that is old.
+    /// The latest news; earlier ones are dropped.
     pub(crate) fn news(&self) -> News<T> {
         let mut news = News::None;
         loop {
@@ -131,7 +130,7 @@ mod tests {
     }
 
     #[test]
-    fn the_best_so_far_comes_while_it_works_and_stop_ends_it() {
+    fn work_reports_progress_and_can_be_stopped() {
         let work = Work::begin(&egui::Context::default(), |stop, tell| {
             tell(1);
             while !stop() {
@@ -146,7 +145,7 @@ mod tests {
     }
 
     #[test]
-    fn a_thread_that_breaks_is_told() {
+    fn a_failed_thread_is_reported() {
         let work: Work<u8> = Work::begin(&egui::Context::default(), |_, _| panic!("on purpose"));
         assert_eq!(wait(&work, |news| *news != News::None), News::Broke);
     }

@@ -7,7 +7,7 @@ use egui::{ColorImage, Context, TextureHandle, TextureOptions};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-/// A larger picture is drawn smaller: every screen takes a texture of this side.
+/// A larger picture is scaled down: all systems support textures of this size.
 const MOST_TEXTURE: u32 = 4096;
 
 /// A picture that was read.
@@ -17,15 +17,15 @@ struct Read {
     image: ColorImage,
 }
 
-/// What there is of the picture now.
+/// The state of the picture.
 #[derive(Default)]
 enum State {
     /// The job has none.
     #[default]
     None,
-    /// It is read and decoded.
+    /// It is being read and decoded.
     Reading(Receiver<Result<Read, String>>),
-    /// It is there.
+    /// It is available.
     Ready { texture: TextureHandle, sha256: String, pixels: [u32; 2] },
     /// It can't be shown, for this reason.
     Wrong(String),
@@ -42,29 +42,29 @@ impl std::fmt::Debug for State {
     }
 }
 
-/// The picture under the plan as it is on the desk.
+/// The picture under the plan.
 #[derive(Debug, Default)]
 pub(crate) struct Pictures {
     path: PathBuf,
     state: State,
-    /// A person asked for this one: it is laid once it is read.
+    /// Whether the user requested it: then it is placed once it is read.
     wanted: bool,
 }
 
-/// A picture that a person asked for, once it is read.
+/// A picture requested by the user, once it is read.
 pub(crate) struct Wanted {
     pub(crate) path: PathBuf,
     pub(crate) found: Result<(String, [u32; 2]), String>,
 }
 
 impl Pictures {
-    /// Reads a picture that a person asks for.
+    /// Reads a picture requested by the user.
     pub(crate) fn ask(&mut self, ctx: &Context, path: &Path) {
         self.read(ctx, path.to_owned());
         self.wanted = true;
     }
 
-    /// Reads what the job has, where that is not what is here.
+    /// Reads the picture of the job, if it is not the current one.
     pub(crate) fn keep_in_step(&mut self, ctx: &Context, underlay: Option<&Underlay>) {
         if self.wanted {
             return;
@@ -91,7 +91,7 @@ impl Pictures {
         let language = spoken();
         let reading = std::thread::Builder::new().name("picture".to_owned()).spawn(move || {
             speak(language);
-            // Nobody listens where the window was closed or another picture was asked for.
+            // Nobody is listening if the window was closed or another picture was requested.
             let _ = send.send(read(&from));
             ctx.request_repaint();
         });
@@ -102,7 +102,7 @@ impl Pictures {
         };
     }
 
-    /// Takes what was read. Something, once, where a person asked for it.
+    /// Receives what was read; returns it, once, if the user requested it.
     pub(crate) fn answer(&mut self, ctx: &Context) -> Option<Wanted> {
         let State::Reading(answer) = &self.state else { return None };
         let read = match answer.try_recv() {
@@ -131,7 +131,7 @@ impl Pictures {
         wanted.then(|| Wanted { path: self.path.clone(), found })
     }
 
-    /// The texture to draw, where it is there and has the shape that the job knows.
+    /// The texture to draw, if it is available and has the size recorded in the job.
     pub(crate) fn texture(&self, underlay: &Underlay) -> Option<&TextureHandle> {
         match &self.state {
             State::Ready { texture, pixels, .. }
@@ -143,7 +143,7 @@ impl Pictures {
         }
     }
 
-    /// What the person must know of the picture: it is missing, can't be read, or is another one by now.
+    /// A problem with the picture: it is missing, can't be read, or has changed.
     pub(crate) fn trouble(&self, underlay: &Underlay) -> Option<String> {
         match &self.state {
             State::Wrong(words) if self.is_of(underlay) => Some(words.clone()),
@@ -157,7 +157,7 @@ impl Pictures {
         }
     }
 
-    /// The picture that is in the file now, where it is not the one that the job knows.
+    /// The picture that is in the file now, if it differs from the one in the job.
     pub(crate) fn changed(&self, underlay: &Underlay) -> Option<Underlay> {
         match &self.state {
             State::Ready { sha256, pixels, .. } if self.is_of(underlay) && *sha256 != underlay.sha256 => {
@@ -177,7 +177,7 @@ impl Pictures {
     }
 }
 
-/// Another picture in the place of one: as wide on the ground, about the same middle.
+/// Replaces a picture by another: with the same width on the ground and the same centre.
 pub(crate) fn replaced(underlay: &Underlay, path: &str, sha256: &str, pixels: [u32; 2]) -> Underlay {
     let wide = underlay.size().x;
     Underlay {
@@ -189,7 +189,7 @@ pub(crate) fn replaced(underlay: &Underlay, path: &str, sha256: &str, pixels: [u
     }
 }
 
-/// Whether two sizes have one aspect: then one picture lies where the other did.
+/// Whether two sizes have the same aspect ratio: then one picture can replace the other.
 fn same_shape(one: [u32; 2], other: [u32; 2]) -> bool {
     let [a, b, c, d] = [one[0], one[1], other[0], other[1]].map(f64::from);
     (a * d - b * c).abs() <= 0.01 * a * d
@@ -219,7 +219,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn one_aspect_in_two_sizes_is_one_shape() {
+    fn sizes_with_equal_aspect_have_the_same_shape() {
         assert!(same_shape([400, 300], [800, 600]) && same_shape([401, 300], [800, 600]));
         assert!(!same_shape([400, 300], [300, 400]));
     }

@@ -1,4 +1,4 @@
-//! A small picture of a deck as measured beside a square one.
+//! A small picture of a deck as measured over a square one.
 
 use crate::widgets::quiet;
 use crate::{text, theme};
@@ -6,12 +6,12 @@ use chalkcourse_geometry::fit_up::{Deck, Measured};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use egui::{Pos2, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo};
 
-/// What is out of square is drawn so large that the eye can tell it: this part of the shorter side.
+/// Deviations are magnified until visible: to this fraction of the shorter side.
 const TOLD: f64 = 0.08;
-/// And never more than this many times.
+/// Largest magnification.
 const MOST: f64 = 200.0;
 
-/// Draws the deck. Corners stand where they were measured, but for what is out of square, which is drawn larger.
+/// Draws the deck. Corners are where they were measured, with deviations magnified.
 pub(super) fn deck_picture(ui: &mut Ui, measured: &Measured, deck: &Deck) {
     let up = (measured.left + measured.right) / 2.0;
     let wide = (measured.eave + measured.head) / 2.0;

@@ -1,4 +1,5 @@
-//! What a person changed in the order: packages, alternates, lines of one's own or off, waste, and prices in the job's own list.
+//! Manual changes of the order: packages, alternates, added lines, lines left out, waste, and prices in the job's own
+//! list.
 
 use crate::{Document, text};
 use chalkcourse_job::{Edit, PriceList, builtin_prices};
@@ -6,15 +7,16 @@ use chalkcourse_takeoff::{Line, LineState};
 use rust_decimal::Decimal;
 use std::sync::Arc;
 
-/// The order's own decisions, and the price list as it was before it was changed in this job.
+/// The order's manual changes, and the price list before it was changed in this job.
 pub(super) struct ByHand {
-    /// None where the list was not changed, or where nobody knows how it was.
+    /// `None` if the list was not changed, or the original is unknown.
     list: Option<Arc<PriceList>>,
     own_waste: Vec<String>,
 }
 
 impl ByHand {
-    /// The list that the job's own began as: one that was loaded since, the one that it was opened with, the one of the program.
+    /// Finds the list that the job's own is based on: one that was loaded since, the one that it was opened with, or
+    /// the built-in one.
     pub(super) fn of(document: &Document) -> Self {
         let job = document.job();
         let own_waste = job.order.waste.keys().cloned().collect();
@@ -31,7 +33,7 @@ impl ByHand {
         Self { list, own_waste }
     }
 
-    /// The price of a line before a person changed it.
+    /// The price of a line before it was changed manually.
     pub(super) fn price_before(&self, line: &Line) -> Option<Option<Decimal>> {
         let was = self.list.as_ref()?.prices.get(&line.number);
         let was = match &line.alternate {
@@ -44,7 +46,7 @@ impl ByHand {
         (!own && was != line.price).then_some(was)
     }
 
-    /// Whether a person changed anything of a line.
+    /// Whether anything of a line was changed manually.
     pub(super) fn changed(&self, line: &Line) -> bool {
         line.state != LineState::Counted
             || line.alternate.is_some()

@@ -1,4 +1,4 @@
-//! The cells of a line that are typed in: packages, price, waste.
+//! The editable cells of a line: packages, price, waste.
 
 use super::{change, change_prices, parse_packages, set_packages};
 use crate::action::Actions;
@@ -9,7 +9,7 @@ use chalkcourse_takeoff::{Line, LineState};
 use egui::{Align, Ui};
 use rust_decimal::Decimal;
 
-/// What a person changed stands in the accent, and says what it was.
+/// Manual changes are shown in the accent colour, with the original value in the tooltip.
 fn changed<R>(ui: &mut Ui, is: bool, add: impl FnOnce(&mut Ui) -> R) -> R {
     if is {
         let accent = theme::of(ui).accent;
@@ -28,7 +28,7 @@ pub(super) fn packages(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut A
     let shown = line.packages.to_string();
     let typed = changed(ui, by_hand, |ui| {
         fields::cell(ui, &label.now(), &shown, &help, Align::RIGHT, |typed| {
-            // An empty cell is the count again.
+            // Emptying the cell restores the count.
             if typed.trim().is_empty() { Ok(None) } else { parse_packages(typed).map(Some) }
         })
     });
@@ -37,7 +37,7 @@ pub(super) fn packages(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut A
     }
 }
 
-/// `before` is the price from before a person changed it, where that is so; none within where there was no price.
+/// `before` is the price before a manual change, if there was one; its inner `None` means no price.
 pub(super) fn price(
     ui: &mut Ui,
     job: &Resolved,
@@ -45,13 +45,13 @@ pub(super) fn price(
     before: Option<Option<Decimal>>,
     actions: &mut Actions,
 ) {
-    // All decimals that it has: a nail may cost less than a cent.
+    // With all its decimals: a nail may cost less than a cent.
     let shown =
         line.price.map(|price| format!("{price:.*}", price.scale().max(2) as usize)).unwrap_or_default();
     let label = text::price_of(&line.number);
     let alternate = line.alternate.as_ref().map(|(number, _)| number.clone());
     let parse = |typed: &str| match parse_price(typed) {
-        // A list has no part in the place of another without a price.
+        // A list can't have an alternate without a price.
         Ok(None) if alternate.is_some() => Err(text::BAD_PRICE.now().to_owned()),
         done => done,
     };
@@ -85,7 +85,8 @@ pub(super) fn price(
     });
 }
 
-/// The share of waste, in percent: the office's own in the accent, else the kit's, which stays when the cell is emptied.
+/// The share of waste, in percent: the office's own in the accent colour, otherwise the kit's, which is restored by
+/// emptying the cell.
 pub(super) fn waste(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     let number = line.number.as_str();
     if job.order.added.iter().any(|own| own.number == number) {
@@ -102,12 +103,12 @@ pub(super) fn waste(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Acti
     }
 }
 
-/// A share as a percentage with what decimals it has.
+/// A share as a percentage with all its decimals.
 pub(super) fn percent(share: f64) -> String {
     ((share * 1e6).round() / 1e4).to_string()
 }
 
-/// A share of waste as it is typed, in percent; none where the field is empty.
+/// Parses a share of waste in percent; `None` if the field is empty.
 pub(super) fn parse_waste(typed: &str) -> Result<Option<f64>, &'static str> {
     match typed.trim().trim_end_matches('%').trim() {
         "" => Ok(None),
@@ -118,7 +119,7 @@ pub(super) fn parse_waste(typed: &str) -> Result<Option<f64>, &'static str> {
     }
 }
 
-/// The office's own waste of a part, or the kit's again.
+/// Sets the office's own waste of a part, or restores the kit's.
 pub(super) fn set_waste(actions: &mut Actions, job: &Resolved, number: &str, typed: Option<f64>) {
     change(actions, job, text::waste_of(number), |order| match typed {
         Some(share) => {
@@ -129,7 +130,7 @@ pub(super) fn set_waste(actions: &mut Actions, job: &Resolved, number: &str, typ
     });
 }
 
-/// A price as it is typed; none where the cell is empty.
+/// Parses a price; `None` if the cell is empty.
 pub(super) fn parse_price(typed: &str) -> Result<Option<Decimal>, String> {
     let typed = typed.trim();
     if typed.is_empty() {

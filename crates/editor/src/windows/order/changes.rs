@@ -1,4 +1,4 @@
-//! What changed since the order was looked at last, or since a moment that a person pinned.
+//! Changes since the order was last viewed, or since a pinned moment.
 
 use crate::Document;
 use chalkcourse_plan::Plan;
@@ -6,19 +6,19 @@ use chalkcourse_takeoff::{Line, Takeoff};
 use rust_decimal::Decimal;
 use std::sync::Arc;
 
-/// The order that this one is held against while one works.
+/// The earlier order to compare with.
 #[derive(Debug, Default)]
 pub(crate) struct Since {
     base: Option<Arc<Plan>>,
-    /// As it was in the last frame in which it was shown.
+    /// The order in the last frame in which it was shown.
     seen: Option<Arc<Plan>>,
     pub(crate) pinned: bool,
-    /// It was shown in the frame before.
+    /// Whether it was shown in the previous frame.
     looked: bool,
 }
 
 impl Since {
-    /// The order is shown in this frame. A drag that goes on is a change from before it.
+    /// The order is shown in this frame. A drag in progress counts as a change.
     pub(crate) fn look(&mut self, document: &Document) {
         let now = document.plan_before().unwrap_or_else(|| document.plan());
         if !self.looked && !self.pinned {
@@ -31,24 +31,24 @@ impl Since {
         self.looked = true;
     }
 
-    /// It is not shown in this frame.
+    /// The order is not shown in this frame.
     pub(crate) fn look_away(&mut self) {
         self.looked = false;
     }
 
-    /// Changes are counted from now on; until a person unpins, where it is pinned.
+    /// Counts changes from now on; if pinned, until unpinned.
     pub(crate) fn begin(&mut self, document: &Document, pinned: bool) {
         self.base = Some(Arc::clone(document.plan_before().unwrap_or_else(|| document.plan())));
         self.pinned = pinned;
     }
 
-    /// The order before.
+    /// The earlier order.
     pub(crate) fn before(&self) -> Option<&Takeoff> {
         self.base.as_ref().map(|plan| &plan.takeoff)
     }
 }
 
-/// How much more a line is than before: packages, and what is needed.
+/// The increase of a line: in packages, and in what is needed.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(crate) struct More {
     pub(crate) packages: i64,
@@ -61,15 +61,15 @@ impl More {
     }
 }
 
-/// What changed from one order to another.
+/// The changes from one order to another.
 #[derive(Debug, Default)]
 pub(crate) struct Changes<'a> {
     before: Option<&'a Takeoff>,
-    /// Lines that there were and are no more.
+    /// Lines that no longer exist.
     pub(crate) gone: Vec<&'a Line>,
-    /// How many lines changed, came or went.
+    /// How many lines were changed, added or removed.
     pub(crate) count: usize,
-    /// How much more all costs; none where nothing changed.
+    /// The increase of the total cost; `None` if nothing changed.
     pub(crate) total: Option<Decimal>,
 }
 
@@ -89,7 +89,7 @@ impl<'a> Changes<'a> {
         changes
     }
 
-    /// How much more a line is than it was.
+    /// The increase of a line.
     pub(crate) fn of(&self, line: &Line) -> More {
         let Some(before) = self.before else { return More::default() };
         let was = before.lines.iter().find(|other| other.number == line.number);

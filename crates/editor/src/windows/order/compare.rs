@@ -1,4 +1,4 @@
-//! This order beside that of another job, and at the prices of other suppliers.
+//! Comparing the order with another job's, and with the prices of other suppliers.
 
 use crate::action::{Action, Actions};
 use crate::commands::Command;
@@ -11,10 +11,10 @@ use chalkcourse_telling::order::{show_money, show_sum_more};
 use egui::{RichText, ScrollArea, Ui};
 use std::sync::Arc;
 
-/// The order of another job, or of this one as it was.
+/// The order of another job, or an earlier one of this job.
 #[derive(Debug)]
 pub(crate) struct OtherOrder {
-    /// What it is called here.
+    /// Its display name.
     pub(crate) name: String,
     pub(crate) takeoff: Takeoff,
 }

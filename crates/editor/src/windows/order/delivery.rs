@@ -1,4 +1,4 @@
-//! Counting what arrives: package by package, what is damaged, what can start, what to claim.
+//! Counting deliveries: packages, damage, what can start, what to claim.
 
 use super::{change, parse_packages, right};
 use crate::action::{Action, Actions};
@@ -183,7 +183,7 @@ fn of_row(cells: &mut egui_extras::TableRow<'_, '_>, job: &Resolved, row: &Palle
         }
     });
     cells.col(|ui| {
-        // A note needs a count to stand beside.
+        // A note needs a count to go with.
         ui.add_enabled_ui(row.counted.is_some(), |ui| {
             let words = |typed: &str| Ok::<_, String>(typed.trim().to_owned());
             if let Some(note) = fields::cell(ui, &text::note_of(number), &row.note, "", Align::LEFT, words) {

@@ -1,4 +1,4 @@
-//! The line that is held: how it was counted, why it was changed, what else may be taken, and all of a line of one's own.
+//! Details of the open line: how it was counted, why it was changed, alternates, and the fields of an added line.
 
 use super::cells::{parse_waste, percent, set_waste};
 use super::{change, set_packages};
@@ -11,7 +11,7 @@ use chalkcourse_telling::order::{count_words, show_money, state_words};
 use chalkcourse_words::of_data;
 use egui::{RichText, ScrollArea, Ui};
 
-/// Room for it under the table, points: a line of one's own has more to type.
+/// Its height under the table, points: an added line has more fields.
 pub(super) fn high(line: &Line) -> f32 {
     if matches!(line.state, LineState::Added { .. }) { 250.0 } else { 150.0 }
 }
@@ -74,7 +74,7 @@ fn contents(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     }
 }
 
-/// What comes back from a job may be the office's own.
+/// Parts that are returned after a job may be owned by the office.
 fn gear(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     if !job.kit.part(number).is_some_and(|part| part.comes_back) {
         return;
@@ -112,7 +112,7 @@ fn waste(ui: &mut Ui, job: &Resolved, number: &str, actions: &mut Actions) {
     }
 }
 
-/// What the supplier has in its place.
+/// The supplier's alternates.
 fn alternates(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     let Some(price) = job.prices.prices.get(&line.number).filter(|price| !price.alternates.is_empty()) else {
         return;
@@ -140,7 +140,7 @@ fn alternates(ui: &mut Ui, job: &Resolved, line: &Line, actions: &mut Actions) {
     }
 }
 
-/// A line of one's own, every part of it.
+/// The fields of an added line.
 fn added(ui: &mut Ui, job: &Resolved, own: &AddedLine, actions: &mut Actions) {
     let mut set = |how: &dyn Fn(&mut AddedLine)| {
         change(actions, job, text::change_line(&own.number), |order| {

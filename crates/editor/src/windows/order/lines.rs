@@ -1,4 +1,4 @@
-//! The lines of the order: what is chosen of them, the table, and what is known of the one that is opened.
+//! The lines of the order: filter, table, and details of the open line.
 
 use super::OrderWindow;
 use super::by_hand::ByHand;
@@ -26,7 +26,7 @@ pub(super) fn lines_tab(
     let (job, takeoff) = (document.job(), &document.plan().takeoff);
     let own = &mut windows.order;
     own.since.look(document);
-    // The table changes what the window holds, and the order before is a part of that.
+    // The table changes the pane's state, and the earlier order is part of it.
     let since = std::mem::take(&mut own.since);
     let changes = Changes::between(since.before(), takeoff);
     let by_hand = ByHand::of(document);
@@ -67,14 +67,14 @@ pub(super) fn lines_tab(
     }
 }
 
-/// What can be done about the moment from which changes are counted.
+/// Requests about the moment from which changes are counted.
 enum Asked {
     Seen,
     Pin,
     Unpin,
 }
 
-/// How many lines changed since when, and how much more all costs.
+/// How many lines changed since when, and the increase of the total.
 fn changed_bar(ui: &mut Ui, takeoff: &Takeoff, pinned: bool, changes: &Changes<'_>) -> Option<Asked> {
     if changes.count == 0 && !pinned {
         return None;
@@ -101,7 +101,7 @@ fn changed_bar(ui: &mut Ui, takeoff: &Takeoff, pinned: bool, changes: &Changes<'
     asked
 }
 
-/// What to look for, what to list, and what can be done with the list. Whether this moment is to be pinned.
+/// Search, filter and list commands. Returns whether to pin this moment.
 fn bar(
     ui: &mut Ui,
     document: &Document,
@@ -156,7 +156,7 @@ fn bar(
     pin
 }
 
-/// Which columns there are.
+/// The column menu.
 fn columns(ui: &mut Ui, table: &OrderTable, actions: &mut Actions) {
     let menu = ui.menu_button(text::ORDER_COLUMNS.now(), |ui| {
         for column in OrderColumn::ALL.into_iter().filter(|column| !column.always()) {

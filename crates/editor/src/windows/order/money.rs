@@ -1,4 +1,4 @@
-//! What lies beside the lines: how much of the roof is covered anew, waste, what is taken along, tax, delivery, overhead, profit, stock in hand.
+//! Settings beside the lines: extent of the roof work, waste, options, tax, delivery, overhead, profit, stock.
 
 use super::cells::parse_price;
 use super::{change, change_prices};
@@ -11,7 +11,7 @@ use chalkcourse_words::of_data;
 use egui::{Align, RichText, ScrollArea, Ui};
 use rust_decimal::Decimal;
 
-/// Width of the words left of a field.
+/// Width of the label of a field.
 const WORDS: f32 = 170.0;
 const WIDE: f32 = 420.0;
 
@@ -65,7 +65,7 @@ fn roof(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     }
 }
 
-/// What the kit lets an office take with an order.
+/// The kit's options for an order.
 fn choices(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     if job.kit.choices.is_empty() {
         return;
@@ -169,7 +169,7 @@ fn stock(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     }
 }
 
-/// One leftover: its part, how much, and where it lies. Amounts are written as in a warehouse list.
+/// A leftover: its part, how much, and where it is stored. Amounts are written as in a warehouse list.
 fn leftover(ui: &mut Ui, job: &Resolved, at: usize, left: &Leftover, actions: &mut Actions) {
     let nth = at + 1;
     let known = |typed: &str| match job.kit.parts.iter().find(|part| part.number == typed.trim()) {

@@ -15,16 +15,16 @@ pub(super) enum Shown {
     ByStage,
     /// Without headings.
     Plain,
-    /// What a person changed.
+    /// Lines changed manually.
     Changed,
-    /// What has no price.
+    /// Lines without a price.
     Unpriced,
 }
 
-/// What the lines are sorted by, within their headings.
+/// How lines are sorted, within their headings.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) enum SortBy {
-    /// As the kit lists them.
+    /// In the order of the kit.
     #[default]
     Listed,
     Number,
@@ -39,11 +39,11 @@ pub(super) enum SortBy {
 pub(super) enum Row<'a> {
     Heading(&'static str, Decimal),
     Line(&'a Line),
-    /// It was on the order before.
+    /// A line of the earlier order.
     Gone(&'a Line),
 }
 
-/// The lines that are listed, in their order, under their headings.
+/// The listed lines in order, under their headings.
 pub(super) fn rows<'a>(
     all: &[&'a Line],
     own: &OrderWindow,

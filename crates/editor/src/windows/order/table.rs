@@ -1,4 +1,4 @@
-//! The lines as a table: a head that stays, columns that are chosen and sized, cells to type in, rows that keys walk.
+//! The lines as a table: a fixed header, selectable and resizable columns, editable cells, keyboard navigation.
 
 use super::by_hand::ByHand;
 use super::changes::{Changes, More};
@@ -18,22 +18,22 @@ use chalkcourse_words::Say;
 use egui::{Align, Color32, Id, IdSalt, Layout, Pos2, Rect, RichText, Sense, Ui, Vec2};
 use egui_extras::{Column, TableBuilder, TableRow};
 
-/// Height of a row, points: thirty lines stand beside the drawing on a screen of 1366 by 768.
+/// Height of a row, points: thirty lines fit beside the drawing on a screen of 1366 by 768.
 const HIGH: f32 = 18.0;
 const HEAD: f32 = 22.0;
-/// The same under a finger.
+/// The same for touch input.
 const HIGH_FOR_FINGERS: f32 = 36.0;
-/// Size of its type, points.
+/// Font size, points.
 const TYPE: f32 = 13.0;
 
-/// What a row is drawn from.
+/// Input for drawing the rows.
 pub(super) struct Rows<'a> {
     pub(super) rows: &'a [Row<'a>],
     pub(super) changes: &'a Changes<'a>,
     pub(super) by_hand: &'a ByHand,
 }
 
-/// The name of a column, what it is sorted by, and whether it stands at the right.
+/// The title of a column, its sort key, and whether it is right-aligned.
 fn head(column: OrderColumn) -> (Say, Option<SortBy>, bool) {
     use chalkcourse_words::window::MARK;
     match column {
@@ -50,12 +50,12 @@ fn head(column: OrderColumn) -> (Say, Option<SortBy>, bool) {
     }
 }
 
-/// What a column is called where it is chosen.
+/// The name of a column in the column menu.
 pub(super) fn column_name(column: OrderColumn) -> &'static str {
     head(column).0.now()
 }
 
-/// The table, under a node of its own.
+/// The table, under its own node.
 pub(super) fn table(
     ui: &mut Ui,
     document: &Document,
@@ -91,7 +91,7 @@ fn lines(
     let mut builder = TableBuilder::new(ui)
         .id_salt(&shown)
         .striped(true)
-        // A press on a cell, which is no stop for the Tab key: keys walk the rows.
+        // Cells can be clicked but not focused: keys select rows.
         .sense(Sense::CLICK)
         .auto_shrink([false, false])
         .min_scrolled_height(0.0)
@@ -139,7 +139,7 @@ fn lines(
         });
     own.scrolled = drawn.state.clamped_offset().y;
     if own.pointed.is_none() && state.desk.keys() == Pane::Order {
-        // Where the keys have come to is looked at too.
+        // The row selected by keyboard is highlighted too.
         own.pointed.clone_from(&own.at);
     }
     widths::keep(ui, &state.order_table, &shown, &widths, actions);
@@ -147,10 +147,10 @@ fn lines(
     widths::name(ui, ui.scope_id().with(IdSalt::new(&shown)), names);
 }
 
-/// Small type and flat fields, so that many rows can be read; a field shows its border under the pointer.
+/// Small type and flat fields, so that many rows fit; a field shows its border under the pointer.
 fn dense(ui: &mut Ui, high: f32) {
     let style = ui.style_mut();
-    // A row is pressed and pointed at as a whole, its words too.
+    // A row reacts as a whole, including its text.
     style.interaction.selectable_labels = false;
     style.override_font_id = Some(theme::font(TYPE));
     style.spacing.item_spacing = egui::vec2(crate::state::ORDER_BETWEEN, 0.0);
@@ -160,11 +160,11 @@ fn dense(ui: &mut Ui, high: f32) {
     style.spacing.icon_width_inner = 8.0;
     style.visuals.text_edit_bg_color = Some(Color32::TRANSPARENT);
     style.visuals.widgets.inactive.bg_stroke = egui::Stroke::NONE;
-    // No lines between columns: they would cross the headings between rows. Under the pointer one shows.
+    // No lines between columns: they would cross the headings between rows. One is shown under the pointer.
     style.visuals.widgets.noninteractive.bg_stroke = egui::Stroke::NONE;
 }
 
-/// A head that sorts: once up, once more down, then as listed.
+/// A heading that sorts: first click ascending, second descending, third as listed.
 fn heading(ui: &mut Ui, own: &mut OrderWindow, column: OrderColumn) {
     let (title, sort, at_right) = head(column);
     let mut show = |ui: &mut Ui| {
@@ -198,7 +198,7 @@ fn between(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], name: &str, sum: &
     for column in shown {
         row.col(|ui| match column {
             OrderColumn::Number => {
-                // It may reach over the columns at its right, which are empty.
+                // It may extend over the columns to its right, which are empty.
                 ui.set_clip_rect(ui.clip_rect().with_max_x(f32::INFINITY));
                 ui.add(egui::Label::new(RichText::new(name).strong()).extend());
             }
@@ -210,7 +210,7 @@ fn between(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], name: &str, sum: &
     }
 }
 
-/// A line that there was, and is no more.
+/// A line that no longer exists.
 fn gone(row: &mut TableRow<'_, '_>, shown: &[OrderColumn], line: &Line) {
     for column in shown {
         row.col(|ui| {
@@ -292,7 +292,7 @@ fn of_line(
     }
 }
 
-/// The row of a line that was opened just now: what is told of it takes room from the table, and may have covered it.
+/// The row of a line that was just opened: its details take space from the table, and may have covered it.
 fn newly_opened(own: &mut OrderWindow, state: &State, rows: &[Row<'_>]) -> Option<usize> {
     if own.was_open == state.opened_line {
         return None;
@@ -307,7 +307,7 @@ fn node_of(line: &Line) -> Id {
     Id::unique(("order line", &line.number))
 }
 
-/// A line in words: all of it.
+/// The whole line as text.
 fn words_of(job: &Resolved, line: &Line, more: More) -> String {
     let amount = chalkcourse_takeoff::show_amount(line.need, line.unit, job.units);
     let cost = line.cost.map_or_else(|| text::NO_PRICE.now().to_owned(), |cost| text::sum(cost, &job.prices));
@@ -315,8 +315,8 @@ fn words_of(job: &Resolved, line: &Line, more: More) -> String {
     format!("{}, {cost}", text::line_words(line, &amount, &delta, job.units))
 }
 
-/// Tells all lines, those out of sight too, before they are drawn: a row must be there before its cells. The row to show where a
-/// screen reader asked for one.
+/// Adds all lines to the accessibility tree, including invisible ones, before they are drawn: a row must exist before
+/// its cells. Returns the row to show if requested by assistive technology.
 fn tell(
     ui: &mut Ui,
     job: &Resolved,
@@ -334,7 +334,7 @@ fn tell(
         let Row::Line(line) = row else { continue };
         let opened = state.opened_line.as_deref() == Some(line.number.as_str());
         let at = own.at.as_deref() == Some(line.number.as_str());
-        // Where it is scrolled to is known once it is drawn.
+        // The scroll offset is known only after drawing.
         let top = area.top() + HEAD + high * index as f32 - own.scrolled;
         let told = ToldRow {
             words: &words_of(job, line, of.changes.of(line)),
@@ -357,7 +357,7 @@ fn tell(
     show
 }
 
-/// Packages more or less; where these are the same, what is needed.
+/// The change in packages; if there is none, in what is needed.
 fn change_words(more: More, line: &Line, units: chalkcourse_geometry::Units) -> String {
     match more.packages {
         0 => text::delta(more.need, line.unit, units),
@@ -366,7 +366,7 @@ fn change_words(more: More, line: &Line, units: chalkcourse_geometry::Units) -> 
     }
 }
 
-/// What changed of a line, beside its number of packages.
+/// The change of a line, beside its number of packages.
 fn chip(ui: &mut Ui, more: More, line: &Line, units: chalkcourse_geometry::Units) {
     if more.is_none() {
         return;

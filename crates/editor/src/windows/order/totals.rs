@@ -1,4 +1,4 @@
-//! How the total adds up: materials and labour down to the price, by stage of work, by group, and what has no price.
+//! How the total is made up: materials and labour down to the price, by stage of work, by group, and what has no price.
 
 use super::right;
 use crate::{text, theme};
@@ -7,9 +7,9 @@ use chalkcourse_telling::order::money_rows;
 use egui::{RichText, ScrollArea, Ui};
 use rust_decimal::Decimal;
 
-/// Room for it, points.
+/// Its height, points.
 const HIGH: f32 = 210.0;
-/// One of its columns, points.
+/// Width of a column, points.
 const WIDE: f32 = 200.0;
 
 pub(super) fn totals(ui: &mut Ui, takeoff: &Takeoff) {

@@ -1,4 +1,4 @@
-//! How keys walk the lines of the order.
+//! Keyboard navigation in the lines of the order.
 
 use super::rows::{Row, is_off};
 use super::{OrderWindow, change};
@@ -11,8 +11,8 @@ use chalkcourse_job::Resolved;
 use chalkcourse_takeoff::{Line, LineState};
 use egui::{EventFilter, Key, Modifiers, Ui};
 
-/// Arrow and Page keys, Home and End go from line to line while the order has the keyboard; Enter opens the line, the space bar
-/// leaves it out or orders it again. The row to show.
+/// Arrow and Page keys, Home and End select lines while the order has the keyboard; Enter opens the line, the space bar
+/// leaves it out or orders it again. Returns the row to show.
 pub(super) fn walk(
     ui: &Ui,
     job: &Resolved,
@@ -44,11 +44,11 @@ pub(super) fn walk(
         let next = stepped(at, by, last);
         let (row, line) = lines.get(next)?;
         own.at = Some(line.number.clone());
-        // What is told of a line follows, once it was opened.
+        // Open details follow the selection.
         if state.opened_line.is_some() {
             actions.push(Action::OpenLine(Some(line.number.clone())));
         }
-        // With the heading above it, where it is the first of a group.
+        // With the heading above it, if it is the first of a group.
         return Some(if by < 0 && *row > 0 { row - 1 } else { *row });
     }
     if pressed(Key::Space) > 0
@@ -64,7 +64,7 @@ pub(super) fn walk(
     None
 }
 
-/// A line that is ordered no more, or again.
+/// Leaves a line out, or orders it again.
 pub(super) fn switch(actions: &mut Actions, job: &Resolved, line: &Line) {
     let (number, off) = (line.number.clone(), is_off(line));
     change(actions, job, text::switch_line(&line.number, off), |order| {

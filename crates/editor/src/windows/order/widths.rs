@@ -6,7 +6,7 @@ use crate::text;
 use crate::widgets::tree;
 use egui::{Id, Ui};
 
-/// Remembers widths that a person dragged.
+/// Stores widths set by dragging.
 pub(super) fn keep(ui: &Ui, kept: &OrderTable, shown: &[OrderColumn], widths: &[f32], actions: &mut Actions) {
     if !ui.input(|input| input.pointer.primary_down()) {
         return;

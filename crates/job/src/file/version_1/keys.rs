@@ -1,11 +1,11 @@
-//! Keys as files of the first version have them, where sides and holes were named by their places in the outline.
+//! Finding keys of version 1, which referred to sides and holes by their positions in the outline.
 
 use crate::finding_key::kind_code;
 use crate::{BlockId, FaceId, FindingKey, Resolved, Subject};
 use chalkcourse_geometry::{EdgeKind, Roof, SideId, Tolerances};
 use std::borrow::Cow;
 
-/// The key of a text of the first version, for the job that it was written for. `None` where it can't be told what it named.
+/// Reads a key of version 1, in the context of its job. `None` if it can't be determined what it referred to.
 pub(super) fn read(text: &str, job: &Resolved) -> Option<FindingKey> {
     let (rule, rest) = text.split_once('/')?;
     let steps: Vec<&str> = rest.split('/').collect();
@@ -51,7 +51,7 @@ fn outline(job: &Resolved, face: FaceId, fault: &str) -> Option<Subject> {
     }
 }
 
-/// `ring-0-side-3`, `ring-1`, or `ring-0-side-3-7` with the number of the face beyond.
+/// `ring-0-side-3`, `ring-1`, or `ring-0-side-3-7` with the id of the face beyond.
 struct EdgeIndex {
     ring: usize,
     side: Option<usize>,
@@ -66,7 +66,7 @@ impl EdgeIndex {
     }
 }
 
-/// The kind of edge that a key spoke of: said in it, always that of its rule, or what the side is.
+/// The edge kind of a key: given in it, always that of its rule, or the kind of the side.
 fn kind_of(rule: &str, more: &[&str], job: &Resolved, face: FaceId, side: SideId) -> Option<EdgeKind> {
     match (rule, more) {
         ("setback", [word]) => EdgeKind::ALL.into_iter().find(|kind| kind_code(*kind) == *word),
@@ -88,7 +88,7 @@ mod tests {
     use crate::{Block, Face, builtin_kit, builtin_prices, builtin_rule_book};
     use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon};
 
-    /// Two planes at a hip, the south one with a hole; block 3 on it.
+    /// Two planes that meet in a hip, the south one with a hole; block 3 is on it.
     fn job() -> Resolved {
         let face = |id: u32, corners: &[(f64, f64)], downslope: f64| {
             Face::new(
@@ -124,7 +124,7 @@ mod tests {
     }
 
     #[test]
-    fn old_keys_name_what_they_named() {
+    fn old_keys_keep_their_meaning() {
         let job = job();
         for (old, new) in [
             ("setback/block-3/face-1/ring-0-side-2/rake", "setback/block-3/face-1/side-2/rake"),
@@ -149,7 +149,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_gone_is_not_guessed() {
+    fn references_to_missing_sides_are_dropped() {
         let job = job();
         for old in [
             "setback/block-3/face-1/ring-0-side-3/rake",

@@ -1,4 +1,4 @@
-//! The way past each limit, worked out by hand, and that no shorter straight one does it.
+//! The move past each limit, worked out by hand, and that no shorter straight one works.
 
 use super::*;
 use chalkcourse_geometry::{EdgeKind, Units};
@@ -7,9 +7,9 @@ use chalkcourse_rules::Severity;
 use chalkcourse_words::Language;
 use proptest::prelude::*;
 
-/// Where the block's right side is.
+/// The right side of the block.
 const SIDE: f64 = 8.172;
-/// Up a slope of 6:12 by what that is in plan.
+/// Length up a 6:12 slope per length in plan.
 fn slope() -> f64 {
     1.25f64.sqrt()
 }
@@ -20,9 +20,9 @@ fn at(u: f64, v: f64) -> Resolved {
     job
 }
 
-/// 36 in of plan that lead past a window, half of them each side of its middle: 15 in are there.
+/// A path of 36 in in plan past a window, half on each side of its centre: the block is 15 in away.
 #[test]
-fn off_the_way_below_an_escape_window() {
+fn moves_off_the_path_below_an_escape_window() {
     let mut job = gable();
     job.penetrations = vec![vent(SIDE + 15.0 * INCH, 4.5, PenetrationKind::EscapeWindow)];
     let (along, up) = (Length::from_inches(24.0), Length::from_inches(30.0));
@@ -30,15 +30,15 @@ fn off_the_way_below_an_escape_window() {
     moves(&job, "fire-escape", -3.0, 0.0);
 }
 
-/// 16 in of plan to the ridge, 18 are asked: 2 in of plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths.
+/// 16 in in plan to the ridge, 18 are required: 2 in in plan are 2.236 in on a 6:12 slope, 2 1/4 in in sixteenths.
 #[test]
-fn down_from_a_ridge_by_the_measure_in_plan() {
+fn moves_down_from_a_ridge_measured_in_plan() {
     moves(&at(3.0, (6.0 - 16.0 * INCH) * slope() - 2.271), "fire-ridge", 0.0, -2.25);
 }
 
-/// 9 in are kept off a vent: 3 in are there beside it; 18 in above it and 12 in below it where the book asks so.
+/// A vent requires 9 in: the block is 3 in beside it; 18 in above it and 12 in below it if the book requires that.
 #[test]
-fn past_a_vent_on_each_side_of_it() {
+fn moves_past_a_vent_on_each_side() {
     let mut job = gable();
     job.penetrations = vec![vent(SIDE + 3.0 * INCH + 0.2, 2.0, PenetrationKind::Vent)];
     moves(&job, "clearance", -6.0, 0.0);
@@ -53,9 +53,9 @@ fn past_a_vent_on_each_side_of_it() {
     moves(&job, "clearance", 0.0, -2.0);
 }
 
-/// A wall line asks 9 in, and so does the edge of a hole, which begins 5 in right of the block.
+/// A wall line requires 9 in, and so does the edge of a hole, which starts 5 in to the right of the block.
 #[test]
-fn away_from_a_hole() {
+fn moves_away_from_a_hole() {
     let mut job = gable();
     let x = SIDE + 5.0 * INCH;
     let hole = [(x, 2.0), (x + 1.0, 2.0), (x + 1.0, 3.0), (x, 3.0)].map(DVec2::from);
@@ -63,10 +63,11 @@ fn away_from_a_hole() {
     moves(&job, "setback", -4.0, 0.0);
 }
 
-/// A hip asks 9 in. The corner at (2, 2.134) lies (1.1180 * 2 - 2.134) / 1.5 m = 2.679 in off the line that rises 1.1180 m a
-/// metre; square to it 6.321 in are missing, 8.481 along the eave, 8 1/2 in sixteenths, and 9.482 up the slope.
+/// A hip requires 9 in. The corner at (2, 2.134) is (1.1180 · 2 − 2.134) / 1.5 m = 2.679 in from the line that rises
+/// 1.1180 m per metre; perpendicular to it 6.321 in are missing, 8.481 along the eave, 8 1/2 in in sixteenths, and
+/// 9.482 up the slope.
 #[test]
-fn off_a_hip_by_the_shorter_way() {
+fn moves_off_a_hip_in_the_shorter_direction() {
     let mut job = at(2.0, 1.0);
     job.faces = vec![
         face(1, &[(0.0, 0.0), (12.0, 0.0), (6.0, 6.0)], 180.0),
@@ -77,10 +78,10 @@ fn off_a_hip_by_the_shorter_way() {
     moves(&job, "setback", 8.5, 0.0);
 }
 
-/// Of two blocks the later one goes, 1 in or 2 in to the right; where it is locked, the other one goes 0.172 m to the left,
-/// 6.772 in, 6 13/16 in sixteenths.
+/// Of two blocks the later one is moved, 1 in or 2 in to the right; if it is locked, the other one is moved 0.172 m to
+/// the left, 6.772 in, 6 13/16 in in sixteenths.
 #[test]
-fn from_another_block() {
+fn moves_away_from_another_block() {
     let beside = |u: f64| {
         let mut job = gable();
         kit(&mut job).clearances.between_blocks = Length::ZERO;
@@ -100,10 +101,10 @@ fn from_another_block() {
     moves(&locked, "overlap", -6.8125, 0.0);
 }
 
-/// The block is 5.172 m wide on 12 m, and 2.271 m high on 6.708 m: 1 in over the rake; or 0.172 m over it and 0.563 m over the
-/// ridge, 6 13/16 in and 22 3/16 in in sixteenths.
+/// The block is 5.172 m wide on 12 m, and 2.271 m high on 6.708 m: 1 in over the rake; or 0.172 m over it and 0.563 m
+/// over the ridge, 6 13/16 in and 22 3/16 in in sixteenths.
 #[test]
-fn onto_the_face() {
+fn moves_onto_the_face() {
     let border_alone = |u: f64, v: f64| {
         let mut job = at(u, v);
         without(&mut job, &["setback", "ridge-course", "fire-ridge"]);
@@ -113,9 +114,9 @@ fn onto_the_face() {
     moves(&border_alone(7.0, 5.0), "off-face", -6.8125, -22.1875);
 }
 
-/// Six columns of 1.725 m lie on 12 m; three of nine reach over.
+/// Six columns of 1.725 m fit on 12 m; three of nine extend over the rake.
 #[test]
-fn what_does_not_fit_is_switched_off() {
+fn modules_that_do_not_fit_are_switched_off() {
     let mut job = at(0.0, 0.0);
     job.blocks[0].columns = 9;
     without(&mut job, &["setback"]);
@@ -124,9 +125,9 @@ fn what_does_not_fit_is_switched_off() {
     assert!(all.iter().any(off), "{all:#?}");
 }
 
-/// The first module of the upper row is off and the others are half a metre aside.
+/// The first module of the upper row is off and the others are offset by half a metre.
 #[test]
-fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
+fn a_row_shifted_from_a_later_cell_is_slid_into_joint() {
     let mut job = gable();
     kit(&mut job).laying.joints = vec![RowJoints::Aligned];
     job.blocks[0].shifts = vec![RowShift { row: 1, from: 1, by: Length::from_metres(0.5) }];
@@ -135,9 +136,9 @@ fn a_row_that_is_shifted_from_one_of_its_places_on_is_slid_into_joint() {
     assert!((by.metres() + 0.5).abs() < 1e-9, "{by:?}");
 }
 
-/// Corners that are less than a millimetre apart are one; farther apart they are two.
+/// Corners less than a millimetre apart are the same corner; farther apart they are two.
 #[test]
-fn repeated_corners_go() {
+fn repeated_corners_are_removed() {
     let mut job = gable();
     job.faces[1].outline.outer.insert(1, dvec2(0.0008, 6.0));
     job.faces[1].outline.outer.insert(2, dvec2(0.0012, 6.0));
@@ -147,7 +148,7 @@ fn repeated_corners_go() {
 }
 
 #[test]
-fn what_was_said_of_sides_that_are_gone_is_taken_back() {
+fn settings_of_deleted_sides_are_removed() {
     let mut job = gable();
     let said = |side| Overrule { side: SideId(side), kind: EdgeKind::WallLine };
     job.faces[0].overruled = vec![said(2), said(99)];
@@ -162,9 +163,9 @@ fn what_was_said_of_sides_that_are_gone_is_taken_back() {
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(48) })]
 
-    /// No straight move that is shorter leaves no stop: along each axis a place between is tried.
+    /// No shorter straight move leaves no stop: along each axis a position in between is tried.
     #[test]
-    fn the_least_move_is_least(
+    fn no_shorter_straight_move_clears(
         (u, v) in (3.0..7.0f64, 1.0..3.5f64),
         clearance in 1.0..20.0f64,
         share in 0.0..1.0f64,
