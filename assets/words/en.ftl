@@ -7091,6 +7091,39 @@ circuits-two-ways = { $first } from − and { $last } from +
 
 circuits-way-unknown = not known: the box is not on a face that meets these
 circuits-strung-as = Strung automatically
+circuits-attic-air = Attic air
+circuits-attic-air-help = How hot the attic becomes on such a day. Conductors that lie there carry less.
+circuits-service = Service panel
+circuits-bus = Bus, A
+circuits-bus-help = The rating of the panel's bus. Empty where nobody has looked.
+circuits-main-breaker = Main breaker, A
+circuits-other-breakers = Other breakers, A
+circuits-other-breakers-help = All breakers but the main added up, without the one for this array. Empty where nobody counted them.
+circuits-connection = Connected
+circuits-opposite-ends = at the end opposite the main (120 %)
+circuits-whole-bus = anywhere on the bus (100 %)
+circuits-sum-of-breakers = by the sum of breakers
+circuits-centre-fed = panel fed in the middle (120 %)
+circuits-feeder = to a feeder
+circuits-supply-side = ahead of the main
+circuits-bad-number = Type a number such as 200 or 12.5.
+circuits-reading = What was measured
+circuits-reading-help = What an electrician read on the roof. What lies outside the expected band becomes a finding.
+circuits-reading-celsius = Modules at
+circuits-reading-celsius-help = How warm the modules were when it was measured.
+circuits-reading-volts = Open, V
+circuits-reading-polarity = Polarity
+circuits-polarity-unknown = not checked
+circuits-polarity-right = right
+circuits-polarity-wrong = reversed
+circuits-reading-insulation = Insulation, MΩ
+circuits-reading-test = Tested at, V
+circuits-reading-test-help = Never with electronics connected, unless their maker allows it.
+circuits-remove-reading = Remove what was measured
+
+# $name (text)
+circuits-reading-of = Reading of circuit { $name }
+
 circuits-boxes = Junction boxes
 circuits-no-boxes = No junction box yet: the wires end nowhere.
 

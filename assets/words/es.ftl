@@ -4252,6 +4252,39 @@ circuits-two-ways = { $first } desde − y { $last } desde +
 
 circuits-way-unknown = no se sabe: la caja no está en un faldón que toque a estos
 circuits-strung-as = Conectado automáticamente
+circuits-attic-air = Aire del ático
+circuits-attic-air-help = Cuánto se calienta el ático un día así. Los conductores que van por allí llevan menos.
+circuits-service = Tablero de servicio
+circuits-bus = Barra, A
+circuits-bus-help = La corriente nominal de la barra del tablero. Vacío si nadie la ha mirado.
+circuits-main-breaker = Interruptor principal, A
+circuits-other-breakers = Otros interruptores, A
+circuits-other-breakers-help = La suma de todos los interruptores menos el principal, sin el de este conjunto. Vacío si nadie los contó.
+circuits-connection = Conectado
+circuits-opposite-ends = en el extremo opuesto al principal (120 %)
+circuits-whole-bus = en cualquier punto de la barra (100 %)
+circuits-sum-of-breakers = según la suma de los interruptores
+circuits-centre-fed = tablero alimentado por el centro (120 %)
+circuits-feeder = a un alimentador
+circuits-supply-side = antes del principal
+circuits-bad-number = Escriba un número como 200 o 12.5.
+circuits-reading = Lo que se midió
+circuits-reading-help = Lo que un electricista leyó en el techo. Lo que cae fuera de lo esperado pasa a ser un hallazgo.
+circuits-reading-celsius = Módulos a
+circuits-reading-celsius-help = La temperatura de los módulos cuando se midió.
+circuits-reading-volts = Abierto, V
+circuits-reading-polarity = Polaridad
+circuits-polarity-unknown = sin revisar
+circuits-polarity-right = correcta
+circuits-polarity-wrong = invertida
+circuits-reading-insulation = Aislamiento, MΩ
+circuits-reading-test = Probado a, V
+circuits-reading-test-help = Nunca con equipos electrónicos conectados, salvo que su fabricante lo permita.
+circuits-remove-reading = Quitar lo medido
+
+# $name (text)
+circuits-reading-of = Lectura del circuito { $name }
+
 circuits-boxes = Cajas de conexiones
 circuits-no-boxes = Todavía no hay caja de conexiones: los cables no terminan en ninguna parte.
 

@@ -43,6 +43,7 @@ pub fn with_circuits(job: &Resolved) -> Resolved {
             at,
             stands: BoxStands::OnRoof,
             legs: Vec::new(),
+            others: Vec::new(),
         });
         let modules: usize = layout.blocks.iter().map(|block| block.modules.len()).sum();
         let number = inverter.number.clone();

@@ -30,7 +30,14 @@ pub(crate) fn new_circuit(job: &Resolved, modules: Vec<ModuleAt>) -> Circuit {
 pub(crate) fn new_box(job: &Resolved, at: DVec2) -> JunctionBox {
     let taken = job.boxes.iter().map(|junction| junction.name.as_str());
     let name = text::box_name(&next_name_of(taken));
-    JunctionBox { id: BoxId(job.next_id), name, at, stands: BoxStands::OnRoof, legs: Vec::new() }
+    JunctionBox {
+        id: BoxId(job.next_id),
+        name,
+        at,
+        stands: BoxStands::OnRoof,
+        legs: Vec::new(),
+        others: Vec::new(),
+    }
 }
 
 fn next_name_of<'a>(taken: impl Iterator<Item = &'a str> + Clone) -> String {

@@ -1,12 +1,16 @@
 //! A circuit that is held: what a person decides of it, and what follows.
 
 use super::{heading, quiet};
-use crate::action::Actions;
+use crate::action::{Action, Actions};
 use crate::edits::wiring::{best_order, put, removed, reversed};
 use crate::widgets::fields;
 use crate::{Document, text};
-use chalkcourse_job::{BoxId, Circuit, CircuitId, InverterInput, Resolved};
+use chalkcourse_job::{BoxId, Circuit, CircuitId, Edit, InverterInput, Reading, Resolved};
+use chalkcourse_words::Say;
 use egui::{Button, Ui};
+
+/// Standard test conditions, where nobody said how warm the modules were (IEC 61215; from memory).
+const STANDARD_CELSIUS: f64 = 25.0;
 
 pub(super) fn circuit_form(ui: &mut Ui, document: &Document, id: CircuitId, actions: &mut Actions) {
     let job = document.job();
@@ -41,7 +45,59 @@ pub(super) fn circuit_form(ui: &mut Ui, document: &Document, id: CircuitId, acti
         }
     });
     ui.add_space(6.0);
+    reading(ui, job, circuit, actions);
+    ui.add_space(6.0);
     quiet(ui, text::PLANNING_AID_OF_WIRES.now());
+}
+
+/// What an electrician read of it.
+fn reading(ui: &mut Ui, job: &Resolved, circuit: &Circuit, actions: &mut Actions) {
+    ui.strong(text::READING.now()).on_hover_text(text::READING_HELP.now());
+    let known = job.readings.iter().find(|reading| reading.circuit == circuit.id);
+    let now = known.copied().unwrap_or(Reading {
+        circuit: circuit.id,
+        celsius: STANDARD_CELSIUS,
+        open_volts: None,
+        polarity_right: None,
+        insulation_megohms: None,
+        test_volts: None,
+    });
+    let mut put = |next: Reading| {
+        actions.push(Action::Edit(text::reading_of(&circuit.name), Edit::PutReading(next)));
+    };
+    let celsius = known.map(|reading| reading.celsius);
+    let shown = text::temperature(celsius, job.units);
+    let help = text::READING_CELSIUS_HELP.now();
+    let typed = fields::parsed(ui, text::READING_CELSIUS.now(), &shown, help, |text| {
+        text::parse_temperature(text, job.units)
+    });
+    if let Some(Some(celsius)) = typed {
+        put(Reading { celsius, ..now });
+    }
+    let number = |ui: &mut Ui, label: Say, value: Option<f64>, help: &str| {
+        let shown = text::number_or_none(value);
+        fields::parsed(ui, label.now(), &shown, help, text::parse_number)
+    };
+    if let Some(open_volts) = number(ui, text::READING_VOLTS, now.open_volts, "") {
+        put(Reading { open_volts, ..now });
+    }
+    let polarities = text::POLARITIES.map(|(polarity, words)| (polarity, words.now()));
+    if let Some(polarity_right) =
+        fields::choice(ui, text::READING_POLARITY.now(), now.polarity_right, &polarities)
+    {
+        put(Reading { polarity_right, ..now });
+    }
+    if let Some(insulation_megohms) = number(ui, text::READING_INSULATION, now.insulation_megohms, "") {
+        put(Reading { insulation_megohms, ..now });
+    }
+    let help = text::READING_TEST_HELP.now();
+    if let Some(test_volts) = number(ui, text::READING_TEST, now.test_volts, help) {
+        put(Reading { test_volts, ..now });
+    }
+    if known.is_some() && ui.button(text::REMOVE_READING.now()).clicked() {
+        let label = text::reading_of(&circuit.name);
+        actions.push(Action::Edit(label, Edit::RemoveReading(circuit.id)));
+    }
 }
 
 fn box_choice(ui: &mut Ui, job: &Resolved, circuit: &Circuit, actions: &mut Actions) {

@@ -1,7 +1,7 @@
 //! Words about circuits and junction boxes.
 
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_job::{LiesIn, Resolved};
+use chalkcourse_job::{Connection, LiesIn, Resolved};
 use chalkcourse_wiring::{Window, Wired};
 use chalkcourse_words::{self as words, Put, Said, Say, later};
 
@@ -70,6 +70,26 @@ pub(crate) const BOXES: Say = words::circuits::BOXES;
 pub(crate) const NO_BOXES: Say = words::circuits::NO_BOXES;
 pub(crate) const CIRCUIT_COLUMNS_HELP: Say = words::circuits::COLUMN_HELP;
 
+pub(crate) const ATTIC_AIR: Say = words::circuits::ATTIC_AIR;
+pub(crate) const ATTIC_AIR_HELP: Say = words::circuits::ATTIC_AIR_HELP;
+pub(crate) const SERVICE: Say = words::circuits::SERVICE;
+pub(crate) const BUS: Say = words::circuits::BUS;
+pub(crate) const BUS_HELP: Say = words::circuits::BUS_HELP;
+pub(crate) const MAIN_BREAKER: Say = words::circuits::MAIN_BREAKER;
+pub(crate) const OTHER_BREAKERS: Say = words::circuits::OTHER_BREAKERS;
+pub(crate) const OTHER_BREAKERS_HELP: Say = words::circuits::OTHER_BREAKERS_HELP;
+pub(crate) const CONNECTION: Say = words::circuits::CONNECTION;
+pub(crate) const READING: Say = words::circuits::READING;
+pub(crate) const READING_HELP: Say = words::circuits::READING_HELP;
+pub(crate) const READING_CELSIUS: Say = words::circuits::READING_CELSIUS;
+pub(crate) const READING_CELSIUS_HELP: Say = words::circuits::READING_CELSIUS_HELP;
+pub(crate) const READING_VOLTS: Say = words::circuits::READING_VOLTS;
+pub(crate) const READING_POLARITY: Say = words::circuits::READING_POLARITY;
+pub(crate) const READING_INSULATION: Say = words::circuits::READING_INSULATION;
+pub(crate) const READING_TEST: Say = words::circuits::READING_TEST;
+pub(crate) const READING_TEST_HELP: Say = words::circuits::READING_TEST_HELP;
+pub(crate) const REMOVE_READING: Say = words::circuits::REMOVE_READING;
+
 /// The columns of the list of circuits.
 pub(crate) const CIRCUIT_COLUMNS: [Say; 9] = [
     words::circuits::COLUMN_CIRCUIT,
@@ -90,6 +110,45 @@ pub(crate) const LYING: [(LiesIn, Say); 4] = [
     (LiesIn::Wall, words::circuits::WALL),
     (LiesIn::FreeAir, words::circuits::FREE_AIR),
 ];
+
+/// In which ways an output is connected to the house.
+pub(crate) const CONNECTIONS: [(Connection, Say); 6] = [
+    (Connection::OppositeEnds, words::circuits::OPPOSITE_ENDS),
+    (Connection::WholeBus, words::circuits::WHOLE_BUS),
+    (Connection::SumOfBreakers, words::circuits::SUM_OF_BREAKERS),
+    (Connection::CentreFed, words::circuits::CENTRE_FED),
+    (Connection::Feeder, words::circuits::FEEDER),
+    (Connection::SupplySide, words::circuits::SUPPLY_SIDE),
+];
+
+/// Whether + was at the end marked +.
+pub(crate) const POLARITIES: [(Option<bool>, Say); 3] = [
+    (None, words::circuits::POLARITY_UNKNOWN),
+    (Some(true), words::circuits::POLARITY_RIGHT),
+    (Some(false), words::circuits::POLARITY_WRONG),
+];
+
+pub(crate) fn reading_of(name: &str) -> Said {
+    later::circuits::reading_of(&name)
+}
+
+/// A number as it is read; "not set" where there is none.
+pub(crate) fn number_or_none(value: Option<f64>) -> String {
+    let shown = |value: f64| format!("{}", (value * 1000.0).round() / 1000.0);
+    value.map_or_else(|| words::circuits::NOT_SET.now().to_owned(), shown)
+}
+
+/// A number as it is typed; nothing for none.
+pub(crate) fn parse_number(text: &str) -> Result<Option<f64>, &'static str> {
+    let clean = text.trim().replace('−', "-").replace(',', ".");
+    if clean.is_empty() || text.trim() == words::circuits::NOT_SET.now() {
+        return Ok(None);
+    }
+    match clean.parse::<f64>() {
+        Ok(value) if value.is_finite() => Ok(Some(value)),
+        _ => Err(words::circuits::BAD_NUMBER.now()),
+    }
+}
 
 pub(crate) fn box_name(number: &str) -> String {
     words::circuits::box_name(&number)

@@ -6,9 +6,10 @@ use crate::edits::wiring::choose;
 use crate::state::{State, Tool};
 use crate::widgets::{LittleButton, fields, quiet};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_job::{CodeEdition, Inverter, Resolved, WiringChoices};
+use chalkcourse_job::{CodeEdition, Connection, Inverter, Resolved, Service, WiringChoices};
 use chalkcourse_plan::claim_words;
 use chalkcourse_wiring::Wired;
+use chalkcourse_words::Say;
 use egui::{Button, Grid, RichText, ScrollArea, Ui};
 
 /// Width of the words left of a field.
@@ -55,6 +56,9 @@ fn decided(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
         (text::HOTTEST_CELL, text::HOTTEST_CELL_HELP, choices.hottest_cell_celsius, |choices, value| {
             choices.hottest_cell_celsius = value;
         }),
+        (text::ATTIC_AIR, text::ATTIC_AIR_HELP, choices.attic_celsius, |choices, value| {
+            choices.attic_celsius = value;
+        }),
     ] {
         let shown = text::temperature(value, job.units);
         let typed = fields::parsed_at(ui, LABEL, label.now(), &shown, help.now(), |text| {
@@ -66,6 +70,7 @@ fn decided(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
             actions.push(choose(next));
         }
     }
+    service(ui, &choices, actions);
     let years = CodeEdition::ALL.map(|edition| (edition, edition.year().to_string()));
     let editions: Vec<(CodeEdition, &str)> =
         years.iter().map(|(edition, year)| (*edition, year.as_str())).collect();
@@ -76,6 +81,42 @@ fn decided(ui: &mut Ui, job: &Resolved, actions: &mut Actions) {
     if ui.checkbox(&mut by_table, text::BY_TABLE.now()).on_hover_text(text::BY_TABLE_HELP.now()).changed() {
         actions.push(choose(WiringChoices { voltage_by_table: by_table, ..choices.clone() }));
     }
+}
+
+/// The panel that the output is connected to.
+fn service(ui: &mut Ui, choices: &WiringChoices, actions: &mut Actions) {
+    let mut put = |service| actions.push(choose(WiringChoices { service, ..choices.clone() }));
+    let amps = |ui: &mut Ui, label: Say, value: Option<f64>, help: Say| {
+        let shown = text::number_or_none(value);
+        fields::parsed_at(ui, LABEL, label.now(), &shown, help.now(), text::parse_number)
+    };
+    ui.add_space(theme::GAP);
+    ui.strong(text::SERVICE.now());
+    let now = choices.service;
+    if let Some(typed) = amps(ui, text::BUS, now.map(|it| it.bus_amps), text::BUS_HELP) {
+        // Until somebody looks, the main is taken for as large as the bus.
+        let fresh = |bus_amps| Service {
+            bus_amps,
+            main_breaker_amps: bus_amps,
+            other_breakers_amps: None,
+            connection: Connection::OppositeEnds,
+        };
+        put(typed.map(|bus_amps| now.map_or_else(|| fresh(bus_amps), |it| Service { bus_amps, ..it })));
+    }
+    let Some(now) = now else { return };
+    let main = amps(ui, text::MAIN_BREAKER, Some(now.main_breaker_amps), text::BUS_HELP);
+    if let Some(Some(main_breaker_amps)) = main {
+        put(Some(Service { main_breaker_amps, ..now }));
+    }
+    let others = amps(ui, text::OTHER_BREAKERS, now.other_breakers_amps, text::OTHER_BREAKERS_HELP);
+    if let Some(other_breakers_amps) = others {
+        put(Some(Service { other_breakers_amps, ..now }));
+    }
+    let ways = text::CONNECTIONS.map(|(connection, words)| (connection, words.now()));
+    if let Some(connection) = fields::choice_at(ui, LABEL, text::CONNECTION.now(), now.connection, &ways) {
+        put(Some(Service { connection, ..now }));
+    }
+    ui.add_space(theme::GAP);
 }
 
 /// The inverters that the job has, each of those that the kit goes with.

@@ -173,3 +173,33 @@ fn the_layer_has_a_key() {
     hand.key(Key::W);
     assert!(!hand.editor().shows_circuits());
 }
+
+/// An electrician's reading is typed back, step by step, and taken away; the service panel is there once its bus is typed.
+#[test]
+fn readings_and_the_service_panel_are_typed() {
+    let mut hand = Hand::sized(1500.0, 1300.0);
+    hand.key(Key::G);
+    let (a, b) = (hand.at(module(&hand, 0, 0)), hand.at(module(&hand, 0, 3)));
+    hand.drag(a, b);
+    hand.drop(b);
+    let fill = |hand: &mut Hand, label: &str, typed: &str| {
+        hand.harness.get_by_label(label).click();
+        hand.harness.run();
+        hand.chord(Modifiers::COMMAND, Key::A);
+        hand.type_text(typed);
+        hand.key(Key::Enter);
+    };
+    fill(&mut hand, "Open, V", "4.1");
+    fill(&mut hand, "Modules at", "50 F");
+    let read = hand.job().readings[0];
+    assert_eq!((read.open_volts, read.celsius), (Some(4.1), 10.0));
+    hand.press("Remove what was measured");
+    assert!(hand.job().readings.is_empty());
+    hand.key(Key::I);
+    fill(&mut hand, "Bus, A", "225");
+    fill(&mut hand, "Main breaker, A", "200");
+    let service = hand.job().wiring.service.unwrap();
+    assert_eq!((service.bus_amps, service.main_breaker_amps), (225.0, 200.0));
+    fill(&mut hand, "Bus, A", "");
+    assert!(hand.job().wiring.service.is_none());
+}
