@@ -30,7 +30,10 @@ pub(crate) fn run(at: &Frame, own: &mut Canvas, actions: &mut Actions) {
             false => edits::group::switched(group, job, group.has_off(job)),
         });
     }
-    tool.keys(at, actions);
+    // The Enter that ended a field beside the drawing was for that field alone.
+    if at.stage.esc != EscFor::Another {
+        tool.keys(at, actions);
+    }
     if ui.input(|input| input.key_pressed(Key::Escape)) {
         match at.stage.esc {
             EscFor::Drawing => escape(state, own, actions),

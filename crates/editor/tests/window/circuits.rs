@@ -186,6 +186,7 @@ fn readings_and_the_service_panel_are_typed() {
         hand.harness.get_by_label(label).click();
         hand.harness.run();
         hand.chord(Modifiers::COMMAND, Key::A);
+        hand.key(Key::Backspace);
         hand.type_text(typed);
         hand.key(Key::Enter);
     };
@@ -202,4 +203,24 @@ fn readings_and_the_service_panel_are_typed() {
     assert_eq!((service.bus_amps, service.main_breaker_amps), (225.0, 200.0));
     fill(&mut hand, "Bus, A", "");
     assert!(hand.job().wiring.service.is_none());
+}
+
+/// Enter ends a field beside the drawing, and is no click of the tool that is up.
+#[test]
+fn the_enter_of_a_field_is_for_the_field() {
+    for tool in [Key::P, Key::N, Key::G] {
+        let mut hand = Hand::new();
+        hand.key(tool);
+        let before = hand.job();
+        hand.harness.get_by_label("Name").click();
+        hand.harness.run();
+        hand.type_text("x");
+        hand.key(Key::Enter);
+        let after = hand.job();
+        assert_ne!(after.name, before.name);
+        assert_eq!(
+            (&after.penetrations, &after.boxes, &after.circuits),
+            (&before.penetrations, &before.boxes, &before.circuits)
+        );
+    }
 }

@@ -18,7 +18,7 @@ use super::cross::{self, Aimed};
 use super::gesture::{Drag, Gesture};
 use super::hit::{self, Hit};
 use super::snap::Scene;
-use super::{Stage, brush::Brush};
+use super::{EscFor, Stage, brush::Brush};
 use crate::action::{Action, Actions};
 use crate::state::{PictureMode, State, View};
 use crate::{Document, edits, state};
@@ -72,7 +72,8 @@ impl<'a> Frame<'a> {
     }
 
     fn place_by_key(&self) -> Option<DVec2> {
-        if !super::has_keys(self.ui) || !self.ui.input(|input| input.key_pressed(Key::Enter)) {
+        let elsewhere = self.stage.esc == EscFor::Another;
+        if elsewhere || !super::has_keys(self.ui) || !self.ui.input(|input| input.key_pressed(Key::Enter)) {
             return None;
         }
         let layout = &self.document.plan().layout;
