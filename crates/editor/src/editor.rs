@@ -280,6 +280,7 @@ impl Editor {
         }
         if self.state.showing {
             self.for_the_owner(ui, actions);
+            self.name_window(&ctx);
             return;
         }
         if self.state.starting {
