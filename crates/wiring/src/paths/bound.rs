@@ -1,18 +1,14 @@
 //! No answer costs less than this: the limits on each path are kept, but a path may come back to a point that it no longer
-//! remembers, and points are paid so that in the end each is wanted about once (Lagrange; subgradient steps by Polyak, 1969).
+//! remembers (ng-routes; Baldacci, Mingozzi and Roberti, 2011), and points are paid so that in the end each is wanted about once.
 
-use super::{Costs, Effort, NEVER, Problem};
-
-/// Costs within this are one cost: far below the unit in which they are whole.
-const DUST: f64 = 1e-4;
-const FAR: f64 = 1e17;
+use super::question::{DUST, FAR, Prices, Question, Steps};
 
 /// A bound, with the prices of points that make it.
 pub(super) struct Bound {
     /// No answer costs less.
     pub(super) least: i64,
-    /// What is paid for each point.
-    pub(super) prices: Vec<f64>,
+    /// What is paid.
+    pub(super) prices: Prices,
     /// For each point and number of points, row by row: the least that a path from it home costs less what is paid, the point itself
     /// paid by half. The first column, of no points, is empty.
     pub(super) ended: Vec<f64>,
@@ -23,219 +19,269 @@ pub(super) struct Bound {
 /// Points that each remembers, itself first, and what is left of a memory on the way to another.
 struct Memory {
     kept: usize,
-    /// For each pair of points and each memory at the first: the memory at the second, or `FORBIDDEN`.
-    next: Vec<u8>,
+    /// For each point and each place in the list of those that may follow, and each memory at the first: the memory at the second, or
+    /// `FORBIDDEN`.
+    next: Vec<Vec<u8>>,
 }
 
 const FORBIDDEN: u8 = u8::MAX;
+/// A memory fits a byte, and one value is for what is forbidden.
+const MOST_KEPT: usize = 7;
 
 impl Memory {
-    fn of(costs: &Costs, kept: usize) -> Self {
-        let points = costs.points;
-        // The table grows with the square of the points: of many, each remembers few.
-        let kept = kept.clamp(1, if points > 80 { 3 } else { 7 }).min(points);
+    fn of(question: &Question, kept: usize) -> Self {
+        let points = question.costs.points;
+        let kept = kept.clamp(1, MOST_KEPT).min(points);
         let near: Vec<Vec<usize>> = (0..points)
             .map(|at| {
                 let mut others: Vec<usize> = (0..points).filter(|other| *other != at).collect();
-                others.sort_by_key(|other| costs.at(at, *other));
+                others.sort_by_key(|other| question.costs.at(at, *other));
                 std::iter::once(at).chain(others.into_iter().take(kept - 1)).collect()
             })
             .collect();
-        let mut next = vec![FORBIDDEN; (points * points) << kept];
-        for from in 0..points {
-            for to in (0..points).filter(|to| costs.at(from, *to) < NEVER) {
-                for memory in 0..1_usize << kept {
-                    let has = |point: usize| {
-                        near[from]
-                            .iter()
-                            .position(|near| *near == point)
-                            .is_some_and(|bit| memory >> bit & 1 == 1)
-                    };
-                    if !has(to) {
-                        let bits = near[to].iter().enumerate();
-                        let kept_bits = bits.filter(|(bit, point)| *bit == 0 || has(**point));
-                        let there = kept_bits.fold(0_u8, |all, (bit, _)| all | 1 << bit);
-                        next[((from * points + to) << kept) + memory] = there;
+        let from = |from: usize| {
+            let of_link = |to: &usize| {
+                // For each point that the second remembers, its place in the memory of the first.
+                let places: Vec<Option<usize>> =
+                    near[*to].iter().map(|point| near[from].iter().position(|near| near == point)).collect();
+                let there = near[from].iter().position(|point| point == to);
+                (0..1_usize << kept).map(move |memory| {
+                    let has = |place: Option<usize>| place.is_some_and(|bit| memory >> bit & 1 == 1);
+                    if has(there) {
+                        return FORBIDDEN;
                     }
-                }
-            }
-        }
-        Self { kept, next }
+                    let bits = places.iter().enumerate().skip(1).filter(|(_, place)| has(**place));
+                    bits.fold(1_u8, |all, (bit, _)| all | 1 << bit)
+                })
+            };
+            question.next[from].iter().flat_map(of_link).collect()
+        };
+        Self { kept, next: (0..points).map(from).collect() }
     }
 }
 
-/// The best begun paths: cost by point, number of points and memory, and where each came from.
+/// The best begun paths: cost by number of points, point and memory, and where each came from.
 struct Begun {
     cost: Vec<f64>,
     from: Vec<u32>,
 }
 
+/// What does not change from round to round.
+struct Rounds<'a> {
+    question: &'a Question<'a>,
+    memory: Memory,
+    least: usize,
+    most: usize,
+    /// States of one number of points.
+    layer: usize,
+}
+
 impl Bound {
-    /// Bounds answers with so many paths; `good` is what one costs that is known.
-    pub(super) fn of(problem: &Problem, costs: &Costs, count: usize, good: i64, effort: Effort) -> Self {
-        let (points, most) = (costs.points, problem.most.min(costs.points));
-        let memory = Memory::of(costs, effort.memory);
-        let mut prices: Vec<f64> = (0..points)
-            .map(|at| {
-                let mut near: Vec<i64> =
-                    (0..points).map(|to| costs.at(at, to)).filter(|c| *c < NEVER).collect();
-                near.sort_unstable();
-                near.iter().take(2).sum::<i64>() as f64 / 2.0
-            })
-            .collect();
+    /// Bounds a question in so many rounds at most, from some prices on; each point remembers so many.
+    pub(super) fn of(question: &Question, from: Prices, memory: usize, rounds: u32) -> Self {
+        let points = question.costs.points;
+        let memory = Memory::of(question, memory);
+        let layer = points << memory.kept;
+        let (least, most) = (question.problem.least.max(1), question.problem.most.min(points));
+        let rules = Rounds { question, memory, least, most, layer };
+        let mut prices = from;
         let mut best = Self { least: i64::MIN, prices: prices.clone(), ended: Vec::new(), rest: Vec::new() };
-        let (mut best_value, mut pace, mut since) = (f64::NEG_INFINITY, 1.5, 0);
-        for _ in 0..effort.rounds.max(1) {
-            let begun = begin(costs, most, &prices, &memory);
-            let ends = ends(costs, most, &prices, &begun, &memory);
-            let rest = rest(&ends, problem.least.max(1), count, points);
-            let value = rest[count * (points + 1) + points] + prices.iter().sum::<f64>();
-            if value > best_value + DUST {
-                best_value = value;
+        let (mut value_of_best, mut steps) = (f64::NEG_INFINITY, Steps::of(points, 5));
+        let mut begun = Begun { cost: vec![FAR; layer * (most + 1)], from: vec![0; layer * (most + 1)] };
+        for _ in 0..rounds.max(1) {
+            rules.begin(&prices, false, &mut begun);
+            let ends = rules.ends(&prices, &begun);
+            let rest = rules.rest(&ends);
+            let value = rest[question.count * (points + 1) + points] + prices.points.iter().sum::<f64>()
+                - prices.lead * question.allowed();
+            let better = value > value_of_best + DUST;
+            if better {
+                value_of_best = value;
                 best.prices.clone_from(&prices);
                 best.rest.clone_from(&rest);
-                since = 0;
-            } else {
-                since += 1;
-                if since >= 8 {
-                    (pace, since) = (pace * 0.6, 0);
-                }
             }
-            let gap = good as f64 - value;
-            if gap < 1.0 - DUST || value >= FAR || pace < 1e-4 {
+            let gap = question.good as f64 - value;
+            if gap < 1.0 - DUST || !steps.go_on(better) {
                 break;
             }
-            let visits = visits(&ends, &rest, &begun, problem.least.max(1), count, points, most, memory.kept);
-            let off: Vec<f64> = visits.iter().map(|count| 1.0 - f64::from(*count)).collect();
-            let square: f64 = off.iter().map(|off| off * off).sum();
-            if square == 0.0 {
+            let (visits, leads) = rules.visits(&ends, &rest, &begun);
+            let missing: Vec<f64> = visits.iter().map(|count| 1.0 - f64::from(*count)).collect();
+            if !steps.step(&mut prices, &missing, leads - question.allowed(), gap) {
                 break;
             }
-            let step = pace * gap.max(1.0) / square;
-            prices.iter_mut().zip(&off).for_each(|(price, off)| *price += step * off);
         }
-        let ended = begin(&costs.turned(), most, &best.prices, &memory);
-        best.ended = flat(&ended, points, most, memory.kept);
-        best.least = if best_value >= FAR { good } else { ((best_value - DUST).ceil() as i64).min(good) };
+        best.least = question.proved(value_of_best);
+        if best.least < question.good {
+            rules.begin(&best.prices, true, &mut begun);
+            best.ended = rules.flat(&begun);
+        }
         best
     }
-}
 
-fn reduced(costs: &Costs, prices: &[f64], from: usize, to: usize) -> f64 {
-    let price = |point: usize| prices.get(point).copied().unwrap_or(0.0);
-    let cost = costs.at(from, to);
-    if cost >= NEVER { FAR } else { cost as f64 - (price(from) + price(to)) / 2.0 }
-}
-
-fn begin(costs: &Costs, most: usize, prices: &[f64], memory: &Memory) -> Begun {
-    let (points, kept) = (costs.points, memory.kept);
-    let layer = points << kept;
-    let mut begun = Begun { cost: vec![FAR; layer * (most + 1)], from: vec![0; layer * (most + 1)] };
-    let links: Vec<f64> = (0..points)
-        .flat_map(|from| (0..points).map(move |to| (from, to)))
-        .map(|(from, to)| reduced(costs, prices, from, to))
-        .collect();
-    for at in 0..points {
-        begun.cost[layer + (at << kept) + 1] = reduced(costs, prices, costs.home(), at);
+    /// Leaves out links of which each path with them is too dear for an answer that is better.
+    pub(super) fn leave_out(&self, question: &mut Question) {
+        if self.ended.is_empty() {
+            return;
+        }
+        let (points, row) = (question.costs.points, question.costs.points + 1);
+        let (least, most) = (question.problem.least.max(1), question.problem.most.min(points));
+        let room = self.room(question);
+        // Begun paths cost what ended ones do where both ends are alike; else nothing is known of them here.
+        if !question.problem.both_ends || self.rest.len() < row {
+            return;
+        }
+        let cheapest = |at: usize| &self.ended[at * (most + 1)..(at + 1) * (most + 1)];
+        let next = std::mem::take(&mut question.next);
+        let stays = |from: usize, to: usize| {
+            let link = question.weight(from, to, self.prices.lead)
+                - (self.prices.points[from] + self.prices.points[to]) / 2.0;
+            (1..most).any(|before| {
+                let begun = cheapest(from)[before] + link;
+                (least.max(before + 1)..=most)
+                    .any(|whole| begun + cheapest(to)[whole - before] <= room[whole])
+            })
+        };
+        let kept = next
+            .into_iter()
+            .enumerate()
+            .map(|(from, next)| next.into_iter().filter(|to| stays(from, *to)).collect::<Vec<usize>>());
+        question.next = kept.collect();
     }
-    for size in 1..most {
-        let (here, there) = (size * layer, (size + 1) * layer);
-        for from in 0..points {
-            // The point itself is the first of its memory, so that only odd ones come about.
-            for remembered in (1..1 << kept).step_by(2) {
-                let state = (from << kept) + remembered;
-                let cost = begun.cost[here + state];
-                if cost >= FAR {
-                    continue;
-                }
-                for to in 0..points {
-                    let next = memory.next[((from * points + to) << kept) + remembered];
-                    if next == FORBIDDEN {
+
+    /// What a path of so many points may cost at most in a better answer, less what is paid for them.
+    pub(super) fn room(&self, question: &Question) -> Vec<f64> {
+        let points = question.costs.points;
+        let goal = question.goal(self.prices.lead) - 1.0 + DUST - self.prices.points.iter().sum::<f64>();
+        (0..=question.problem.most.min(points))
+            .map(|size| {
+                let others = self.rest.get((question.count - 1) * (points + 1) + points - size).copied();
+                goal - others.unwrap_or(FAR)
+            })
+            .collect()
+    }
+}
+
+impl Rounds<'_> {
+    fn reduced(&self, prices: &Prices, from: usize, to: usize) -> f64 {
+        let price = |point: usize| prices.points.get(point).copied().unwrap_or(0.0);
+        self.question.weight(from, to, prices.lead) - (price(from) + price(to)) / 2.0
+    }
+
+    /// The cheapest begun paths, or ended ones gone backwards.
+    fn begin(&self, prices: &Prices, backwards: bool, begun: &mut Begun) {
+        let (points, kept, layer) = (self.question.costs.points, self.memory.kept, self.layer);
+        let home = self.question.costs.home();
+        begun.cost.fill(FAR);
+        let links: Vec<Vec<f64>> = self
+            .question
+            .next
+            .iter()
+            .enumerate()
+            .map(|(from, next)| next.iter().map(|to| self.reduced(prices, from, *to)).collect())
+            .collect();
+        for at in 0..points {
+            let (from, to) = if backwards { (at, home) } else { (home, at) };
+            begun.cost[layer + (at << kept) + 1] = self.reduced(prices, from, to);
+        }
+        for size in 1..self.most {
+            let (done, open) = begun.cost.split_at_mut((size + 1) * layer);
+            let (here, there) = (&done[size * layer..], &mut open[..layer]);
+            let came = &mut begun.from[(size + 1) * layer..(size + 2) * layer];
+            for (from, next) in self.question.next.iter().enumerate() {
+                // The point itself is the first of its memory, so that only odd ones come about.
+                for remembered in (1..1 << kept).step_by(2) {
+                    let state = (from << kept) + remembered;
+                    let cost = here[state];
+                    if cost >= FAR {
                         continue;
                     }
-                    let (cost, spot) =
-                        (cost + links[from * points + to], there + (to << kept) + usize::from(next));
-                    if cost < begun.cost[spot] {
-                        begun.cost[spot] = cost;
-                        begun.from[spot] = state as u32;
+                    let memories = &self.memory.next[from];
+                    for (place, (to, link)) in next.iter().zip(&links[from]).enumerate() {
+                        let memory = memories[(place << kept) + remembered];
+                        if memory == FORBIDDEN {
+                            continue;
+                        }
+                        let (cost, spot) = (cost + link, (to << kept) + usize::from(memory));
+                        if cost < there[spot] {
+                            there[spot] = cost;
+                            came[spot] = state as u32;
+                        }
                     }
                 }
             }
         }
     }
-    begun
-}
 
-/// For each number of points, the cheapest path home to home and its last state.
-fn ends(costs: &Costs, most: usize, prices: &[f64], begun: &Begun, memory: &Memory) -> Vec<(f64, usize)> {
-    let layer = costs.points << memory.kept;
-    (0..=most)
-        .map(|size| {
-            let of = |state: usize| {
-                let home = reduced(costs, prices, state >> memory.kept, costs.home());
-                (begun.cost[size * layer + state] + home, state)
-            };
-            let least = (0..layer).map(of).min_by(|a, b| a.0.total_cmp(&b.0));
-            least.filter(|_| size > 0).unwrap_or((FAR, 0))
-        })
-        .collect()
-}
+    /// For each number of points, the cheapest path home to home and its last state.
+    fn ends(&self, prices: &Prices, begun: &Begun) -> Vec<(f64, usize)> {
+        let (kept, home) = (self.memory.kept, self.question.costs.home());
+        let homes: Vec<f64> =
+            (0..self.question.costs.points).map(|at| self.reduced(prices, at, home)).collect();
+        (0..=self.most)
+            .map(|size| {
+                let states = begun.cost[size * self.layer..(size + 1) * self.layer].iter().enumerate();
+                let mut least = (FAR, 0);
+                for (state, cost) in states {
+                    let whole = cost + homes[state >> kept];
+                    if whole < least.0 {
+                        least = (whole, state);
+                    }
+                }
+                if size == 0 { (FAR, 0) } else { least }
+            })
+            .collect()
+    }
 
-/// The least that a number of paths with a number of points among them costs, row by row.
-fn rest(ends: &[(f64, usize)], least: usize, count: usize, points: usize) -> Vec<f64> {
-    let row = points + 1;
-    let mut rest = vec![FAR; (count + 1) * row];
-    rest[0] = 0.0;
-    for paths in 1..=count {
-        for all in 0..=points {
-            for (size, (cost, _)) in ends.iter().enumerate().take(all + 1).skip(least) {
-                let sum = rest[(paths - 1) * row + all - size] + cost;
-                if sum < rest[paths * row + all] {
-                    rest[paths * row + all] = sum;
+    /// The least that a number of paths with a number of points among them costs, row by row.
+    fn rest(&self, ends: &[(f64, usize)]) -> Vec<f64> {
+        let (points, row) = (self.question.costs.points, self.question.costs.points + 1);
+        let mut rest = vec![FAR; (self.question.count + 1) * row];
+        rest[0] = 0.0;
+        for paths in 1..=self.question.count {
+            for all in 0..=points {
+                for (size, (cost, _)) in ends.iter().enumerate().take(all + 1).skip(self.least) {
+                    let sum = rest[(paths - 1) * row + all - size] + cost;
+                    if sum < rest[paths * row + all] {
+                        rest[paths * row + all] = sum;
+                    }
                 }
             }
         }
+        rest
     }
-    rest
-}
 
-/// How often each point is visited by the paths that make the bound.
-#[expect(clippy::too_many_arguments, reason = "the sizes of the tables go with them")]
-fn visits(
-    ends: &[(f64, usize)],
-    rest: &[f64],
-    begun: &Begun,
-    least: usize,
-    count: usize,
-    points: usize,
-    most: usize,
-    kept: usize,
-) -> Vec<u32> {
-    let (row, layer) = (points + 1, points << kept);
-    let mut visits = vec![0_u32; points];
-    let mut all = points;
-    for paths in (1..=count).rev() {
-        let sizes = least..=most.min(all);
-        let of = |size: usize| rest[(paths - 1) * row + all - size] + ends[size].0;
-        let Some(size) = sizes.min_by(|a, b| of(*a).total_cmp(&of(*b))) else { break };
-        let mut state = ends[size].1;
-        for at in (1..=size).rev() {
-            visits[state >> kept] += 1;
-            state = begun.from[at * layer + state] as usize;
+    /// How often each point is visited by the paths that make the bound, and what extension leads they take.
+    fn visits(&self, ends: &[(f64, usize)], rest: &[f64], begun: &Begun) -> (Vec<u32>, f64) {
+        let (points, kept) = (self.question.costs.points, self.memory.kept);
+        let row = points + 1;
+        let (mut visits, mut taken) = (vec![0_u32; points], 0.0);
+        let mut all = points;
+        for paths in (1..=self.question.count).rev() {
+            let sizes = self.least..=self.most.min(all);
+            let of = |size: usize| rest[(paths - 1) * row + all - size] + ends[size].0;
+            let Some(size) = sizes.min_by(|a, b| of(*a).total_cmp(&of(*b))) else { break };
+            let mut state = ends[size].1;
+            for at in (1..=size).rev() {
+                visits[state >> kept] += 1;
+                let before = begun.from[at * self.layer + state] as usize;
+                if let Some((leads, _)) = self.question.leads.filter(|_| at > 1) {
+                    taken += leads.at(before >> kept, state >> kept) as f64;
+                }
+                state = before;
+            }
+            all -= size;
         }
-        all -= size;
+        (visits, taken)
     }
-    visits
-}
 
-/// Begun paths, whatever they remember.
-fn flat(begun: &Begun, points: usize, most: usize, kept: usize) -> Vec<f64> {
-    let layer = points << kept;
-    let mut flat = vec![FAR; points * (most + 1)];
-    for (state, cost) in begun.cost.iter().enumerate() {
-        let (size, point) = (state / layer, (state % layer) >> kept);
-        let spot = &mut flat[point * (most + 1) + size];
-        *spot = spot.min(*cost);
+    /// Begun paths, whatever they remember.
+    fn flat(&self, begun: &Begun) -> Vec<f64> {
+        let mut flat = vec![FAR; self.question.costs.points * (self.most + 1)];
+        for (state, cost) in begun.cost.iter().enumerate() {
+            let (size, point) = (state / self.layer, (state % self.layer) >> self.memory.kept);
+            let spot = &mut flat[point * (self.most + 1) + size];
+            *spot = spot.min(*cost);
+        }
+        flat
     }
-    flat
 }

@@ -2,37 +2,33 @@
 //! if it and the cheapest rest stay below what is known.
 
 use super::bound::Bound;
-use super::{Costs, NEVER, Problem};
+use super::costs::Costs;
+use super::question::{DUST, FAR, Question};
 use std::collections::HashMap;
 use std::collections::hash_map::Entry;
 
 /// The better answer if there is one, `Some(None)` if what costs `good` is best; `None` where that is not settled within the limit.
+/// `whole` counts an extension lead as more than all length: by it the answers are compared, and two ways over the same points. `good` is
+/// the known answer's cost by it.
 pub(super) fn exact(
-    problem: &Problem,
-    costs: &Costs,
+    question: &Question,
     bound: &Bound,
+    whole: &Costs,
     good: i64,
     limit: usize,
 ) -> Option<Option<Vec<Vec<usize>>>> {
-    if costs.points > 64 {
+    let points = whole.points;
+    if points > 64 {
         return None;
     }
-    let paid: f64 = bound.prices.iter().sum();
-    let row = costs.points + 1;
-    let count = bound.rest.len() / row - 1;
-    // What a path of so many points may cost at most, less what is paid for them.
-    let room: Vec<f64> = (0..=problem.most.min(costs.points))
-        .map(|size| {
-            let others = bound.rest.get((count - 1) * row + costs.points - size).copied();
-            good as f64 - 1.0 + 1e-3 - paid - others.unwrap_or(f64::INFINITY)
-        })
-        .collect();
-    let paths = all_paths(problem, costs, bound, &room, limit)?;
+    let paths = all_paths(question, bound, whole, limit)?;
+    let paid: f64 = bound.prices.points.iter().sum();
     let mut cover = Cover {
-        of_lowest: vec![Vec::new(); costs.points],
+        of_lowest: vec![Vec::new(); points],
         bound,
-        paid,
-        row,
+        // A better answer has no more leads than the known one, so that it is shorter by as much as it costs less.
+        off: question.goal(bound.prices.lead) - 1.0 + DUST - paid - good as f64,
+        row: points + 1,
         best: good,
         found: None,
         steps: limit * 10,
@@ -45,8 +41,8 @@ pub(super) fn exact(
     for list in &mut cover.of_lowest {
         list.sort_by(|a, b| a.less.total_cmp(&b.less));
     }
-    let all = if costs.points == 64 { u64::MAX } else { (1 << costs.points) - 1 };
-    cover.go_on(all, count, 0.0, 0, &mut Vec::new())?;
+    let all = if points == 64 { u64::MAX } else { (1 << points) - 1 };
+    cover.go_on(all, question.count, 0.0, 0, &mut Vec::new())?;
     Some(cover.found.map(|chosen| chosen.iter().map(|label| paths.points_of(*label)).collect()))
 }
 
@@ -88,18 +84,26 @@ impl Paths {
     }
 }
 
-fn all_paths(problem: &Problem, costs: &Costs, bound: &Bound, room: &[f64], limit: usize) -> Option<Paths> {
-    let (points, most) = (costs.points, room.len() - 1);
-    let price = |point: usize| bound.prices.get(point).copied().unwrap_or(0.0);
-    let half = |from: usize, to: usize| costs.at(from, to) as f64 - (price(from) + price(to)) / 2.0;
-    // Whether a begun path can still end in one that has room, by the cheapest ends of it.
-    let can_be = |at: usize, size: usize, less: f64| {
-        let sizes = size.max(problem.least.max(1))..=most;
-        sizes.into_iter().any(|whole| {
-            let end = bound.ended.get(at * (most + 1) + whole - size + 1).copied().unwrap_or(f64::INFINITY);
-            less + end <= room[whole]
-        })
+fn all_paths(question: &Question, bound: &Bound, costs: &Costs, limit: usize) -> Option<Paths> {
+    let room = bound.room(question);
+    let (points, most, problem) = (costs.points, room.len() - 1, question.problem);
+    let price = |point: usize| bound.prices.points.get(point).copied().unwrap_or(0.0);
+    let half = |from: usize, to: usize| {
+        question.weight(from, to, bound.prices.lead) - (price(from) + price(to)) / 2.0
     };
+    // What a path begun may cost where it is, less what is paid, and still end in one that has room, by the cheapest ends of it.
+    let may_cost: Vec<f64> = (0..points * (most + 1))
+        .map(|spot| {
+            let (at, size) = (spot / (most + 1), spot % (most + 1));
+            let sizes = size.max(problem.least.max(1))..=most;
+            let left = sizes.filter(|_| size > 0).map(|whole| {
+                let end = bound.ended.get(at * (most + 1) + whole - size + 1);
+                room[whole] - end.copied().unwrap_or(FAR)
+            });
+            left.fold(-FAR, f64::max)
+        })
+        .collect();
+    let can_be = |at: usize, size: usize, less: f64| less <= may_cost[at * (most + 1) + size];
     let mut labels: Vec<Label> = Vec::new();
     let mut layer: Vec<usize> = Vec::new();
     for at in 0..points {
@@ -133,7 +137,7 @@ fn all_paths(problem: &Problem, costs: &Costs, bound: &Bound, room: &[f64], limi
             if size == most {
                 continue;
             }
-            for to in (0..points).filter(|to| on >> to & 1 == 0 && costs.at(at, *to) < NEVER) {
+            for &to in question.next[at].iter().filter(|to| on >> **to & 1 == 0) {
                 let less = less + half(at, to);
                 if !can_be(to, size + 1, less) {
                     continue;
@@ -172,7 +176,8 @@ struct Cover<'a> {
     /// Paths by their lowest point.
     of_lowest: Vec<Vec<Closed>>,
     bound: &'a Bound,
-    paid: f64,
+    /// What is to be added to the best cost for what all paths may cost, less what is paid.
+    off: f64,
     row: usize,
     best: i64,
     found: Option<Vec<usize>>,
@@ -206,8 +211,8 @@ impl Cover<'_> {
             }
             let after = left & !path.points;
             let rest = self.bound.rest.get((paths - 1) * self.row + after.count_ones() as usize);
-            let least = less + path.less + rest.copied().unwrap_or(f64::INFINITY) + self.paid;
-            if least > self.best as f64 - 1.0 + 1e-3 {
+            let least = less + path.less + rest.copied().unwrap_or(f64::INFINITY);
+            if least > self.best as f64 + self.off {
                 continue;
             }
             chosen.push(path.label);

@@ -1,3 +1,6 @@
+use super::bound::Bound;
+use super::forest::Forest;
+use super::question::Question;
 use super::*;
 
 /// Numbers by chance that are the same in each run (Steele, Lea and Flood's splitmix, 2014).
@@ -187,7 +190,7 @@ fn divisions_are_the_best_of_all_divisions() {
 #[test]
 fn bound_and_exact_search_stand_by_themselves() {
     let mut chance = Chance(11);
-    let (mut near, mut all) = (0.0, 0);
+    let (mut near, mut all, mut tight) = (0.0, 0, 0);
     for _ in 0..40 {
         let points = 4 + chance.below(7) as usize;
         let mut problem = array(&mut chance, points, true);
@@ -200,22 +203,40 @@ fn bound_and_exact_search_stand_by_themselves() {
         let lead = problem.lead_weight();
         let best = lead * leads as i64 + length as i64;
         let costs = Costs::of(&problem, lead, true, false);
-        for memory in [1, 3, 6] {
-            let effort = Effort { memory, rounds: 120, ..Effort::WHOLE };
-            let bound = Bound::of(&problem, &costs, count, best * 2, effort);
-            assert!(bound.least <= best, "{} of {best}: {problem:?}", bound.least);
-            near += bound.least as f64 / best as f64;
-            all += 1;
-            let found = exact::exact(&problem, &costs, &bound, best + 1, 400_000).unwrap().unwrap();
-            assert_eq!(costs.of_all(&found), best, "{problem:?}");
-            assert_eq!(
-                exact::exact(&problem, &costs, &bound, best, 400_000),
-                Some(None),
-                "nothing is better"
-            );
+        let of_leads = Costs::of(&problem, 1, false, false);
+        let of_length = Costs::of(&problem, 0, true, false);
+        // A lead weighed more than all length; and at a price of its own, for no more of them than the best has.
+        let whole = || Question::of(&problem, count, &costs, None, best * 2);
+        let priced = || {
+            let counted = Some((&of_leads, leads as i64));
+            Question::of(&problem, count, &of_length, counted, length as i64 * 2)
+        };
+        for (memory, rounds) in [(1, 120), (3, 120), (6, 120), (3, 3)] {
+            for (mut question, aim) in [(whole(), best), (priced(), length as i64)] {
+                let forest = Forest::of(&mut question, rounds);
+                assert!(forest.least <= aim, "{} of {aim}: {problem:?}", forest.least);
+                let bound = Bound::of(&question, forest.prices, memory, rounds);
+                assert!(bound.least <= aim, "{} of {aim}: {problem:?}", bound.least);
+                if memory == 6 {
+                    near += bound.least as f64 / aim as f64;
+                    all += 1;
+                }
+                let off = question.good - aim;
+                bound.leave_out(&mut question);
+                let find = |question: &Question, good| exact::exact(question, &bound, &costs, good, 400_000);
+                // Nothing that the best answer has was left out, and by what was told to be known it is better.
+                let found = find(&question, best + off).unwrap().unwrap();
+                assert_eq!(costs.of_all(&found), best, "{problem:?}");
+                question.good = aim;
+                assert_eq!(find(&question, best), Some(None), "nothing is better");
+            }
         }
+        let least = parts::least_leads(&problem, &problem.orders);
+        assert!(least <= leads as i64, "{least} of {leads}: {problem:?}");
+        tight += u32::from(least == leads as i64 && leads > 0);
     }
     assert!(all > 60 && near / f64::from(all) > 0.9, "{near} of {all}");
+    assert!(tight > 3, "{tight} are the fewest leads by parts alone");
 }
 
 /// Orders are cut at the best places: as good as trying all cuts.
