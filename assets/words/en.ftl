@@ -2351,6 +2351,17 @@ job-a-name-is-needed = a circuit and a junction box need a name
 # $celsius (text)
 job-is-no-temperature = { $field }: { $celsius } °C is no temperature of this earth
 
+# $field (text)
+# $value (text)
+# $least (text)
+# $most (text)
+job-is-out-of-range = { $field }: { $value } must be between { $least } and { $most }
+job-a-circuit-is-read-once = a circuit has one reading
+
+# $code (text)
+# $most (text)
+job-label-text-must-be = label_texts: the code { $code } has 1 to 64 small letters, digits and hyphens, and a text has at most { $most } characters
+
 # $value (text)
 job-the-order = the order: { $value }
 
@@ -2476,6 +2487,7 @@ job-part-3 = part
 job-waiver = waiver
 job-circuit = circuit
 job-junction-box = junction box
+job-reading = reading
 job-wiring = wires
 job-site = site
 job-picture-under-the-plan = picture under the plan
@@ -2663,6 +2675,9 @@ kit-laying-base-rail-above-course = laying.base_rail: above_course_from and abov
 # $field (text)
 # $share (text)
 kit-wiring-share = { $field } is a share from 0 to 1, not { $share }
+
+# $field (text)
+kit-wiring-terminals = { $field } must be 60 or 75
 kit-wiring-vmp = wiring.vmp_percent_per_kelvin must be 0 or less, and not below -5: voltage falls when cells are hot
 kit-wiring-string-rises = wiring.device.dc: least_in_string can't be more than most_in_string
 
@@ -7029,6 +7044,9 @@ wires-edition = Sections are those of NEC { $year }. Only the text of 2017 was r
 # $name (text)
 wires-circuit = circuit { $name }
 wires-a-circuit = a circuit
+
+# $name (text)
+wires-junction = box { $name }
 wires-title-string-voltage = Strings stay below the highest voltage
 wires-reason-string-voltage = On the coldest morning a string has its highest voltage. Too much of it destroys the inverter, and an arc does not go out by itself.
 wires-title-string-start = Strings keep enough voltage on hot days

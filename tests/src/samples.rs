@@ -3,9 +3,9 @@
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Edit, Face, FaceId, GeoPoint, Orientation, PartId, PartKind, Penetration,
-    PenetrationId, PenetrationKind, Resolved, RoofPart, Shape, Site, WiringChoices, apply, builtin_kit,
-    builtin_prices, builtin_rule_book,
+    Block, BlockId, Cell, Connection, Edit, Face, FaceId, GeoPoint, Orientation, PartId, PartKind,
+    Penetration, PenetrationId, PenetrationKind, Resolved, RoofPart, Service, Shape, Site, WiringChoices,
+    apply, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -38,7 +38,15 @@ impl Draw {
             lowest_celsius: Some(-22.0),
             highest_celsius: Some(34.0),
             hottest_cell_celsius: Some(77.0),
+            attic_celsius: Some(55.0),
             inverters: vec!["FH-182".to_owned()],
+            // Its main breaker was changed for a smaller one, so that a larger inverter fits.
+            service: Some(Service {
+                bus_amps: 200.0,
+                main_breaker_amps: 175.0,
+                other_breakers_amps: None,
+                connection: Connection::OppositeEnds,
+            }),
             ..WiringChoices::default()
         });
         Self(job)

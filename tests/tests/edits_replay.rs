@@ -13,11 +13,12 @@ mod random_jobs;
 use chalkcourse_geometry::raise::Treatment;
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeKind, Length, Pitch, Polygon, Units, dvec2};
 use chalkcourse_job::{
-    Accepted, Block, BlockId, BoxId, BoxStands, Cell, Circuit, CircuitId, CodeEdition, Edit, Face, FaceId,
-    FindingKey, GeoPoint, History, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, NoFiles, OrderChoices,
-    Orientation, PartId, PartKind, Penetration, PenetrationId, PenetrationKind, PlanMove, Quantity, Required,
-    Resolved, RoofPart, Shape, Subject, Waiver, WiringChoices, apply, builtin_kit, builtin_prices,
-    builtin_rule_books, edits_to_text, job_from_text, job_to_text, script_from_text,
+    Accepted, Block, BlockId, BoxId, BoxStands, Cell, Circuit, CircuitId, CodeEdition, Connection, Current,
+    Edit, Face, FaceId, FindingKey, Gauge, GeoPoint, History, InverterInput, JunctionBox, Leg, LiesIn,
+    ModuleAt, NoFiles, OrderChoices, Orientation, OtherConductors, PartId, PartKind, Penetration,
+    PenetrationId, PenetrationKind, PlanMove, Quantity, Reading, Required, Resolved, RoofPart, Service,
+    Shape, Subject, Waiver, WiringChoices, apply, builtin_kit, builtin_prices, builtin_rule_books,
+    edits_to_text, job_from_text, job_to_text, script_from_text,
 };
 use proptest::prelude::*;
 use std::path::Path;
@@ -27,7 +28,7 @@ use std::sync::Arc;
 type Dice = (u8, usize, f64, f64, u32);
 
 fn dice() -> impl Strategy<Value = Vec<Dice>> {
-    proptest::collection::vec((0..31u8, 0..8usize, -3.0..3.0f64, -3.0..3.0f64, 0..7u32), 1..14)
+    proptest::collection::vec((0..33u8, 0..8usize, -3.0..3.0f64, -3.0..3.0f64, 0..7u32), 1..14)
 }
 
 fn nth<T>(list: &[T], at: usize) -> Option<&T> {
@@ -166,6 +167,7 @@ fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
                 length: Length::from_metres(y.abs()),
                 lies: LiesIn::RoofRaceway(Length::from_metres(x.abs() / 50.0)),
             }],
+            others: vec![OtherConductors { current: Current::Ac, gauge: Gauge::Awg12, count: n + 1 }],
         }),
         29 => Edit::RemoveBox(nth(&job.boxes, at)?.id),
         30 => Edit::SetWiring(Arc::new(WiringChoices {
@@ -174,8 +176,24 @@ fn edit(job: &Resolved, (what, at, x, y, n): Dice) -> Option<Edit> {
             hottest_cell_celsius: Some(70.0 + y),
             voltage_by_table: n % 3 == 0,
             inverters: vec!["FH-181".to_owned(); n as usize % 3],
+            service: (n % 2 == 1).then_some(Service {
+                bus_amps: 200.0,
+                main_breaker_amps: 150.0 + x,
+                other_breakers_amps: (n == 3).then_some(y.abs()),
+                connection: Connection::ALL[n as usize % 6],
+            }),
+            label_texts: [(format!("label-{n}"), format!("{x}"))].into_iter().take(corner % 2).collect(),
             ..WiringChoices::default()
         })),
+        31 => Edit::PutReading(Reading {
+            circuit: nth(&job.circuits, at)?.id,
+            celsius: x * 9.0,
+            open_volts: (n % 2 == 0).then_some(y.abs() * 100.0),
+            polarity_right: (n > 3).then_some(n == 4),
+            insulation_megohms: (n % 3 == 0).then_some(x.abs()),
+            test_volts: (n % 3 == 0).then_some(500.0),
+        }),
+        32 => Edit::RemoveReading(nth(&job.readings, at)?.circuit),
         24 => {
             let outline = [dvec2(0.0, 0.0), dvec2(5.0, 0.0), dvec2(5.0, 4.0), dvec2(0.0, 4.0)];
             let outline = Polygon::new(outline.map(|p: DVec2| p + by * 3.0).to_vec());

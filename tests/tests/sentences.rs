@@ -27,7 +27,7 @@ const EXCEPTIONS: [&str; 7] = [
 ];
 
 /// Texts for readers of schemas, tags in data files and headings for other software: files are the same in every language.
-const OF_DATA_FILES: [&str; 7] = [
+const OF_DATA_FILES: [&str; 8] = [
     "geometry/src/length.rs",
     "geometry/src/pitch.rs",
     "job/src/finding_key.rs",
@@ -35,6 +35,7 @@ const OF_DATA_FILES: [&str; 7] = [
     "job/src/script/",
     "job/src/rule_book/limits.rs",
     "job/src/source.rs",
+    "job/src/torque.rs",
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {

@@ -137,6 +137,7 @@ fn the_order_is_the_wires_as_drawn() {
         at,
         stands: chalkcourse_job::BoxStands::OnRoof,
         legs: Vec::new(),
+        others: Vec::new(),
     };
     job = apply(&job, &Edit::PutBox(junction)).unwrap();
     let (after, _) = strung(&ready(job, 0));

@@ -7,8 +7,8 @@ use crate::id::MOST_NUMBER;
 use crate::resolved::{Strictness, follow};
 use crate::{
     Block, BlockId, BoxId, Circuit, CircuitId, EditError, Face, FaceId, FindingKey, Job, JunctionBox,
-    KeyError, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove, PriceList, Resolved, RoofPart,
-    RuleBook, Site, Subject, Underlay, Waiver, WiringChoices, circuits,
+    KeyError, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove, PriceList, Reading, Resolved,
+    RoofPart, RuleBook, Site, Subject, Underlay, Waiver, WiringChoices, circuits,
 };
 use chalkcourse_geometry::Units;
 use chalkcourse_words::{Say, later as words};
@@ -60,6 +60,10 @@ pub enum Edit {
     PutBox(JunctionBox),
     /// Takes a junction box away.
     RemoveBox(BoxId),
+    /// Puts what was read of a circuit, in place of what was read of it before.
+    PutReading(Reading),
+    /// Takes away what was read of a circuit.
+    RemoveReading(CircuitId),
     /// Accepts a finding, or changes the reason.
     Waive(Waiver),
     /// No longer accepts a finding.
@@ -72,7 +76,7 @@ pub enum Edit {
     SetUnits(Units),
     /// Lays a picture under the plan, or takes it away.
     SetUnderlay(Option<Underlay>),
-    /// Decides about the wires as a whole: edition, temperatures, inverters.
+    /// Decides about the wires as a whole: edition, temperatures, inverters, service, texts of labels.
     SetWiring(Arc<WiringChoices>),
     /// Takes another kit.
     SetKit(Arc<Kit>),
@@ -88,7 +92,7 @@ pub enum Edit {
 
 impl Edit {
     /// What each begins with as data.
-    pub(crate) const NAMES: [&str; 26] = [
+    pub(crate) const NAMES: [&str; 28] = [
         "put-part",
         "remove-part",
         "move-parts",
@@ -103,6 +107,8 @@ impl Edit {
         "remove-circuit",
         "put-box",
         "remove-box",
+        "put-reading",
+        "remove-reading",
         "waive",
         "unwaive",
         "set-name",
@@ -206,6 +212,11 @@ fn apply_to(job: &mut Job<Face>, edit: &Edit) -> Result<(), EditError> {
             put(&mut job.boxes, junction, |b| b.id.0);
         }
         Edit::RemoveBox(id) => remove(&mut job.boxes, words::job::JUNCTION_BOX, id.0, |b| b.id.0)?,
+        Edit::PutReading(reading) => {
+            circuits::check_reading(job, reading)?;
+            put(&mut job.readings, reading, |r| r.circuit.0);
+        }
+        Edit::RemoveReading(id) => remove(&mut job.readings, words::job::READING, id.0, |r| r.circuit.0)?,
         Edit::SetWiring(choices) => {
             circuits::check_choices(choices)?;
             job.wiring = Arc::clone(choices);

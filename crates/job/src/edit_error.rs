@@ -1,7 +1,7 @@
 //! Why an edit is refused.
 
 use crate::id::MOST_NUMBER;
-use crate::{Block, Circuit, KeyError};
+use crate::{Block, Circuit, KeyError, WiringChoices};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_words::{Said, Say, later as words};
 
@@ -56,6 +56,27 @@ pub enum EditError {
         field: &'static str,
         /// As given.
         celsius: f64,
+    },
+    /// A number that no house has.
+    #[error("{}", words::job::is_out_of_range(&field, &value, &least, &most))]
+    OutOfRange {
+        /// Of what.
+        field: &'static str,
+        /// As given.
+        value: f64,
+        /// Not less.
+        least: f64,
+        /// Not more.
+        most: f64,
+    },
+    /// A circuit has two readings.
+    #[error("{}", words::job::A_CIRCUIT_IS_READ_ONCE)]
+    ReadTwice,
+    /// A label's own text is too long, or its code is none.
+    #[error("{}", words::job::label_text_must_be(&format_args!("{code:?}"), &WiringChoices::MOST_LABEL_LETTERS))]
+    LabelText {
+        /// The label.
+        code: String,
     },
     /// A length that must be positive, or within sense, is not.
     #[error("{}", words::job::must_be_more_than_0(&what))]

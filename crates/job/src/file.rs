@@ -179,6 +179,14 @@ fn check_job(job: &Job<Face>) -> Result<(), Said> {
             return Err(told(EditError::ModuleTwice { name: circuit.name.clone() }));
         }
     }
+    let mut read = BTreeSet::new();
+    for (index, reading) in job.readings.iter().enumerate() {
+        let told = |error| Said::own(format!("field data.readings[{index}]: {error}"));
+        circuits::check_reading(job, reading).map_err(told)?;
+        if !read.insert(reading.circuit) {
+            return Err(told(EditError::ReadTwice));
+        }
+    }
     circuits::check_choices(&job.wiring).map_err(|error| Said::own(format!("field data.wiring: {error}")))?;
     check::check_underlay(job.underlay.as_ref())
         .map_err(|error| Said::own(format!("field data.underlay: {error}")))?;

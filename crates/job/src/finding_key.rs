@@ -3,7 +3,7 @@
 //! Written in one form everywhere, rule and subject as steps: `setback/block-16/face-2/side-3/valley`. Sides, faces, blocks and
 //! penetrations are named by numbers that are never given away again, so that a key means one thing or nothing.
 
-use crate::{BlockId, CircuitId, FaceId, PartId, PenetrationId};
+use crate::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 use chalkcourse_geometry::{EdgeKind, SideId};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -62,6 +62,10 @@ pub enum Subject {
     BesideOf(BlockId, PenetrationId, Matter),
     /// A circuit: `circuit-8`.
     Circuit(CircuitId),
+    /// One matter of a circuit: `circuit-8/leads`.
+    OfCircuit(CircuitId, Matter),
+    /// A junction box: `box-9`.
+    Box(BoxId),
     /// A waiver, by its own key: `setback/block-3/…`.
     Waiver(Box<FindingKey>),
     /// What a file says that this program does not know how to read, as it stands there. It names nothing.
@@ -115,6 +119,8 @@ impl fmt::Display for Subject {
             Self::Through(block, id) => write!(f, "block-{block}/penetration-{id}"),
             Self::BesideOf(block, id, matter) => write!(f, "block-{block}/penetration-{id}/{matter}"),
             Self::Circuit(id) => write!(f, "circuit-{id}"),
+            Self::OfCircuit(id, matter) => write!(f, "circuit-{id}/{matter}"),
+            Self::Box(id) => write!(f, "box-{id}"),
             Self::Waiver(key) => write!(f, "{key}"),
             Self::Unread(text) => f.write_str(text),
         }
@@ -138,6 +144,7 @@ enum Step<'t> {
     Row(u32),
     Penetration(PenetrationId),
     Circuit(CircuitId),
+    Junction(BoxId),
     Roof,
     Word(&'t str),
 }
@@ -156,6 +163,7 @@ impl<'t> Step<'t> {
                 "row" => Self::Row(number),
                 "penetration" => Self::Penetration(PenetrationId(number)),
                 "circuit" => Self::Circuit(CircuitId(number)),
+                "box" => Self::Junction(BoxId(number)),
                 _ => return None,
             })
         });
@@ -192,7 +200,7 @@ impl FromStr for FindingKey {
 }
 
 fn of_steps(steps: &[Step<'_>]) -> Option<Subject> {
-    use Step::{Block, Circuit, Face, Hole, Part, Penetration, Roof, Row, Side, Word};
+    use Step::{Block, Circuit, Face, Hole, Junction, Part, Penetration, Roof, Row, Side, Word};
     let matter = |word: &str| Cow::Owned(word.to_owned());
     let kind = |word: &str| EdgeKind::ALL.into_iter().find(|kind| kind_code(*kind) == word);
     Some(match *steps {
@@ -205,6 +213,8 @@ fn of_steps(steps: &[Step<'_>]) -> Option<Subject> {
         [Face(one), Face(two)] => Subject::Faces(one, two),
         [Penetration(id)] => Subject::Penetration(id),
         [Circuit(id)] => Subject::Circuit(id),
+        [Circuit(id), Word(word)] => Subject::OfCircuit(id, matter(word)),
+        [Junction(id)] => Subject::Box(id),
         [Block(block)] => Subject::Block(block),
         [Block(block), Row(row)] => Subject::Row(block, row),
         [Block(one), Block(two)] => Subject::Blocks(one, two),
@@ -268,6 +278,8 @@ mod tests {
             id().prop_map(|a| Subject::Penetration(PenetrationId(a))),
             id().prop_map(|a| Subject::Block(BlockId(a))),
             id().prop_map(|a| Subject::Circuit(CircuitId(a))),
+            (id(), matter()).prop_map(|(a, m)| Subject::OfCircuit(CircuitId(a), m)),
+            id().prop_map(|a| Subject::Box(BoxId(a))),
             (id(), id()).prop_map(|(a, b)| Subject::Row(BlockId(a), b)),
             (id(), id()).prop_map(|(a, b)| Subject::Blocks(BlockId(a), BlockId(b))),
             (id(), id()).prop_map(|(a, b)| Subject::OnFace(BlockId(a), FaceId(b))),
@@ -303,7 +315,7 @@ mod tests {
 
         /// Whatever is read at all is the one text of its key.
         #[test]
-        fn a_key_has_one_text(text in "[a-z]{1,4}(/(part|face|side|hole|block|row|penetration|circuit|roof|eave)(-[+0-9]{1,3})?){1,4}") {
+        fn a_key_has_one_text(text in "[a-z]{1,4}(/(part|face|side|hole|block|row|penetration|circuit|box|roof|eave)(-[+0-9]{1,3})?){1,4}") {
             if let Ok(key) = text.parse::<FindingKey>() {
                 prop_assert_eq!(key.to_string(), text);
             }

@@ -2,8 +2,8 @@
 
 use crate::{
     Block, BlockId, BoxId, Circuit, CircuitId, DecidedFace, Face, FaceId, FromPart, JunctionBox, Kit,
-    OrderChoices, PartId, Penetration, PenetrationId, PriceList, RoofPart, RuleBook, Site, Underlay, Waiver,
-    WiringChoices,
+    OrderChoices, PartId, Penetration, PenetrationId, PriceList, Reading, RoofPart, RuleBook, Site, Underlay,
+    Waiver, WiringChoices,
 };
 use chalkcourse_geometry::Units;
 use chalkcourse_geometry::raise::SideRef;
@@ -47,6 +47,9 @@ pub struct Job<F = DecidedFace> {
     /// Junction boxes.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub boxes: Vec<JunctionBox>,
+    /// What an electrician read of circuits, one a circuit.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub readings: Vec<Reading>,
     /// What was decided about the wires as a whole.
     #[serde(default, skip_serializing_if = "is_default")]
     pub wiring: Arc<WiringChoices>,
@@ -87,6 +90,7 @@ impl<F> Job<F> {
             blocks: Vec::new(),
             circuits: Vec::new(),
             boxes: Vec::new(),
+            readings: Vec::new(),
             wiring: Arc::default(),
             waivers: Vec::new(),
             underlay: None,
@@ -111,6 +115,7 @@ impl<F> Job<F> {
             blocks,
             circuits,
             boxes,
+            readings,
             wiring,
             waivers,
             underlay,
@@ -132,6 +137,7 @@ impl<F> Job<F> {
             blocks,
             circuits,
             boxes,
+            readings,
             wiring,
             waivers,
             underlay,
@@ -161,6 +167,10 @@ impl<F> Job<F> {
     /// The junction box of that number.
     pub fn junction_box(&self, id: BoxId) -> Option<&JunctionBox> {
         self.boxes.iter().find(|junction| junction.id == id)
+    }
+    /// What was read of a circuit.
+    pub fn reading(&self, circuit: CircuitId) -> Option<&Reading> {
+        self.readings.iter().find(|reading| reading.circuit == circuit)
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod amount;
 mod check;
+mod conductors;
 mod group;
 mod hold_down;
 mod laps;
@@ -12,6 +13,9 @@ mod waste;
 mod wiring;
 
 pub use amount::{Amount, OtherStick, Roll, Sticks};
+pub use conductors::{
+    Bonding, ConductorChoice, Gauge, Insulation, Raceway, RacewayKind, TorqueSetting, TradeSize,
+};
 pub use group::Group;
 pub use hold_down::{Fastener, HoldDown, LoadWay, OnPath};
 pub use laying::{BaseRail, Laying, RowJoints};

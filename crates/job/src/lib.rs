@@ -49,10 +49,12 @@ mod quantity;
 mod resolved;
 mod rule_book;
 mod script;
+mod service;
 mod site;
 mod source;
 mod table;
 mod taped_deck;
+mod torque;
 mod underlay;
 mod unit;
 mod waiver;
@@ -79,10 +81,11 @@ pub use holds::Holds;
 pub use id::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 pub use job::Job;
 pub use kit::{
-    AcDevice, Amount, BaseRail, BoxStands, ChimneyPart, Choice, Clearances, Crew, CricketPart, DcDevice,
-    DeviceInput, Electrical, ExtensionLead, Fastener, Flashing, Group, HoldDown, HomeRun, Inverter, Kit,
-    KitWiring, Laying, Leads, LoadWay, Measure, ModuleDevice, ModuleSpec, OnPath, OtherStick, Package, Part,
-    RevealRange, Roll, RoofKind, RowJoints, Stage, Sticks, Term, Waste,
+    AcDevice, Amount, BaseRail, Bonding, BoxStands, ChimneyPart, Choice, Clearances, ConductorChoice, Crew,
+    CricketPart, DcDevice, DeviceInput, Electrical, ExtensionLead, Fastener, Flashing, Gauge, Group,
+    HoldDown, HomeRun, Insulation, Inverter, Kit, KitWiring, Laying, Leads, LoadWay, Measure, ModuleDevice,
+    ModuleSpec, OnPath, OtherStick, Package, Part, Raceway, RacewayKind, RevealRange, Roll, RoofKind,
+    RowJoints, Stage, Sticks, Term, TorqueSetting, TradeSize, Waste,
 };
 pub use missing::Missing;
 pub use names::first_free;
@@ -106,11 +109,16 @@ pub use script::{
     EDITS_FORMAT, FieldDifference, Folder, How, JobDifference, NoFiles, Script, Shelf, Spot, Step, StepError,
     Thing, Wrong, differences, edits_schema, edits_to_text, script_from_text,
 };
+pub use service::{Connection, Reading, Service};
 pub use site::{Building, Exposure, GeoPoint, Site};
 pub use source::{Source, Standing};
 pub use taped_deck::TapedDeck;
+pub use torque::Torque;
 pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_picture, sha256};
 pub use unit::Unit;
 pub use waiver::{Accepted, Lapse, Waiver};
-pub use wiring::{Circuit, CodeEdition, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, WiringChoices};
+pub use wiring::{
+    Circuit, CodeEdition, Current, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, OtherConductors,
+    WiringChoices,
+};
 pub use written_number::amount_from_text;

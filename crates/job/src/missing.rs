@@ -1,6 +1,6 @@
 //! What a key names and a job does not have.
 
-use crate::{BlockId, CircuitId, FaceId, FindingKey, PartId, PenetrationId, Resolved, Subject};
+use crate::{BlockId, BoxId, CircuitId, FaceId, FindingKey, PartId, PenetrationId, Resolved, Subject};
 use chalkcourse_geometry::SideId;
 
 /// Why a key names nothing in a job.
@@ -18,6 +18,8 @@ pub enum Missing {
     Block(BlockId),
     /// No such circuit.
     Circuit(CircuitId),
+    /// No such junction box.
+    Box(BoxId),
     /// The key can't be read.
     Unread,
 }
@@ -50,7 +52,10 @@ impl FindingKey {
             Subject::Through(id, through) | Subject::BesideOf(id, through, _) => {
                 block(*id).or_else(|| penetration(*through))
             }
-            Subject::Circuit(id) => job.circuit(*id).is_none().then_some(Missing::Circuit(*id)),
+            Subject::Circuit(id) | Subject::OfCircuit(id, _) => {
+                job.circuit(*id).is_none().then_some(Missing::Circuit(*id))
+            }
+            Subject::Box(id) => job.junction_box(*id).is_none().then_some(Missing::Box(*id)),
             Subject::Waiver(key) => key.missing(job),
             Subject::Unread(_) => Some(Missing::Unread),
         }

@@ -40,6 +40,8 @@ pub enum Quantity {
     Amps(f64),
     /// Watts.
     Watts(f64),
+    /// Megohms.
+    Megohms(f64),
     /// A class against fire.
     Class(FireClass),
     /// What a deck is made of.
@@ -80,7 +82,8 @@ impl Quantity {
             | Self::Pounds(number)
             | Self::Volts(number)
             | Self::Amps(number)
-            | Self::Watts(number) => Some(number),
+            | Self::Watts(number)
+            | Self::Megohms(number) => Some(number),
             Self::Pitch(pitch) => Some(pitch.slope()),
             Self::Count(count) | Self::Pathways { count, .. } => Some(f64::from(count)),
             Self::Class(class) => Some(-f64::from(class as u8)),

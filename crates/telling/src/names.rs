@@ -1,7 +1,7 @@
 //! Names of things, and lengths as people on the roof say them.
 
 use chalkcourse_geometry::{EdgeKind, Length, Units};
-use chalkcourse_job::{BlockId, CircuitId, FaceId, PenetrationId, Quantity, Required, Resolved};
+use chalkcourse_job::{BlockId, BoxId, CircuitId, FaceId, PenetrationId, Quantity, Required, Resolved};
 use chalkcourse_rules::Finding;
 use chalkcourse_words::{self as words, Said, later};
 
@@ -46,6 +46,14 @@ impl Names<'_> {
         }
     }
 
+    /// `box Ridge`, by its name, or by its number for one that is gone.
+    pub fn junction(&self, id: BoxId) -> Said {
+        match self.job.junction_box(id) {
+            Some(junction) => later::wires::junction(&junction.name),
+            None => later::wires::junction(&id.0),
+        }
+    }
+
     /// The circuit that a finding is about.
     pub(crate) fn circuit_of(&self, finding: &Finding) -> Said {
         finding.place.circuit.map_or_else(|| words::wires::A_CIRCUIT.into(), |id| self.circuit(id))
@@ -87,7 +95,7 @@ pub(crate) fn length(metres: f64, units: Units) -> String {
     if metres.abs() < 0.915 { length.show_small(units) } else { length.show(units) }
 }
 
-/// The bare number of a quantity: metres, a ratio, a count, pounds, square metres, volts, amperes, watts; 0 if it has none.
+/// The bare number of a quantity: metres, a ratio, a count, pounds, square metres, volts, amperes, watts, megohms; 0 if it has none.
 pub(crate) fn number(quantity: Quantity) -> f64 {
     match quantity {
         Quantity::Length(length) | Quantity::InPlan(length) => length.metres(),
@@ -96,7 +104,8 @@ pub(crate) fn number(quantity: Quantity) -> f64 {
         | Quantity::Pounds(number)
         | Quantity::Volts(number)
         | Quantity::Amps(number)
-        | Quantity::Watts(number) => number,
+        | Quantity::Watts(number)
+        | Quantity::Megohms(number) => number,
         Quantity::Count(count) | Quantity::Pathways { count, .. } => f64::from(count),
         Quantity::Pitch(pitch) => pitch.slope(),
         Quantity::Nothing | Quantity::Unknown | Quantity::Class(_) | Quantity::Deck(_) => 0.0,

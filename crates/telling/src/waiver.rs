@@ -97,7 +97,8 @@ fn subject_words(names: &Names, subject: &Subject) -> Vec<Said> {
         Subject::Through(id, through) | Subject::BesideOf(id, through, _) => {
             vec![block(*id), names.penetration(Some(*through))]
         }
-        Subject::Circuit(id) => vec![names.circuit(*id)],
+        Subject::Circuit(id) | Subject::OfCircuit(id, _) => vec![names.circuit(*id)],
+        Subject::Box(id) => vec![names.junction(*id)],
         Subject::Waiver(key) => subject_words(names, &key.subject),
     }
 }
@@ -110,6 +111,7 @@ fn missing_words(missing: Missing) -> String {
         Missing::Penetration(id) => words::rules::penetration(&id),
         Missing::Block(id) => words::rules::block(&id),
         Missing::Circuit(id) => words::wires::circuit(&id),
+        Missing::Box(id) => words::wires::junction(&id),
         Missing::Unread => String::new(),
     }
 }

@@ -67,8 +67,11 @@ mod tests {
 
     fn leads(metres: &[f64]) -> Leads {
         let mut leads = kit(0).wiring.unwrap().leads;
-        let lead =
-            |metres: &f64| ExtensionLead { number: metres.to_string(), length: Length::from_metres(*metres) };
+        let lead = |metres: &f64| ExtensionLead {
+            number: metres.to_string(),
+            length: Length::from_metres(*metres),
+            plug: None,
+        };
         leads.extensions = metres.iter().map(lead).collect();
         leads
     }

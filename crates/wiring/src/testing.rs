@@ -56,6 +56,7 @@ pub(crate) fn junction(id: u32, x: f64, y: f64) -> JunctionBox {
         at: (x, y).into(),
         stands: BoxStands::OnRoof,
         legs: Vec::new(),
+        others: Vec::new(),
     }
 }
 

@@ -110,6 +110,7 @@ impl Job {
             blocks,
             circuits: Vec::new(),
             boxes: Vec::new(),
+            readings: Vec::new(),
             wiring: Arc::default(),
             waivers,
             underlay,

@@ -1,6 +1,6 @@
 //! How the modules of a kit are wired: what stands behind each, how far its leads reach, and the inverters that it goes with.
 
-use super::Kit;
+use super::{Bonding, ConductorChoice, Gauge, Kit, Raceway, TorqueSetting};
 use chalkcourse_geometry::Length;
 use chalkcourse_words::{Said, later as words};
 use schemars::JsonSchema;
@@ -36,6 +36,33 @@ pub struct KitWiring {
     /// Inverters that it goes with; none where the modules' own devices give ac.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub inverters: Vec<Inverter>,
+    /// Conductors from the array to the junction box.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub home_run: Option<ConductorChoice>,
+    /// Conductors from the junction box down.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub run_down: Option<ConductorChoice>,
+    /// The raceway in which those lie.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub raceway: Option<Raceway>,
+    /// Room in the junction box, in cubic inches, as it is marked.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub box_cubic_inches: Option<f64>,
+    /// How wide the flashing of a junction box on the roof is, along the eave and up the slope.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub box_flashing: Option<Length>,
+    /// The bare conductor past every lug.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grounding: Option<Gauge>,
+    /// How metal of the array is bonded.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bonding: Option<Bonding>,
+    /// Whether the makers allow a test of the insulation with their electronics connected.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub insulation_test_connected: Option<bool>,
+    /// How hard screws of terminals and lugs are turned.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub torques: Vec<TorqueSetting>,
 }
 
 /// What stands behind each module.
@@ -118,6 +145,9 @@ pub struct Leads {
     pub up: f64,
     /// Make and type of the plugs: two makes are never mated.
     pub plug: String,
+    /// How thick the conductors in them are, and those of a trunk.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub gauge: Option<Gauge>,
     /// Lengths in which extension leads are sold.
     pub extensions: Vec<ExtensionLead>,
 }
@@ -134,6 +164,9 @@ pub struct ExtensionLead {
     pub number: String,
     /// Plug to plug.
     pub length: Length,
+    /// Make and type of its plugs, where they are not those of the leads.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub plug: Option<String>,
 }
 
 /// An inverter as made.
@@ -163,6 +196,18 @@ pub struct Inverter {
     pub output_volts: f64,
     /// Rated continuous output current, in amperes.
     pub output_amps: f64,
+    /// Whether it stops at an arc in the dc circuits; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub arc_fault: Option<bool>,
+    /// Whether it stops at a fault to ground in the dc circuits; `None` where the maker does not say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ground_fault: Option<bool>,
+    /// The fuse that each string has in it, in amperes; `None` for none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub string_fuse_amps: Option<f64>,
+    /// Make and type of the plugs at its inputs; `None` for terminals.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub plug: Option<String>,
 }
 
 impl KitWiring {
@@ -187,6 +232,12 @@ impl KitWiring {
             ("system_volts".to_owned(), self.system_volts),
         ];
         let mut add = |field: String, value: f64| amounts.push((field, value));
+        if let Some(volume) = self.box_cubic_inches {
+            add("box_cubic_inches".into(), volume);
+        }
+        if let Some(side) = self.box_flashing {
+            add("box_flashing".into(), side.metres());
+        }
         if let Some(input) = self.device_input() {
             add("device.input.most_volts".into(), input.most_volts);
             add("device.input.most_isc_amps".into(), input.most_isc_amps);
@@ -227,10 +278,14 @@ impl KitWiring {
             if let Some(volts) = inverter.string_volts {
                 add(at("string_volts"), volts);
             }
+            if let Some(amps) = inverter.string_fuse_amps {
+                add(at("string_fuse_amps"), amps);
+            }
         }
         if let Some((field, value)) = amounts.iter().find(|(_, value)| !(*value > 0.0 && *value < 1e6)) {
             return Err(words::kit::must_be_more_than_0(&format_args!("wiring.{field}"), value));
         }
+        self.check_conductors()?;
         self.check_order()
     }
 

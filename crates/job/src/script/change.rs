@@ -69,7 +69,7 @@ pub(super) enum Change {
     ChangeRuleBook(Whole<RuleBook>),
     /// Changes fields of the price list.
     ChangePrices(Whole<PriceList>),
-    /// Changes edition, temperatures and inverters of the wires.
+    /// Changes edition, temperatures, inverters, service and label texts of the wires.
     ChangeWiring(Whole<WiringChoices>),
     /// Changes how the picture under the plan lies.
     ChangeUnderlay(Whole<Underlay>),

@@ -1,6 +1,6 @@
 //! What one job has more, less or otherwise than another.
 
-use crate::{Face, Resolved};
+use crate::{Face, Reading, Resolved};
 use chalkcourse_words::{Say, later as words};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -40,6 +40,8 @@ pub enum Thing {
     Circuit,
     /// A junction box.
     JunctionBox,
+    /// What was read of a circuit; its number is the circuit's.
+    Reading,
     /// Decisions about the wires as a whole.
     Wiring,
     /// An accepted finding.
@@ -70,6 +72,7 @@ impl Thing {
             Self::Block => words::common::BLOCK_2,
             Self::Circuit => words::job::CIRCUIT,
             Self::JunctionBox => words::job::JUNCTION_BOX,
+            Self::Reading => words::job::READING,
             Self::Wiring => words::job::WIRING,
             Self::Waiver => words::job::WAIVER,
             Self::Job => words::common::JOB,
@@ -144,6 +147,12 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
         job.boxes.iter().map(|junction| Item::of(Some(junction.id.0), &junction.name, junction)).collect()
     };
     list(Thing::JunctionBox, items(before), items(after));
+    let items = |job: &Resolved| -> Vec<Item> {
+        let name = |circuit| job.circuit(circuit).map_or("", |circuit| circuit.name.as_str());
+        let item = |reading: &Reading| Item::of(Some(reading.circuit.0), name(reading.circuit), reading);
+        job.readings.iter().map(item).collect()
+    };
+    list(Thing::Reading, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.waivers.iter().map(|waiver| Item::of(None, &waiver.key.to_string(), waiver)).collect()
     };
