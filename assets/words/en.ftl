@@ -702,6 +702,10 @@ commandline-help-faces-penetrations-and-modules-in = Faces, penetrations and mod
 commandline-help-the-plan-as-a-drawing = The plan as a drawing (SVG 1.1).
 commandline-help-the-plan-and-each-face = The plan and each face with the lines to snap, to print (PDF).
 commandline-help-the-house-with-modules-and = The house with modules and penetrations as glTF 2.0 in one binary file.
+commandline-help-wire-diagram = Each block face-on with its wires: PDF, or a drawing (SVG) where the file ends in .svg.
+commandline-help-labels = The labels that the code asks for, at full size, with where each goes. PDF.
+commandline-help-one-line = The one-line diagram: PDF, or a drawing (SVG) where the file ends in .svg.
+commandline-help-handover = The handover sheet for the electrician: what a meter should show, and fields to fill in. PDF.
 commandline-help-the-language-of-reports-orders = The language of reports, orders and sheets. What a program reads (keys, codes, column names) is the same in each.
 commandline-help-says-what-the-rule-book = Checks the job against its rule book and lists the findings.
 commandline-help-says-of-each-finding-what = For each finding, says what would clear it: each fix was tried, and leaves fewer findings of its weight and no new one.
@@ -5065,6 +5069,277 @@ sheets-about-the-count = About the count
 sheets-finding = Finding
 sheets-caution = Caution
 
+## The wire diagram
+
+diagram-title = Wire diagram
+
+# $job (text)
+diagram-title-of = { $job }, wire diagram
+
+# $block (phrase)
+# $face (phrase)
+diagram-block-on = { $block } on { $face }, seen from the eave up the slope
+
+# $block (phrase)
+diagram-block-face-on = { $block }, face-on, with its wires
+
+# $name (text)
+diagram-string = string { $name }
+
+# $name (text)
+diagram-branch = branch { $name }
+
+# $name (text)
+diagram-closed-end = { $name }: cap
+
+diagram-eave-side = eave
+diagram-no-circuit = no circuit
+diagram-box-not-stated = (box not stated)
+
+# $name (text)
+diagram-to-box = to { $name }
+
+# $name (text)
+# $far (text)
+diagram-to-box-so-far = to { $name }, { $far }
+
+# $module (text)
+diagram-on-to = on to { $module }
+
+# $module (text)
+diagram-from = from { $module }
+
+# $what (text)
+# $module (text)
+diagram-lead-of = { $what }, from { $module }
+
+# $module (text)
+# $circuit (text)
+# $place (text)
+diagram-module-in = { $module }: { $circuit }, place { $place }
+
+diagram-no-lead-reaches = no lead reaches
+diagram-bare-copper = bare copper
+diagram-lug = lug
+diagram-device = device, or box of the module
+diagram-extension-lead = extension lead
+diagram-cap = end with its cap
+diagram-junction-box = junction box
+diagram-legend = Legend
+diagram-how-to-read = Modules are numbered by row and place in it, the lowest row and the left first: 2-3 is the third module of the second row. Below at the right stands its circuit and when it is plugged: 1·5 is the fifth of circuit 1. Arrows point in the order of plugging. Lines show what is joined to what, not where a lead is clipped; bare copper passes each lug once, without a splice.
+
+# $modules (text)
+diagram-in-no-circuit = In no circuit: { $modules }. Their leads stay live.
+
+# $circuit (text)
+# $modules (text)
+diagram-not-there = { $circuit } names modules that are not there: { $modules }
+
+diagram-order-of-plugging = In the order of plugging
+diagram-circuit = Circuit
+diagram-modules = Modules
+diagram-from-module-to-module = From module to module, with extension leads
+diagram-where-wires-go = Where the wires go
+diagram-wire = Wire
+diagram-from-module = From
+diagram-to-box-2 = To box
+diagram-how-far = How far
+diagram-not-stated = not stated
+diagram-not-known = not known
+
+# $block (phrase)
+diagram-copper-of = Bare copper, { $block }
+
+# $count (number)
+# $along (text)
+diagram-past-lugs =
+    { $count ->
+        [one] { $along } past one lug, then from the head
+       *[other] { $along } past { $count } lugs, then from the head
+    }
+
+## The handover sheet for the electrician
+
+handover-title = Handover to the electrician
+handover-live-dc = The array is live whenever light falls on it. No switch, breaker or shutdown makes a module's own leads dead; strings of bare modules have their full voltage at the box.
+handover-never-under-load = Never part or mate dc plugs under load: open the dc disconnect first, and prove with a clamp meter that no current flows. A dc arc does not go out by itself.
+handover-meter-first = Work as on live parts: insulated gloves and tools, a meter rated for the highest voltage and proved before and after on a known source, one person beside who can help.
+handover-no-insulation-test = Never test insulation with electronics connected (devices at modules, inverter, surge arresters) unless their maker allows it: it destroys them. Only bare modules are tested by the voltage below; else the maker says how.
+handover-what-a-meter-shows = What a meter should show
+handover-bare-by-temperature = Open circuit, in volts, by the temperature of the modules measured at their backs, in the middle of the string; below each value, what passes (5 % to each side: common practice, IEC 62446-1 in spirit, from memory). One module less, or one plugged the wrong way round, falls out of it.
+handover-standby-volts = Each string open, before anything switches its devices on: each device gives its standby voltage, whatever the light and the temperature (by their maker's data; half a device to each side: common practice, no source). One device that is missing or dead shows as one standby voltage less. Much more than this: the devices are on, or bypassed; stop.
+handover-ac-volts = At the branch's breaker with the grid on: the voltage of the grid. What passes is 5 % to each side of the rated voltage (ANSI C84.1, range A, from memory). With the breaker off, the branch shows nothing.
+handover-volts-dc = V dc
+handover-volts-ac = V ac
+handover-passes-from-to = Passes from–to
+handover-measured = Measured
+handover-by-the-maker = as the maker says
+handover-polarity-right = + is +
+handover-open-volts = V open
+handover-at-celsius = at °C
+handover-amps = A in sun
+handover-insulation-test = Insulation tested at
+handover-plus-to-ground = + to ground, MΩ
+handover-minus-to-ground = − to ground, MΩ
+handover-how-to-measure = Polarity before anything is closed. Volts of each string alone, parallel ones apart. Insulation at least 1 MΩ (common practice, from memory). Then: shutdown tried, labels stuck, readings typed back into the job.
+handover-test-voltage = Insulation is tested at 500 V up to 1.25 times the open voltage of the string at 25 °C, above that at 1,000 V (common practice, from memory).
+handover-bonding = Bonding, from the box
+handover-lugs = Lugs
+handover-ohms = Measured, Ω
+handover-continuity = Continuity from the box to the frame farthest from it, in each block: the conductor is one piece, and taking one module out must not open it.
+handover-labels = Labels to stick on, and where
+handover-signed = Measured by ………………………………    License no. ………………………    Date ………………………
+
+## Labels to stick on
+
+labels-title = Labels
+labels-texts-are-english = Texts are those that the code gives or asks for, in English as inspectors read them; a job may have its own. What stands in brackets is drawn or written in by hand. An inspector has the last word.
+labels-print-at-full-size = Print at 100 %, on material that lasts outdoors (NEC 110.21(B), from memory: durable, not written by hand). Large letters are then as high as the list says: measure one before you stick it on.
+labels-label = Label
+labels-where = Where it goes
+labels-by = By
+labels-letters = Letters
+labels-how-many = How many
+
+# $large (text)
+# $small (text)
+# $colours (text)
+labels-letters-so-high = { $large }, below { $small }; { $colours }
+
+labels-white-on-red = white on red
+labels-white-on-red-reflecting = white on red, reflecting
+labels-black-on-orange = black on orange
+labels-black-on-yellow = black on yellow
+labels-own-text = text of this job
+labels-at-system-disconnect = at the disconnect of the whole system
+labels-at-dc-disconnect = at the dc disconnect
+labels-at-dc-raceway = on raceways, boxes and fittings with dc circuits: every 10 ft, and beside each wall, floor and box that they enter
+labels-at-shutdown-switch = at the switch that starts the shutdown, or within 3 ft of it
+labels-at-connection = at the point of connection
+labels-at-connection-breaker = at the breaker of the output, where it stands at the end of the bus opposite to the main
+labels-at-service = at the service equipment
+
+## The one-line diagram
+
+oneline-title = One-line diagram
+
+# $job (text)
+oneline-title-of = { $job }, one-line diagram
+
+oneline-how-to-read = Solid lines: current-carrying conductors; dashed: equipment grounding conductors. The numbers on them are those of the table. Amperes are the largest current and, behind the stroke, what conductors and overcurrent devices are chosen by. What stands as "at least" is worked out from the tables of the code for 75 °C terminals; a licensed person chooses.
+oneline-array = Modules
+oneline-junction-box = Junction box
+oneline-dc-disconnect = Dc disconnect
+oneline-inverter = Inverter
+oneline-panel = Combined panel
+oneline-ac-disconnect = Ac disconnect
+oneline-service-panel = Service panel
+oneline-meter = Meter
+oneline-utility = utility
+oneline-earth = earth
+
+# $count (number)
+# $part (text)
+# $watts (text)
+oneline-modules-of =
+    { $count ->
+        [one] { $count } module { $part }, { $watts } W
+       *[other] { $count } modules { $part }, { $watts } W
+    }
+
+oneline-no-devices = no device at the modules
+
+# $volts (text)
+# $amps (text)
+oneline-dc-device = dc device at each, at most { $volts } V, { $amps } A
+
+# $volts (text)
+# $amps (text)
+oneline-ac-device = ac device at each, { $volts } V, { $amps } A
+
+# $count (number)
+# $sizes (text)
+oneline-strings-of =
+    { $count ->
+        [one] { $count } string of { $sizes }
+       *[other] { $count } strings of { $sizes }
+    }
+
+# $count (number)
+# $sizes (text)
+oneline-branches-of =
+    { $count ->
+        [one] { $count } branch of { $sizes }
+       *[other] { $count } branches of { $sizes }
+    }
+
+# $volts (text)
+# $amps (text)
+oneline-each-at-most = each at most { $volts } V, { $amps } A
+
+# $amps (text)
+oneline-each-amps = each at most { $amps } A
+
+oneline-on-the-roof = on the roof, flashed
+oneline-under-the-deck = under the deck
+oneline-no-shutdown = shutdown at the modules: not provided
+oneline-shutdown-at-modules = shutdown at the modules, by their devices
+oneline-arc-fault = arc-fault protection
+oneline-arc-fault-in-inverter = arc-fault protection in the inverter
+
+# $count (number)
+oneline-inputs =
+    { $count ->
+        [one] { $count } input
+       *[other] { $count } inputs
+    }
+
+oneline-strings-without-input = strings that are led to no input yet
+
+# $count (number)
+# $amps (text)
+oneline-breakers =
+    { $count ->
+        [one] breaker, { $amps } A
+       *[other] { $count } breakers, { $amps } A
+    }
+
+# $bus (text)
+# $main (text)
+oneline-bus-and-main = bus { $bus } A, main { $main } A
+
+# $amps (text)
+oneline-output-that-fits = output that fits: { $amps } A
+
+oneline-from-to = From – to
+oneline-conductors = Conductors
+oneline-ground = Grounding
+oneline-lies-in = Lies in
+oneline-length = Length
+oneline-amps = A
+oneline-device = Breaker, fuse
+oneline-drop = Drop
+oneline-none = none
+
+# $awg (text)
+oneline-bare-copper = { $awg } AWG bare copper
+
+# $awg (text)
+oneline-at-least = at least { $awg } AWG
+
+# $length (text)
+oneline-up-to = up to { $length }
+
+oneline-free-air = free air, under the array
+oneline-see-below = in the next line
+oneline-leg-free-air = free air
+oneline-leg-roof = roof
+oneline-leg-attic = attic
+oneline-leg-wall = wall
+
+# $drop (text)
+oneline-as-far-as-known = { $drop }, as far as known
+
 ## The start page
 
 start-go-on-with-the-last = Go on with the last job
@@ -6933,7 +7208,7 @@ wires-meter = A meter shows { $volts } V of it open, at 25 °C and before device
 wires-meter-ac = A meter shows { $volts } V ac
 
 # $order (text)
-wires-order = Plugged in this order (block row.place): { $order }
+wires-order = Plugged in this order (block row-place): { $order }
 
 # $name (text)
 # $ways (text)

@@ -435,6 +435,10 @@ commandline-help-faces-penetrations-and-modules-in = Faldones, penetraciones y m
 commandline-help-the-plan-as-a-drawing = La planta como dibujo (SVG 1.1).
 commandline-help-the-plan-and-each-face = La planta y cada faldón con las líneas que se trazan, para imprimir (PDF).
 commandline-help-the-house-with-modules-and = La casa con módulos y penetraciones como glTF 2.0 en un solo archivo binario.
+commandline-help-wire-diagram = Cada bloque de frente con su cableado: PDF, o un dibujo (SVG) si el archivo termina en .svg.
+commandline-help-labels = Las etiquetas que pide el código, a tamaño real, con dónde va cada una. PDF.
+commandline-help-one-line = El diagrama unifilar: PDF, o un dibujo (SVG) si el archivo termina en .svg.
+commandline-help-handover = La hoja de entrega al electricista: lo que debe marcar el medidor, y campos para llenar. PDF.
 commandline-help-the-language-of-reports-orders = El idioma de informes, pedidos y hojas. Lo que lee un programa (claves, códigos, nombres de columnas) es igual en todos.
 commandline-help-says-what-the-rule-book = Dice los hallazgos según el libro de reglas.
 commandline-help-says-of-each-finding-what = Dice de cada hallazgo qué lo resolvería: cada corrección se probó y deja menos hallazgos de ese peso y ninguno nuevo.
@@ -2784,6 +2788,183 @@ sheets-about-the-count = Sobre el conteo
 sheets-finding = Hallazgo
 sheets-caution = Advertencia
 
+## The wire diagram
+
+diagram-title = Diagrama de cableado
+diagram-title-of = { $job }, diagrama de cableado
+diagram-block-on = { $block } en { $face }, visto desde el alero pendiente arriba
+diagram-block-face-on = { $block }, de frente, con su cableado
+diagram-string = cadena { $name }
+diagram-branch = ramal { $name }
+diagram-closed-end = { $name }: tapón
+diagram-eave-side = alero
+diagram-no-circuit = sin circuito
+diagram-box-not-stated = (caja sin indicar)
+diagram-to-box = a { $name }
+diagram-to-box-so-far = a { $name }, { $far }
+diagram-on-to = sigue a { $module }
+diagram-from = viene de { $module }
+diagram-lead-of = { $what }, desde { $module }
+diagram-module-in = { $module }: { $circuit }, lugar { $place }
+diagram-no-lead-reaches = ninguna extensión alcanza
+diagram-bare-copper = cobre desnudo
+diagram-lug = zapata
+diagram-device = dispositivo, o caja del módulo
+diagram-extension-lead = extensión
+diagram-cap = extremo con su tapón
+diagram-junction-box = caja de empalme
+diagram-legend = Leyenda
+diagram-how-to-read = Los módulos se numeran por fila y lugar en ella, desde la fila más baja y la izquierda: 2-3 es el tercer módulo de la segunda fila. Abajo a la derecha están su circuito y su turno de conexión: 1·5 es el quinto del circuito 1. Las flechas siguen el orden de conexión. Las líneas dicen qué se une con qué, no por dónde se sujeta cada cable; el cobre desnudo pasa una vez por cada zapata, sin empalmes.
+diagram-in-no-circuit = Sin circuito: { $modules }. Sus cables siguen energizados.
+diagram-not-there = { $circuit } nombra módulos que no están: { $modules }
+diagram-order-of-plugging = En el orden de conexión
+diagram-circuit = Circuito
+diagram-modules = Módulos
+diagram-from-module-to-module = De módulo a módulo, con las extensiones
+diagram-where-wires-go = A dónde van los cables
+diagram-wire = Cable
+diagram-from-module = Desde
+diagram-to-box-2 = A la caja
+diagram-how-far = Qué tan lejos
+diagram-not-stated = sin indicar
+diagram-not-known = no se conoce
+diagram-copper-of = Cobre desnudo, { $block }
+diagram-past-lugs =
+    { $count ->
+        [one] { $along } por una zapata, luego desde el borde superior
+       *[other] { $along } por { $count } zapatas, luego desde el borde superior
+    }
+
+## The handover sheet for the electrician
+
+handover-title = Entrega al electricista
+handover-live-dc = El arreglo está energizado siempre que le da la luz. Ningún interruptor, desconectador ni apagado deja sin voltaje los cables del propio módulo; las cadenas de módulos sin dispositivos llegan con todo su voltaje a la caja.
+handover-never-under-load = Nunca separe ni una conectores de cd con carga: abra primero el desconectador de cd y compruebe con pinza que no pasa corriente. Un arco de cd no se apaga solo.
+handover-meter-first = Trabaje como en partes energizadas: guantes y herramienta aislados, un medidor para el voltaje más alto, probado antes y después en una fuente conocida, y otra persona al lado que pueda ayudar.
+handover-no-insulation-test = Nunca pruebe el aislamiento con la electrónica conectada (dispositivos en los módulos, inversor, supresores) si su fabricante no lo permite: la destruye. Solo los módulos sin dispositivos se prueban con el voltaje de abajo; en lo demás dice el fabricante cómo.
+handover-what-a-meter-shows = Lo que debe marcar el medidor
+handover-bare-by-temperature = Circuito abierto, en voltios, según la temperatura de los módulos medida en su dorso, a la mitad de la cadena; debajo de cada valor, lo que se acepta (5 % a cada lado: práctica común, en el espíritu de IEC 62446-1, de memoria). Un módulo de menos, o uno conectado al revés, queda fuera.
+handover-standby-volts = Cada cadena abierta, antes de que algo encienda sus dispositivos: cada dispositivo da su voltaje de espera, con cualquier luz y temperatura (datos de su fabricante; medio dispositivo a cada lado: práctica común, sin fuente). Si falta un dispositivo o está muerto, falta un voltaje de espera. Mucho más que esto: los dispositivos están encendidos, o puenteados; deténgase.
+handover-ac-volts = En el interruptor del ramal, con la red conectada: el voltaje de la red. Se acepta 5 % a cada lado del voltaje nominal (ANSI C84.1, rango A, de memoria). Con el interruptor abierto el ramal no marca nada.
+handover-volts-dc = V cd
+handover-volts-ac = V ca
+handover-passes-from-to = Se acepta de–a
+handover-measured = Medido
+handover-by-the-maker = como dice el fabricante
+handover-polarity-right = + es +
+handover-open-volts = V abierto
+handover-at-celsius = a °C
+handover-amps = A con sol
+handover-insulation-test = Aislamiento probado a
+handover-plus-to-ground = + a tierra, MΩ
+handover-minus-to-ground = − a tierra, MΩ
+handover-how-to-measure = La polaridad, antes de cerrar nada. El voltaje de cada cadena por separado, las paralelas aparte. El aislamiento, al menos 1 MΩ (práctica común, de memoria). Después: apagado probado, etiquetas pegadas, lecturas anotadas en la obra.
+handover-test-voltage = El aislamiento se prueba a 500 V hasta 1.25 veces el voltaje abierto de la cadena a 25 °C; por encima, a 1,000 V (práctica común, de memoria).
+handover-bonding = Unión a tierra, desde la caja
+handover-lugs = Zapatas
+handover-ohms = Medido, Ω
+handover-continuity = Continuidad de la caja al marco más lejano, en cada bloque: el conductor es de una pieza, y quitar un módulo no debe abrirlo.
+handover-labels = Etiquetas por pegar, y dónde
+handover-signed = Midió ………………………………    Licencia n.º ………………………    Fecha ………………………
+
+## Labels to stick on
+
+labels-title = Etiquetas
+labels-texts-are-english = Los textos son los que da o pide el código, en inglés, como los leen los inspectores; una obra puede llevar los suyos. Lo que va entre paréntesis se dibuja o se escribe a mano. El inspector tiene la última palabra.
+labels-print-at-full-size = Imprima al 100 %, en material que dure a la intemperie (NEC 110.21(B), de memoria: durable, no escrito a mano). Las letras grandes salen entonces de la altura que dice la lista: mida una antes de pegarla.
+labels-label = Etiqueta
+labels-where = Dónde va
+labels-by = Según
+labels-letters = Letras
+labels-how-many = Cuántas
+labels-letters-so-high = { $large }, abajo { $small }; { $colours }
+labels-white-on-red = blanco sobre rojo
+labels-white-on-red-reflecting = blanco sobre rojo, reflejante
+labels-black-on-orange = negro sobre anaranjado
+labels-black-on-yellow = negro sobre amarillo
+labels-own-text = texto de esta obra
+labels-at-system-disconnect = en el desconectador de todo el sistema
+labels-at-dc-disconnect = en el desconectador de cd
+labels-at-dc-raceway = en canalizaciones, cajas y accesorios con circuitos de cd: cada 10 ft, y junto a cada muro, piso y caja a los que entran
+labels-at-shutdown-switch = en el interruptor que inicia el apagado, o a menos de 3 ft de él
+labels-at-connection = en el punto de conexión
+labels-at-connection-breaker = en el interruptor de la salida, si está en el extremo de la barra opuesto al principal
+labels-at-service = en el equipo de acometida
+
+## The one-line diagram
+
+oneline-title = Diagrama unifilar
+oneline-title-of = { $job }, diagrama unifilar
+oneline-how-to-read = Líneas llenas: conductores que llevan corriente; punteadas: conductores de puesta a tierra de equipo. Sus números son los de la tabla. Los amperios son la corriente más alta y, tras la barra, con la que se eligen conductores y protecciones. Lo que dice "mínimo" sale de las tablas del código para terminales de 75 °C; elige una persona con licencia.
+oneline-array = Módulos
+oneline-junction-box = Caja de empalme
+oneline-dc-disconnect = Desconectador de cd
+oneline-inverter = Inversor
+oneline-panel = Panel combinador
+oneline-ac-disconnect = Desconectador de ca
+oneline-service-panel = Panel de servicio
+oneline-meter = Medidor
+oneline-utility = compañía eléctrica
+oneline-earth = tierra
+oneline-modules-of =
+    { $count ->
+        [one] { $count } módulo { $part }, { $watts } W
+       *[other] { $count } módulos { $part }, { $watts } W
+    }
+oneline-no-devices = sin dispositivos en los módulos
+oneline-dc-device = dispositivo de cd en cada uno, máximo { $volts } V, { $amps } A
+oneline-ac-device = dispositivo de ca en cada uno, { $volts } V, { $amps } A
+oneline-strings-of =
+    { $count ->
+        [one] { $count } cadena de { $sizes }
+       *[other] { $count } cadenas de { $sizes }
+    }
+oneline-branches-of =
+    { $count ->
+        [one] { $count } ramal de { $sizes }
+       *[other] { $count } ramales de { $sizes }
+    }
+oneline-each-at-most = cada una máximo { $volts } V, { $amps } A
+oneline-each-amps = cada una máximo { $amps } A
+oneline-on-the-roof = sobre el techo, con tapajuntas
+oneline-under-the-deck = bajo el entablado
+oneline-no-shutdown = apagado en los módulos: no lo hay
+oneline-shutdown-at-modules = apagado en los módulos, por sus dispositivos
+oneline-arc-fault = protección contra arcos
+oneline-arc-fault-in-inverter = protección contra arcos en el inversor
+oneline-inputs =
+    { $count ->
+        [one] { $count } entrada
+       *[other] { $count } entradas
+    }
+oneline-strings-without-input = cadenas que todavía no van a ninguna entrada
+oneline-breakers =
+    { $count ->
+        [one] interruptor, { $amps } A
+       *[other] { $count } interruptores, { $amps } A
+    }
+oneline-bus-and-main = barra { $bus } A, principal { $main } A
+oneline-output-that-fits = salida que cabe: { $amps } A
+oneline-from-to = De – a
+oneline-conductors = Conductores
+oneline-ground = Tierra
+oneline-lies-in = Va en
+oneline-length = Largo
+oneline-amps = A
+oneline-device = Interruptor, fusible
+oneline-drop = Caída
+oneline-none = ninguno
+oneline-bare-copper = { $awg } AWG cobre desnudo
+oneline-at-least = mínimo { $awg } AWG
+oneline-up-to = hasta { $length }
+oneline-free-air = aire libre, bajo el arreglo
+oneline-see-below = en el renglón siguiente
+oneline-leg-free-air = aire libre
+oneline-leg-roof = techo
+oneline-leg-attic = ático
+oneline-leg-wall = muro
+oneline-as-far-as-known = { $drop }, hasta donde se sabe
+
 ## The start page
 
 start-go-on-with-the-last = Seguir con la última obra
@@ -4124,7 +4305,7 @@ wires-volts-to = Como máximo { $highest } V
 wires-amps = Como máximo { $most } A; conductores y protecciones según { $continuous } A ({ $source })
 wires-meter = Un medidor muestra { $volts } V con el circuito abierto, a 25 °C y antes de encender los dispositivos
 wires-meter-ac = Un medidor muestra { $volts } V de ca
-wires-order = Se conecta en este orden (bloque fila.lugar): { $order }
+wires-order = Se conecta en este orden (bloque fila-lugar): { $order }
 wires-home = Bajada a la caja { $name }: { $ways }
 wires-home-unknown = Bajada a la caja { $name }: no se conoce el recorrido; ponga la caja en un faldón que toque a este
 wires-loose =

@@ -79,7 +79,7 @@ fn check_output(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
         }
         // Text in a container is stored as it is.
         (Made::File(bytes), _) => plain(&String::from_utf8_lossy(&bytes)),
-        (Made::Text(text), Output::PlanDrawing | Output::FaceDrawing(_)) => {
+        (Made::Text(text), Output::PlanDrawing | Output::FaceDrawing(_) | Output::WireDiagramDrawing) => {
             let lines = text.lines().filter(|line| line.starts_with("<text"));
             let shown = lines.filter_map(|line| line.split_once('>')?.1.strip_suffix("</text>"));
             plain(&shown.collect::<Vec<_>>().join(" "))
@@ -221,6 +221,10 @@ fn check_all_outputs(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
         Output::AppliedJson(&done, None),
         Output::Wires(None),
         Output::WiresJson(None),
+        Output::WireDiagram,
+        Output::Handover,
+        Output::Labels,
+        Output::WireDiagramDrawing,
         Output::GeoJson,
         Output::Glb,
     ];

@@ -135,6 +135,12 @@ enum ExportFormat {
     Build,
     #[value(help = words::commandline::HELP_THE_HOUSE_WITH_MODULES_AND.now())]
     Glb,
+    #[value(help = words::commandline::HELP_WIRE_DIAGRAM.now())]
+    WireDiagram,
+    #[value(help = words::commandline::HELP_HANDOVER.now())]
+    Handover,
+    #[value(help = words::commandline::HELP_LABELS.now())]
+    Labels,
 }
 
 impl Export {
@@ -145,6 +151,8 @@ impl Export {
         }
         let plan = evaluate(&job);
         let file = self.file.display();
+        // A drawing by the ending of the file, else a sheet.
+        let drawn = self.out.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("svg"));
         let bytes = match self.format {
             ExportFormat::Geojson => {
                 let bytes = Output::GeoJson.bytes(&job, &plan);
@@ -153,6 +161,10 @@ impl Export {
             ExportFormat::Svg => Output::PlanDrawing.bytes(&job, &plan).with_context(|| file.to_string())?,
             ExportFormat::Build => Output::BuildSheet.bytes(&job, &plan)?,
             ExportFormat::Glb => Output::Glb.bytes(&job, &plan).with_context(|| file.to_string())?,
+            ExportFormat::WireDiagram if drawn => Output::WireDiagramDrawing.bytes(&job, &plan)?,
+            ExportFormat::WireDiagram => Output::WireDiagram.bytes(&job, &plan)?,
+            ExportFormat::Labels => Output::Labels.bytes(&job, &plan)?,
+            ExportFormat::Handover => Output::Handover.bytes(&job, &plan)?,
         };
         write_atomically(&self.out, &bytes)?;
         let text = format!("{}\n", words::commandline::bytes_written(&self.out.display(), &bytes.len()));

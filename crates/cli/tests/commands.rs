@@ -326,6 +326,23 @@ fn the_roof_report_of_alder_court() {
 }
 
 #[test]
+fn sheets_about_the_wires_are_exported() {
+    let folder = tempfile::tempdir().expect("a folder");
+    for (format, ending, begins) in [
+        ("wire-diagram", "pdf", "%PDF-"),
+        ("wire-diagram", "SVG", "<svg"),
+        ("handover", "pdf", "%PDF-"),
+        ("labels", "pdf", "%PDF-"),
+    ] {
+        let path = folder.path().join(format!("{format}.{ending}"));
+        let out = path.to_str().expect("words");
+        let done = on("export", "alder-court.chalk.json", &["--as", format, "--out", out]);
+        assert_eq!(done.status.code(), Some(0), "{format}: {}", words_of_error(&done));
+        assert!(std::fs::read(&path).expect("the file").starts_with(begins.as_bytes()), "{format}.{ending}");
+    }
+}
+
+#[test]
 fn a_plan_is_exported_for_maps_and_for_3d_programs() {
     let folder = tempfile::tempdir().expect("a folder");
     let (map, house) = (folder.path().join("a.geojson"), folder.path().join("a.glb"));

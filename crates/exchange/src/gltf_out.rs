@@ -117,7 +117,7 @@ fn name_of(job: &Resolved, of: Of) -> String {
             job.penetration(id).map_or_else(|| "Penetration".to_owned(), |p| p.name.clone())
         }
         Of::Block(id) => format!("Border of {}", block(id)),
-        Of::Module(id, cell) => format!("{}, module {}-{}", block(id), cell.row + 1, cell.column + 1),
+        Of::Module(id, cell) => format!("{}, module {}", block(id), cell.number()),
     }
 }
 

@@ -16,6 +16,14 @@ pub struct Cell {
     pub column: u32,
 }
 
+impl Cell {
+    /// The number by which people call a module, the same everywhere: row and place in it, both from 1, from the lowest row and from
+    /// the left, as the crew builds: 2-3.
+    pub fn number(self) -> String {
+        format!("{}-{}", self.row + 1, self.column + 1)
+    }
+}
+
 /// A shift of modules in a row along the eave.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]

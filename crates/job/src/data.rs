@@ -5,7 +5,9 @@ use crate::disk::{self, FileError};
 use crate::price_reading::PriceReading;
 use crate::price_table::COLUMNS;
 use crate::table::Table;
-use crate::{Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv};
+use crate::{
+    CodeLabels, Kit, Leftover, OrderChoices, PriceList, Received, RuleBook, counts_from_csv, stock_from_csv,
+};
 use chalkcourse_words::later as words;
 use schemars::Schema;
 use serde::de::DeserializeOwned;
@@ -25,6 +27,8 @@ const RULE_BOOKS: [&str; 4] = [
     include_str!("../../../assets/rule-books/tamsin-bluff-2024-codes.json"),
     include_str!("../../../assets/rule-books/tamsin-bluff-older-fire-access.json"),
 ];
+const LABELS: &str = include_str!("../../../assets/labels/nec.json");
+const LABELS_FORMAT: &str = "chalkcourse-labels";
 const KIT_FORMAT: &str = "chalkcourse-kit";
 const RULE_BOOK_FORMAT: &str = "chalkcourse-rule-book";
 const PRICES_FORMAT: &str = "chalkcourse-price-list";
@@ -51,6 +55,12 @@ pub fn builtin_rule_books() -> &'static [Arc<RuleBook>; 4] {
     static THEM: LazyLock<[Arc<RuleBook>; 4]> =
         LazyLock::new(|| RULE_BOOKS.map(|text| builtin(text, RULE_BOOK_FORMAT)));
     &THEM
+}
+
+/// The labels of the electrical code that come with the program.
+pub fn builtin_labels() -> &'static CodeLabels {
+    static IT: LazyLock<Arc<CodeLabels>> = LazyLock::new(|| builtin(LABELS, LABELS_FORMAT));
+    &IT
 }
 
 /// The built-in price list.

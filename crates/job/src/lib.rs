@@ -19,6 +19,7 @@ mod block;
 mod book_parts;
 mod check;
 mod circuits;
+mod code_labels;
 mod data;
 mod data_file;
 mod deck;
@@ -62,10 +63,11 @@ mod written_number;
 
 pub use block::{Block, Cell, RowShift};
 pub use book_parts::OptionalPart;
+pub use code_labels::{CodeLabel, CodeLabels, LabelGround, LabelOf, LabelPlace, LabelText};
 pub use data::{
-    builtin_kit, builtin_kits, builtin_prices, builtin_rule_book, builtin_rule_books, kit_from_text,
-    kit_schema, load_counts, load_kit, load_prices, load_rule_book, load_stock, price_list_schema,
-    prices_from_bytes, rule_book_from_text, rule_book_schema, save_rule_book,
+    builtin_kit, builtin_kits, builtin_labels, builtin_prices, builtin_rule_book, builtin_rule_books,
+    kit_from_text, kit_schema, load_counts, load_kit, load_prices, load_rule_book, load_stock,
+    price_list_schema, prices_from_bytes, rule_book_from_text, rule_book_schema, save_rule_book,
 };
 pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, FireListing, RailLimits};
 pub use disk::{FileError, write_atomically};

@@ -273,7 +273,7 @@ fn lines_of(job: &Resolved, circuit: &Wired) -> Vec<String> {
 fn order_words(job: &Resolved, circuit: &Wired) -> String {
     let module = |at: &ModuleAt| {
         let block = job.block(at.block).map_or("", |block| block.name.as_str());
-        format!("{block} {}.{}", at.cell.row + 1, at.cell.column + 1)
+        format!("{block} {}", at.cell.number())
     };
     let leads = job.kit.wiring.as_ref().map(|wiring| wiring.leads.extensions.as_slice()).unwrap_or_default();
     let mut order = String::new();

@@ -13,7 +13,14 @@ pub(crate) const BOX: &str = "\u{2610}";
 pub(crate) fn sheet(title: String, job: &Resolved, plan: &Plan) -> Sheet {
     let mut under = vec![job.name.clone(), job.site.address.clone()];
     under.retain(|line| !line.trim().is_empty());
-    Sheet { title, under, standing: standing(job, plan), foot: CAUTION.now().to_owned(), parts: Vec::new() }
+    Sheet {
+        title,
+        under,
+        standing: standing(job, plan),
+        foot: CAUTION.now().to_owned(),
+        landscape: false,
+        parts: Vec::new(),
+    }
 }
 
 /// A row, followed by its note if it has one.

@@ -20,6 +20,8 @@ pub enum Ink {
     Module,
     /// Penetration fill.
     Penetration,
+    /// White, over what lies below.
+    Paper,
 }
 
 /// An element of a drawing. Positions are metres, x right, y up; line widths and text sizes are points (1/72 in).

@@ -3,6 +3,7 @@
 //! - [`Output`]: the list of all exports of a job: order, pallet list, claim, checklist and build sheet on paper, the order as a
 //!   workbook, drawings, pictures of the house with their captions, text, and formats for other software
 //! - [`plan_drawing`], [`face_drawing`]: drawings of lines, areas and labels
+//! - [`WireDiagram`]: what a wire diagram shows, block by block
 //! - [`Sheet`], [`pdf`]: text and tables on paper; [`words`]: the text of a sheet, page by page
 //!
 //! All are functions from a job and its plan to the bytes of a file; nothing here counts or judges. Every sheet carries the
@@ -12,21 +13,32 @@ mod build;
 mod caption;
 mod crew;
 mod drawing;
+mod handover;
 mod labels;
 mod letters;
 mod order;
 mod output;
 mod page;
+mod stickers;
 mod svg;
+mod wire_diagram;
+mod wire_words;
 mod workbook;
 
 use build::build_sheet;
 use caption::captioned;
 use crew::{checklist_sheet, claim_sheet, pallet_sheet};
 pub use drawing::{Drawing, Ink, Shape, edge_line, face_drawing, plan_drawing};
+use handover::handover_sheet;
 pub use output::{Made, Output};
-pub use page::{Column, Part, Row, Sheet, pdf, words};
-use svg::svg;
+pub use page::{Column, Part, Row, Sheet, StickOn, pdf, words};
+use stickers::labels_sheet;
+use svg::{Figure, svg};
+pub use wire_diagram::{
+    BlockWires, DrawnBox, DrawnEnd, DrawnGround, DrawnLink, DrawnModule, End, LinkPart, WireDiagram,
+    circuit_line,
+};
+use wire_diagram::{wire_diagram_sheet, wire_diagram_svg};
 use workbook::order_workbook;
 
 /// Why a sheet could not be written.

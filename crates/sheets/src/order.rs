@@ -26,6 +26,7 @@ pub(crate) fn order_sheet(job: &Resolved, plan: &Plan, by: By) -> Sheet {
         ],
         standing: standing(job, plan),
         foot: header.caution.clone(),
+        landscape: false,
         parts: Vec::new(),
     };
     sheet.under.retain(|line| !line.trim().is_empty());

@@ -3,8 +3,9 @@
 
 use crate::order::order_sheet;
 use crate::{
-    Sheet, SheetError, build_sheet, captioned, checklist_sheet, claim_sheet, face_drawing, order_workbook,
-    page, pallet_sheet, plan_drawing, svg,
+    Figure, Sheet, SheetError, build_sheet, captioned, checklist_sheet, claim_sheet, face_drawing,
+    handover_sheet, labels_sheet, order_workbook, page, pallet_sheet, plan_drawing, svg, wire_diagram_sheet,
+    wire_diagram_svg,
 };
 use chalkcourse_exchange::{house_to_glb, plan_to_geojson};
 use chalkcourse_job::Resolved;
@@ -17,7 +18,7 @@ use chalkcourse_plan::{
 };
 use chalkcourse_solid::{Show, solid};
 use chalkcourse_takeoff::{Comparison, Line, PriceComparison};
-use chalkcourse_telling::order::{comparison, lines_for_spreadsheet, offers};
+use chalkcourse_telling::order::{CAUTION, comparison, lines_for_spreadsheet, offers};
 use chalkcourse_wiring::Stringing;
 use serde::Serialize;
 
@@ -134,6 +135,14 @@ outputs! { 'a;
     Wires(Option<&'a Stringing>) = "wires",
     /// The same as JSON.
     WiresJson(Option<&'a Stringing>) = "wires-json",
+    /// Each block face-on with its wires, on paper.
+    WireDiagram = "wire-diagram",
+    /// The same as a drawing (SVG 1.1).
+    WireDiagramDrawing = "wire-diagram-drawing",
+    /// What a meter should show, and fields to fill in, for the electrician.
+    Handover = "handover",
+    /// The labels that the code asks for, to cut out, with where each goes.
+    Labels = "labels",
     /// Faces, penetrations and modules georeferenced (GeoJSON, RFC 7946).
     GeoJson = "geojson",
     /// The house as a 3D model (glTF 2.0).
@@ -174,11 +183,11 @@ impl Output<'_> {
             Self::BuildSheet => Made::Sheet(build_sheet(job, plan)),
             Self::PlanDrawing => {
                 let drawing = plan_drawing(job, plan).ok_or(SheetError::NoRoof)?;
-                Made::Text(svg(&drawing, &stand()))
+                Made::Text(svg(&Figure::of(&[(String::new(), drawing)], &[CAUTION.now()]), &stand()))
             }
             Self::FaceDrawing(index) => {
                 let drawing = face_drawing(job, plan, index).ok_or(SheetError::NoRoof)?;
-                Made::Text(svg(&drawing, &stand()))
+                Made::Text(svg(&Figure::of(&[(String::new(), drawing)], &[CAUTION.now()]), &stand()))
             }
             Self::Courses(faces) => Made::Text(courses_text(job, faces, &stand())),
             Self::CoursesJson(faces) => json(&told("chalkcourse-courses", job, plan, Faces { faces }))?,
@@ -197,6 +206,10 @@ impl Output<'_> {
             Self::WiresJson(strung) => {
                 json(&told("chalkcourse-wires", job, plan, wires_report(job, plan, strung)))?
             }
+            Self::WireDiagram => Made::Sheet(wire_diagram_sheet(job, plan)),
+            Self::WireDiagramDrawing => Made::Text(wire_diagram_svg(job, plan)),
+            Self::Handover => Made::Sheet(handover_sheet(job, plan)),
+            Self::Labels => Made::Sheet(labels_sheet(job, plan)),
             Self::GeoJson => Made::Text(plan_to_geojson(job, &plan.layout, &stand())?),
             Self::Glb => Made::File(house_to_glb(job, &solid(job, &plan.layout, Show::default()), &stand())?),
         })

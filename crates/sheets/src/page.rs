@@ -32,8 +32,22 @@ pub struct Sheet {
     pub standing: Standing,
     /// Footer of each page, beside the page number.
     pub foot: String,
+    /// Whether the paper lies on its long side, as a wide drawing needs it.
+    pub landscape: bool,
     /// Contents, top to bottom.
     pub parts: Vec<Part>,
+}
+
+impl Sheet {
+    /// Width and height of the paper, points.
+    fn paper(&self) -> (f32, f32) {
+        if self.landscape { (PAPER.1, PAPER.0) } else { PAPER }
+    }
+
+    /// Width between the margins, points.
+    fn wide(&self) -> f32 {
+        self.paper().0 - 2.0 * MARGIN
+    }
 }
 
 /// An element of a sheet.
@@ -52,6 +66,8 @@ pub enum Part {
         /// Maximum height, points.
         height: f32,
     },
+    /// A label to cut out and stick on.
+    Label(StickOn),
     /// A table; its header is repeated on each page.
     Table {
         /// Columns.
@@ -59,6 +75,21 @@ pub enum Part {
         /// Rows.
         rows: Vec<Row>,
     },
+}
+
+/// A label to cut out: large letters, and smaller ones below, in a colour of their own on a ground.
+#[derive(Clone, Debug)]
+pub struct StickOn {
+    /// What stands in large letters.
+    pub title: String,
+    /// What stands below.
+    pub text: String,
+    /// Type size of both, points.
+    pub sizes: (f32, f32),
+    /// Red, green and blue of the ground …
+    pub ground: [u8; 3],
+    /// … and of the letters.
+    pub ink: [u8; 3],
 }
 
 /// A column of a table.
@@ -97,7 +128,6 @@ const PAPER: (f32, f32) = (612.0, 792.0);
 const MARGIN: f32 = 43.0;
 /// Minimum room on a page between header and footer.
 const LEAST: f32 = 240.0;
-const WIDE: f32 = PAPER.0 - 2.0 * MARGIN;
 /// Gap between columns.
 const GAP: f32 = 7.0;
 const BODY: f32 = 8.6;
@@ -179,7 +209,7 @@ fn set(sheet: &Sheet, letters: &[Letters; 2]) -> Result<Vec<Page>, SheetError> {
     Ok(whole.collect())
 }
 
-/// A sheet as a PDF file on letter paper.
+/// A sheet as a PDF file on letter paper, upright or on its long side.
 ///
 /// # Errors
 /// [`SheetError`] if the writer fails, or a page has no room for its caution.
@@ -188,12 +218,13 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     let pages = set(sheet, &letters)?;
     let mut document = Document::new();
     document.set_metadata(Metadata::new().title(sheet.title.clone()).language(spoken().code().to_owned()));
-    let settings = PageSettings::from_wh(PAPER.0, PAPER.1).ok_or(SheetError::Letters)?;
+    let paper = sheet.paper();
+    let settings = PageSettings::from_wh(paper.0, paper.1).ok_or(SheetError::Letters)?;
     for Page { marks } in pages {
         let mut page = document.start_page_with(settings.clone());
         let mut surface = page.surface();
         for mark in marks {
-            draw(&mut surface, &letters, mark);
+            draw(&mut surface, &letters, paper, mark);
         }
         surface.finish();
         page.finish();
@@ -201,7 +232,7 @@ pub fn pdf(sheet: &Sheet) -> Result<Vec<u8>, SheetError> {
     document.finish().map_err(|error| SheetError::Pdf(format!("{error:?}")))
 }
 
-fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
+fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], paper: (f32, f32), mark: Mark) {
     let fill = |[red, green, blue]: Ink| {
         Some(Fill { paint: rgb::Color::new(red, green, blue).into(), ..Fill::default() })
     };
@@ -209,11 +240,11 @@ fn draw(surface: &mut Surface<'_>, [plain, bold]: &[Letters; 2], mark: Mark) {
         Mark::Drawing { at, scale, drawing } => draw_all(surface, plain, at, scale, &drawing),
         Mark::Across(text) => {
             // As large as fits, slanted, within the margins, which a printer leaves white.
-            let (wide, high) = (WIDE, PAPER.1 - 2.0 * MARGIN);
+            let (wide, high) = (paper.0 - 2.0 * MARGIN, paper.1 - 2.0 * MARGIN);
             let (sin, cos) = high.atan2(wide).sin_cos();
             let long = bold.width(&text, 1.0);
             let size = (wide / (long * cos + LEAD * sin)).min(high / (long * sin + LEAD * cos));
-            surface.push_transform(&Transform::from_row(cos, -sin, sin, cos, PAPER.0 / 2.0, PAPER.1 / 2.0));
+            surface.push_transform(&Transform::from_row(cos, -sin, sin, cos, paper.0 / 2.0, paper.1 / 2.0));
             surface.set_fill(fill(PALE));
             let at = Point::from_xy(-bold.width(&text, size) / 2.0, size * 0.35);
             surface.draw_text(at, bold.font.clone(), size, &text, false, TextDirection::LeftToRight);

@@ -1,6 +1,6 @@
 //! Drawings on a page.
 
-use super::{INK, Ink, SOFT, WIDE};
+use super::{INK, Ink, SOFT};
 use crate::drawing::{self, Drawing, Shape};
 use crate::letters::Letters;
 use chalkcourse_geometry::DVec2;
@@ -10,10 +10,10 @@ use krilla::paint::{Fill, Stroke, StrokeDash};
 use krilla::surface::Surface;
 use krilla::text::TextDirection;
 
-/// Scale in points per metre, and height in points, for a drawing of at most `most` points in height.
-pub(super) fn scaled(drawing: &Drawing, most: f32) -> (f32, f32) {
+/// Scale in points per metre, and height in points, for a drawing of at most `wide` × `most` points.
+pub(super) fn scaled(drawing: &Drawing, wide: f32, most: f32) -> (f32, f32) {
     let size = drawing.bounds.size().as_vec2();
-    let scale = (WIDE / size.x).min(most / size.y);
+    let scale = (wide / size.x).min(most / size.y);
     (scale, size.y * scale)
 }
 
@@ -44,6 +44,7 @@ pub(super) fn draw_all(
         drawing::Ink::Soft | drawing::Ink::Leader => SOFT,
         drawing::Ink::Module => [201, 216, 234],
         drawing::Ink::Penetration => [217, 205, 184],
+        drawing::Ink::Paper => [255, 255, 255],
     };
     let paint = |[red, green, blue]: Ink| rgb::Color::new(red, green, blue).into();
     for shape in &drawing.shapes {
