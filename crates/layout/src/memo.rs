@@ -6,13 +6,13 @@ use std::sync::Arc;
 /// Cache of what stays in place from one layout to the next while something is dragged. It does not change the result.
 #[derive(Debug, Default)]
 pub struct Memo {
-    /// All else that placed things depend on.
+    /// Everything else that placed objects depend on.
     on: Option<(Arc<Roof>, Arc<RuleBook>, Arc<Kit>)>,
     penetrations: Placed<Penetration, PlacedPenetration>,
     blocks: Placed<(Block, usize), PlacedBlock>,
 }
 
-/// Things by their index, as authored and as placed.
+/// Objects by index, as authored and as placed.
 type Placed<T, P> = Vec<(T, Arc<P>)>;
 
 impl Memo {
@@ -48,7 +48,7 @@ impl Memo {
     }
 }
 
-/// Each thing as it was placed before where it is the same as before, else placed anew.
+/// Each object as placed before if it is unchanged, otherwise placed again.
 fn again<N, T, P>(
     before: &mut Placed<T, P>,
     now: impl Iterator<Item = N>,
@@ -100,7 +100,7 @@ mod tests {
         let (second, anew) = lay(&[1, 5, 3]);
         assert_eq!((second.iter().map(|it| **it).collect::<Vec<_>>(), anew), (vec![2, 10, 6], vec![5]));
         assert!(Arc::ptr_eq(&first[0], &second[0]) && Arc::ptr_eq(&first[2], &second[2]));
-        // What is gone is forgotten, and what comes back is placed anew.
+        // Removed objects are dropped from the cache, and placed again if they come back.
         assert!(lay(&[1]).1.is_empty());
         assert_eq!(lay(&[1, 5]).1, [5]);
     }
