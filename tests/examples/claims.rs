@@ -15,7 +15,7 @@
 #![allow(clippy::print_stdout, clippy::expect_used, reason = "a program for a terminal")]
 
 use chalkcourse_job::{Face, FaceId, Resolved};
-use chalkcourse_tests::climb::{Budget, Hand, Strict, climb};
+use chalkcourse_tests::climb::{Budget, FoundLayout, Strict, climb};
 use chalkcourse_tests::houses::{self, House};
 use chalkcourse_tests::{kept, top, verdict};
 use std::collections::BTreeMap;
@@ -238,7 +238,7 @@ fn count(table: &mut Table, what: &'static str, wrong: bool) {
     *beaten += usize::from(wrong);
 }
 
-fn keep(options: &Options, name: &str, face: FaceId, strict: Strict, hand: &Hand) {
+fn keep(options: &Options, name: &str, face: FaceId, strict: Strict, hand: &FoundLayout) {
     let Some(folder) = &options.keep else { return };
     let file = format!("{}-face-{face}-{strict:?}.chalk.json", name.replace([' ', '.'], "-").to_lowercase());
     if let Err(error) = chalkcourse_job::save(&kept::small(&hand.job), &folder.join(file)) {

@@ -65,7 +65,7 @@ impl Budget {
 
 /// A layout found by the independent search, passed by `check`.
 #[derive(Clone, Debug)]
-pub struct Hand {
+pub struct FoundLayout {
     /// Modules on the face, without those of locked blocks.
     pub modules: usize,
     /// The job with the layout in place.
@@ -74,11 +74,11 @@ pub struct Hand {
 
 /// The best layout found on one face, with the other faces left as they are. Unlocked blocks of the face are removed
 /// first.
-pub fn climb(job: &Resolved, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> Hand {
+pub fn climb(job: &Resolved, face: FaceId, strict: Strict, budget: Budget, seed: u64) -> FoundLayout {
     let Some(climber) = Climber::of(job, face, strict, budget) else {
-        return Hand { modules: 0, job: job.clone() };
+        return FoundLayout { modules: 0, job: job.clone() };
     };
-    let mut best = Hand { modules: 0, job: blocks::with_pieces(job, face, &[]) };
+    let mut best = FoundLayout { modules: 0, job: blocks::with_pieces(job, face, &[]) };
     if strict == Strict::Stops {
         // What keeps the kit's clearances also passes here.
         best = climb(job, face, Strict::Kit, budget, seed);
@@ -135,7 +135,7 @@ impl<'a> Climber<'a> {
         Some(Self { job, face, index, roof, layout, strict, budget, before })
     }
 
-    fn climb(&self, best: &mut Hand, dice: &mut Dice) {
+    fn climb(&self, best: &mut FoundLayout, dice: &mut Dice) {
         let given = |ridge: f64| Given { ridge, beyond: self.beyond() };
         let rooms: Vec<Given> = match fire(self.job) {
             None => vec![given(0.0)],
@@ -157,8 +157,8 @@ impl<'a> Climber<'a> {
         beside.into_iter().any(|n| self.layout.blocks.iter().any(|block| block.face == n.face))
     }
 
-    fn within(&self, given: Given, best: &mut Hand, dice: &mut Dice) {
-        let enough = |best: &Hand| best.modules > self.budget.enough;
+    fn within(&self, given: Given, best: &mut FoundLayout, dice: &mut Dice) {
+        let enough = |best: &FoundLayout| best.modules > self.budget.enough;
         let field = self.field(given);
         let free = self.lay(&field, self.budget.rounds, dice);
         if total(&free) <= best.modules || enough(best) {
@@ -187,17 +187,17 @@ impl<'a> Climber<'a> {
     }
 
     /// Takes a layout if it passes and is better; returns whether it passes.
-    fn take(&self, pieces: &[Piece], best: &mut Hand) -> bool {
+    fn take(&self, pieces: &[Piece], best: &mut FoundLayout) -> bool {
         let job = blocks::with_pieces(self.job, self.face, pieces);
         let passes = self.passes(&job);
         if passes && total(pieces) > best.modules {
-            *best = Hand { modules: total(pieces), job };
+            *best = FoundLayout { modules: total(pieces), job };
         }
         passes
     }
 
     /// Removes modules from the top and the ends of rows until the layout passes or is no better than the best.
-    fn trim(&self, mut pieces: Vec<Piece>, best: &mut Hand) {
+    fn trim(&self, mut pieces: Vec<Piece>, best: &mut FoundLayout) {
         while total(&pieces) > best.modules + 1 {
             let last = pieces.iter_mut().filter(|piece| !piece.rows.is_empty());
             let Some(piece) =

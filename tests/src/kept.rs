@@ -10,7 +10,7 @@ use std::sync::Arc;
 #[derive(Clone, Debug)]
 pub struct Kept {
     /// Its entry in the list.
-    pub told: Told,
+    pub told: KeptEntry,
     /// The job.
     pub job: Resolved,
 }
@@ -18,7 +18,7 @@ pub struct Kept {
 /// An entry of `list.json`.
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub struct Told {
+pub struct KeptEntry {
     /// The job file beside the list.
     pub file: String,
     /// The face with the layout.
@@ -43,7 +43,7 @@ pub fn folder() -> PathBuf {
 pub fn all() -> Result<Vec<Kept>, String> {
     let path = folder().join("list.json");
     let text = std::fs::read_to_string(&path).map_err(|error| format!("{}: {error}", path.display()))?;
-    let list: Vec<Told> =
+    let list: Vec<KeptEntry> =
         serde_json::from_str(&text).map_err(|error| format!("{}: {error}", path.display()))?;
     list.into_iter()
         .map(|told| {

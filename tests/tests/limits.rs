@@ -12,7 +12,8 @@ use chalkcourse_job::{
 };
 use chalkcourse_layout::{Layout, outline_on_deck};
 use chalkcourse_limits::{
-    Against, Given, Held, KeepOut, LIMITS, Shape, TOLERANCE, Zones, keep_outs, limit, off, room,
+    Against, ConstrainedPart, KeepOut, KeepOutContext, LIMITS, Shape, TOLERANCE, Zones, keep_outs, limit,
+    off, room,
 };
 use chalkcourse_rules::{Checker, RULES, check};
 use chalkcourse_tests::{houses, one_module};
@@ -135,7 +136,7 @@ impl Trial {
         job.blocks.push(tried);
         let layout = Layout::of(&job);
         let face = layout.roof.faces.get(index).filter(|on| on.sound)?.clone();
-        let mut given = Given::as_laid(&job, &layout);
+        let mut given = KeepOutContext::as_laid(&job, &layout);
         given.standing.retain(|id| *id != TRIED);
         given.kept = kept.iter().map(Convex::rect).collect();
         let keep_outs = keep_outs(&job, &layout, index, &given);
@@ -205,8 +206,8 @@ impl Trial {
         let held = |keep_out: &KeepOut| {
             let rect = self.module(at).rect;
             match keep_out.held {
-                Held::Module => rect,
-                Held::Rail { depth } => Rect {
+                ConstrainedPart::Module => rect,
+                ConstrainedPart::Rail { depth } => Rect {
                     min: dvec2(rect.min.x, rect.min.y - depth.max(1e-8)),
                     max: dvec2(rect.max.x, rect.min.y),
                 },
@@ -359,9 +360,9 @@ fn check_fill_outlines_and_zones_are_one_region_on_houses() {
                 Err(wrong) => panic!("house {seed}, face {face}: {wrong}\n{changes:?}, pathway {path:?}"),
             }
             let layout = Layout::of(&job);
-            let given = Given {
+            let given = KeepOutContext {
                 kept: vec![Convex::rect(&Rect::at(DVec2::ZERO, DVec2::ONE))],
-                ..Given::as_laid(&job, &layout)
+                ..KeepOutContext::as_laid(&job, &layout)
             };
             asked.extend(keep_outs(&job, &layout, face, &given).into_iter().map(|keep_out| keep_out.rule));
         }
@@ -432,7 +433,7 @@ proptest! {
             }
             for (a, b) in keep_out.borders(0.02) {
                 let point = |p: DVec2| Part { rect: Rect { min: p, max: p }, lowest: true };
-                if matches!(keep_out.shape, Shape::Pieces(_)) && keep_out.held == Held::Module && a != b {
+                if matches!(keep_out.shape, Shape::Pieces(_)) && keep_out.held == ConstrainedPart::Module && a != b {
                     let off = keep_out.distance(&point(a)) - keep_out.reach;
                     // Where pieces overlap, the border of one is inside another.
                     prop_assert!(off < 1e-9, "{off} off {keep_out:?}");
@@ -451,7 +452,7 @@ proptest! {
             prop_assert_eq!(line.on, off(&job, limit.code).is_none(), "{} is off for one and on for another", limit.code);
         }
         let layout = Layout::of(&job);
-        let mut given = Given::as_laid(&job, &layout);
+        let mut given = KeepOutContext::as_laid(&job, &layout);
         given.kept = vec![Convex::rect(&Rect::at(dvec2(1.0, 0.0), dvec2(0.9, 6.0)))];
         for limit in LIMITS {
             let mut without = job.clone();
@@ -473,7 +474,7 @@ fn a_side_a_pipe_and_a_block_are_distinguished() {
         chalkcourse_tests::samples::all().into_iter().map(|(_, job)| job).find(|job| job.blocks.len() == 1);
     let job = job.unwrap();
     let layout = Layout::of(&job);
-    let given = Given::as_laid(&job, &layout);
+    let given = KeepOutContext::as_laid(&job, &layout);
     let all: Vec<KeepOut> =
         (0..layout.roof.faces.len()).flat_map(|face| keep_outs(&job, &layout, face, &given)).collect();
     let some = |is: fn(&Against) -> bool| all.iter().any(|keep_out| is(&keep_out.against));

@@ -114,7 +114,7 @@ fn sentences_are_only_in_the_language_files() {
 /// Places that do format text: new faces, parts and penetrations get a name, an edit script says what it did in a language, and
 /// an error names the clipboard in place of a file path.
 const NAMERS: [&str; 6] = [
-    "job/src/resolved/follow.rs",
+    "job/src/resolved/derive.rs",
     "job/src/pieces.rs",
     "job/src/script/faces.rs",
     "job/src/script/parts.rs",

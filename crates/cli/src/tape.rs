@@ -2,7 +2,7 @@
 
 use crate::Outcome;
 use anyhow::{Context, bail};
-use chalkcourse_geometry::taped::{Form, Of, Reading, Taped, lay_out};
+use chalkcourse_geometry::taped::{Form, Reading, Taped, TapedLine, lay_out};
 use chalkcourse_geometry::{Azimuth, Length, Pitch, Plane, Units, dvec2};
 use chalkcourse_job::{
     Edit, Face, FaceId, Resolved, apply, builtin_kit, builtin_prices, builtin_rule_book, load, save,
@@ -69,7 +69,11 @@ fn line(typed: &str) -> anyhow::Result<Reading> {
         let number: usize = text.trim().parse().with_context(shape)?;
         number.checked_sub(1).with_context(shape)
     };
-    let of = if from.trim() == "up" { Of::Up(corner(to)?) } else { Of::Between(corner(from)?, corner(to)?) };
+    let of = if from.trim() == "up" {
+        TapedLine::Up(corner(to)?)
+    } else {
+        TapedLine::Between(corner(from)?, corner(to)?)
+    };
     Ok(Reading { of, length: length(&format!("--line {typed:?}"), long)? })
 }
 
@@ -89,7 +93,7 @@ impl Tape {
         };
         let mut readings = Vec::new();
         for (typed, (from, to)) in typed.iter().zip(lines) {
-            let of = Of::Between(from, to);
+            let of = TapedLine::Between(from, to);
             readings.push(Reading { of, length: length(&of.name().now(), typed)? });
         }
         for typed in &self.lines {

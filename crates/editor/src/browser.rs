@@ -114,7 +114,7 @@ impl Browser {
     }
 
     /// Selects an entry by keyboard, which puts its path into the field.
-    fn come_to(&mut self, index: usize) {
+    fn select_entry(&mut self, index: usize) {
         let chosen = self.shown().get(index).map(|entry| (entry.path.clone(), entry.is_folder));
         let Some((path, is_folder)) = chosen else { return };
         self.at = Some(index);
@@ -134,7 +134,7 @@ impl Browser {
                 Next::Stay
             }
             Some((_, false)) => {
-                self.come_to(index);
+                self.select_entry(index);
                 self.done()
             }
             None => Next::Stay,
@@ -142,7 +142,7 @@ impl Browser {
     }
 
     /// After the path was edited: the list follows to its folder.
-    fn typed_in(&mut self) {
+    fn path_edited(&mut self) {
         self.wrong.clear();
         self.replace = false;
         let folder = folder_of(Path::new(self.typed.trim()));
@@ -161,7 +161,7 @@ impl Browser {
         let before = self.typed.len() - begin.len();
         self.typed.truncate(before);
         self.typed.push_str(&whole);
-        self.typed_in();
+        self.path_edited();
         true
     }
 

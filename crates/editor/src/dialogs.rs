@@ -1,7 +1,7 @@
 //! Questions and notices in the window. Each says what happened or will happen, and what can be done.
 
 use crate::commands::Command;
-use crate::recovery::Left;
+use crate::recovery::AbandonedCopy;
 use crate::widgets::scroll_by_keys;
 use crate::{text, theme};
 use egui::{Context, Id, Key, Modal, RichText, Ui};
@@ -18,7 +18,7 @@ pub(crate) enum Then {
     AskOpen,
     Open(PathBuf),
     OpenSample,
-    Recover(Left),
+    Recover(AbandonedCopy),
     /// Open a job from memory, with a message.
     Take(Box<chalkcourse_job::Resolved>, String),
     Quit,
@@ -30,7 +30,7 @@ pub(crate) enum Dialog {
     /// The job has unsaved changes.
     Unsaved(Then),
     /// Recovery copies left by an earlier session.
-    Recovered(Vec<Left>),
+    Recovered(Vec<AbandonedCopy>),
     /// An error: its title and text.
     Wrong { title: String, words: String },
     /// The result of an action: its title and text.
@@ -46,8 +46,8 @@ pub(crate) enum Dialog {
 pub(crate) enum Reply {
     Save(Then),
     Discard(Then),
-    OpenCopy(Left),
-    DeleteCopy(Left),
+    OpenCopy(AbandonedCopy),
+    DeleteCopy(AbandonedCopy),
     Close,
 }
 
@@ -154,7 +154,7 @@ fn unsaved(ui: &mut Ui, then: &Then, name: &str) -> Option<Reply> {
     )
 }
 
-fn recovered(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
+fn recovered(ui: &mut Ui, left: &[AbandonedCopy]) -> Option<Reply> {
     title_of(ui, text::RECOVERED_TITLE.now());
     ui.label(text::RECOVERED.now());
     let mut reply = None;

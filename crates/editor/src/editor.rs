@@ -263,8 +263,8 @@ impl Editor {
         self.answer_fill(&ctx);
         self.answer_room();
         self.answer_stringing();
-        self.mind_pictures(&ctx);
-        self.mind_closing(&ctx);
+        self.update_pictures(&ctx);
+        self.confirm_closing(&ctx);
         let mut actions = Actions::new();
         if !self.is_asking() {
             if !self.state.showing {
@@ -279,7 +279,7 @@ impl Editor {
             }));
         }
         if self.state.showing {
-            self.for_the_owner(ui, actions);
+            self.homeowner_frame(ui, actions);
             self.name_window(&ctx);
             return;
         }
@@ -298,7 +298,7 @@ impl Editor {
     }
 
     /// The window in the homeowner's view: no commands on the job are handled.
-    fn for_the_owner(&mut self, ui: &mut Ui, asked: Actions) {
+    fn homeowner_frame(&mut self, ui: &mut Ui, asked: Actions) {
         let ctx = ui.ctx().clone();
         let leave = |action: &Action| matches!(action, Action::ShowHome);
         let mut actions: Actions = asked.into_iter().filter(leave).collect();

@@ -20,7 +20,7 @@ const FROM: &str = "from";
 
 /// A copy left by an earlier instance.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Left {
+pub struct AbandonedCopy {
     /// The copy.
     pub copy: PathBuf,
     /// The name of its job, if it can be read.
@@ -62,9 +62,9 @@ impl Recovery {
     }
 
     /// Copies of instances that are gone, newest first.
-    pub fn left_behind(folder: &Path) -> Vec<Left> {
+    pub fn left_behind(folder: &Path) -> Vec<AbandonedCopy> {
         let Ok(entries) = fs::read_dir(folder) else { return Vec::new() };
-        let mut left: Vec<Left> = entries
+        let mut left: Vec<AbandonedCopy> = entries
             .flatten()
             .map(|entry| entry.path())
             .filter_map(|path| {
@@ -76,7 +76,7 @@ impl Recovery {
                 let written = fs::metadata(&path).and_then(|m| m.modified()).ok();
                 let from = fs::read_to_string(with(&stem, FROM)).ok().map(PathBuf::from);
                 let name = load(&path).ok().map(|job| job.name.clone());
-                Some(Left { copy: path, name, from, written })
+                Some(AbandonedCopy { copy: path, name, from, written })
             })
             .collect();
         left.sort_by_key(|copy| std::cmp::Reverse(copy.written));
@@ -84,7 +84,7 @@ impl Recovery {
     }
 
     /// Removes a copy left behind, with its lock.
-    pub fn forget(left: &Left) {
+    pub fn forget(left: &AbandonedCopy) {
         if let Some(stem) = left.copy.to_str().and_then(|path| path.strip_suffix(&format!(".{JOB}"))) {
             remove(Path::new(stem));
         }
@@ -94,7 +94,7 @@ impl Recovery {
     ///
     /// # Errors
     /// [`FileError`] as for any job file.
-    pub fn read(left: &Left) -> Result<Resolved, FileError> {
+    pub fn read(left: &AbandonedCopy) -> Result<Resolved, FileError> {
         load(&left.copy)
     }
 

@@ -54,7 +54,7 @@ fn picture(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let area = ui.available_rect_before_wrap();
     let response = ui.interact(area, Id::unique("home picture"), Sense::click_and_drag());
     view.eye.follow(ui, &response, true);
-    solid_view::hang(ui, area, document, view, None);
+    solid_view::draw_house(ui, area, document, view, None);
     let sun = view.sun.sun(document).map(|_| view.sun.words(document)).unwrap_or_default();
     let words = text::house_words(document, &view.eye.camera, &sun, view.before);
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, &words));

@@ -6,7 +6,7 @@
 use chalkcourse_geometry::DVec3;
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{CAUTION, Standing};
-use chalkcourse_solid::{Kind, Of, Solid};
+use chalkcourse_solid::{Kind, Solid, SolidObject};
 use chalkcourse_words as words;
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
@@ -55,10 +55,10 @@ fn turned(p: DVec3) -> [f32; 3] {
 /// # Errors
 /// [`GltfError`] if there is nothing to export, or more than 4 GB.
 pub fn house_to_glb(job: &Resolved, solid: &Solid, standing: &Standing) -> Result<Vec<u8>, GltfError> {
-    let mut things: BTreeMap<Of, BTreeMap<Kind, Part>> = BTreeMap::new();
+    let mut things: BTreeMap<SolidObject, BTreeMap<Kind, Part>> = BTreeMap::new();
     for triangle in &solid.triangles {
         let Some(surface) = solid.surfaces.get(triangle.surface as usize) else { continue };
-        if surface.of == Of::Ground {
+        if surface.of == SolidObject::Ground {
             continue;
         }
         let part = things.entry(surface.of).or_default().entry(surface.kind).or_default();
@@ -107,38 +107,40 @@ fn material(kind: Kind) -> Value {
     material
 }
 
-fn name_of(job: &Resolved, of: Of) -> String {
+fn name_of(job: &Resolved, of: SolidObject) -> String {
     let block = |id| job.block(id).map_or("Block", |block| block.name.as_str());
     match of {
-        Of::Ground => "Ground".to_owned(),
-        Of::House => "Walls".to_owned(),
-        Of::Face(id) => job.face(id).map_or_else(|| "Face".to_owned(), |face| format!("Face {}", face.name)),
-        Of::Penetration(id) => {
+        SolidObject::Ground => "Ground".to_owned(),
+        SolidObject::House => "Walls".to_owned(),
+        SolidObject::Face(id) => {
+            job.face(id).map_or_else(|| "Face".to_owned(), |face| format!("Face {}", face.name))
+        }
+        SolidObject::Penetration(id) => {
             job.penetration(id).map_or_else(|| "Penetration".to_owned(), |p| p.name.clone())
         }
-        Of::Block(id) => format!("Border of {}", block(id)),
-        Of::Module(id, cell) => format!("{}, module {}", block(id), cell.number()),
+        SolidObject::Block(id) => format!("Border of {}", block(id)),
+        SolidObject::Module(id, cell) => format!("{}, module {}", block(id), cell.number()),
     }
 }
 
-fn extras(job: &Resolved, of: Of) -> Value {
+fn extras(job: &Resolved, of: SolidObject) -> Value {
     match of {
-        Of::Face(id) => match job.face(id) {
+        SolidObject::Face(id) => match job.face(id) {
             Some(face) => json!({
                 "kind": "face", "id": id.0, "rise_in_12": face.pitch.rise_in_12(),
                 "downslope_degrees": face.downslope.degrees(),
             }),
             None => json!({"kind": "face", "id": id.0}),
         },
-        Of::Penetration(id) => {
+        SolidObject::Penetration(id) => {
             json!({"kind": "penetration", "id": id.0, "is": job.penetration(id).map(|p| p.kind.code())})
         }
-        Of::Module(id, cell) => {
+        SolidObject::Module(id, cell) => {
             json!({"kind": "module", "block": id.0, "row": cell.row + 1, "column": cell.column + 1})
         }
-        Of::Block(id) => json!({"kind": "block", "id": id.0}),
-        Of::House => json!({"kind": "walls"}),
-        Of::Ground => json!({"kind": "ground"}),
+        SolidObject::Block(id) => json!({"kind": "block", "id": id.0}),
+        SolidObject::House => json!({"kind": "walls"}),
+        SolidObject::Ground => json!({"kind": "ground"}),
     }
 }
 

@@ -57,7 +57,7 @@ pub struct OnCourse {
 
 /// Position of an array among the courses.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
-pub struct Laid {
+pub struct ArrayCourses {
     /// Position of the base rail line.
     pub base: OnCourse,
     /// Exposed height of the course that the rail cuts, between the last line below the rail and the rail, metres; the full
@@ -135,7 +135,7 @@ impl Coursing {
     ///
     /// # Errors
     /// As [`Coursing::at`], and an array whose upper edge is not above its lower one.
-    pub fn laid(&self, array: &Span) -> Result<Laid, CoursingError> {
+    pub fn laid(&self, array: &Span) -> Result<ArrayCourses, CoursingError> {
         if !(array.top > array.bottom && array.head >= 0.0) {
             return Err(CoursingError::Heights { from: array.bottom, to: array.top });
         }
@@ -152,7 +152,7 @@ impl Coursing {
             (self.exposure - end.above, top.above)
         };
         let whole_to_top = usize::try_from(top.course - next).unwrap_or(0);
-        Ok(Laid { base, cut_at_base, cut_at_head, whole_to_top, left_at_top })
+        Ok(ArrayCourses { base, cut_at_base, cut_at_head, whole_to_top, left_at_top })
     }
 }
 
@@ -290,7 +290,7 @@ pub fn propose_base(
         }
         let laid = courses.laid(&moved)?;
         if laid.whole_to_top >= least_at_top {
-            let Laid { cut_at_head, whole_to_top, .. } = laid;
+            let ArrayCourses { cut_at_head, whole_to_top, .. } = laid;
             found.push(BasePlace { course, bottom, cut_at_head, whole_to_top });
         }
         course += 1;

@@ -4,7 +4,7 @@ mod parts;
 
 use crate::check::{check_block, check_face, check_order, check_penetration, check_site, check_underlay};
 use crate::id::MOST_NUMBER;
-use crate::resolved::{Strictness, follow};
+use crate::resolved::{Strictness, derive_faces};
 use crate::{
     Block, BlockId, BoxId, Circuit, CircuitId, EditError, Face, FaceId, FindingKey, Job, JunctionBox,
     KeyError, Kit, OrderChoices, PartId, Penetration, PenetrationId, PlanMove, PriceList, Reading, Resolved,
@@ -139,7 +139,7 @@ pub fn apply(job: &Resolved, edit: &Edit) -> Result<Resolved, EditError> {
     let mut next = job.clone();
     apply_to(&mut next, edit)?;
     if touches_parts(job, edit) {
-        follow(&mut next, Strictness::Refuse)?;
+        derive_faces(&mut next, Strictness::Refuse)?;
     }
     circuits::forget_gone(&mut next);
     Ok(next)

@@ -119,7 +119,7 @@ impl Face {
     }
 
     /// The face as a drawn one, including everything derived from its part.
-    pub(crate) fn by_itself(&self) -> Self {
+    pub(crate) fn as_drawn(&self) -> Self {
         Self { from: None, ..self.clone() }
     }
 

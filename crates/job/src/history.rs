@@ -15,20 +15,20 @@ struct Step {
 
 /// A step as shown in a list.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Past<'a> {
+pub struct PastStep<'a> {
     /// Its index, for [`History::jump`].
     pub number: usize,
     /// What it did.
     pub label: &'a Said,
     /// Its relation to the present job.
-    pub place: PastPlace,
+    pub place: StepPosition,
     /// Whether the job after it is the saved one.
     pub saved: bool,
 }
 
 /// The relation of a step to the present job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PastPlace {
+pub enum StepPosition {
     /// It led here: undo reverts it.
     Before,
     /// It is the last one that led here.
@@ -168,17 +168,17 @@ impl History {
     }
 
     /// All steps, in chronological order.
-    pub fn past(&self) -> impl Iterator<Item = Past<'_>> {
+    pub fn past(&self) -> impl Iterator<Item = PastStep<'_>> {
         let here = self.line[self.at];
         self.steps.iter().enumerate().map(move |(number, step)| {
             let place = match self.line.binary_search(&number) {
-                _ if number == here => PastPlace::Now,
-                Ok(at) if at < self.at => PastPlace::Before,
-                Ok(_) => PastPlace::Ahead,
-                Err(_) => PastPlace::Aside,
+                _ if number == here => StepPosition::Now,
+                Ok(at) if at < self.at => StepPosition::Before,
+                Ok(_) => StepPosition::Ahead,
+                Err(_) => StepPosition::Aside,
             };
             let saved = self.saved.as_ref().is_some_and(|saved| Arc::ptr_eq(saved, &step.job));
-            Past { number, label: &step.label, place, saved }
+            PastStep { number, label: &step.label, place, saved }
         })
     }
 
@@ -252,7 +252,7 @@ impl History {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use PastPlace::{Ahead, Aside, Before, Now};
+    use StepPosition::{Ahead, Aside, Before, Now};
 
     fn empty() -> Resolved {
         let (kit, book, prices) = (crate::builtin_kit(), crate::builtin_rule_book(), crate::builtin_prices());
@@ -264,7 +264,7 @@ mod tests {
         assert!(history.edit(name, &edit).is_ok_and(|changed| changed));
     }
 
-    fn places(history: &History) -> Vec<PastPlace> {
+    fn places(history: &History) -> Vec<StepPosition> {
         history.past().map(|step| step.place).collect()
     }
 

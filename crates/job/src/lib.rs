@@ -76,7 +76,7 @@ pub use edit_error::EditError;
 pub use face::{Courses, DecidedFace, Face, Ground, Overrule};
 pub use file::{JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, load, previous_path, save};
 pub use finding_key::{FindingKey, KeyError, Matter, Subject, WAIVER};
-pub use history::{History, Past, PastPlace};
+pub use history::{History, PastStep, StepPosition};
 pub use holds::Holds;
 pub use id::{BlockId, BoxId, CircuitId, FaceId, PartId, PenetrationId};
 pub use job::Job;
@@ -106,8 +106,8 @@ pub use rule_book::{
     PathScheme, RidgeRoom, Roofing, RuleBook,
 };
 pub use script::{
-    EDITS_FORMAT, FieldDifference, Folder, How, JobDifference, NoFiles, Script, Shelf, Spot, Step, StepError,
-    Thing, Wrong, differences, edits_schema, edits_to_text, script_from_text,
+    DifferenceKind, EDITS_FORMAT, FieldDifference, Folder, JobDifference, NoFiles, ObjectKind, Script, Shelf,
+    Spot, Step, StepError, StepErrorKind, differences, edits_schema, edits_to_text, script_from_text,
 };
 pub use service::{Connection, Reading, Service};
 pub use site::{Building, Exposure, GeoPoint, Site};

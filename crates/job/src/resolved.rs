@@ -3,16 +3,16 @@
 mod body;
 mod borders;
 mod chimney;
-mod follow;
-mod home;
+mod derive;
 mod problem;
+mod reassign;
 mod seen;
 mod sides;
 mod surface;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use follow::{Strictness, follow};
+pub(crate) use derive::{Strictness, derive_faces};
 pub use problem::{PartProblem, PartTrouble};
 
 use crate::{DecidedFace, EditError, Face, Job, Kit, PriceList, RuleBook};
@@ -57,7 +57,7 @@ pub(crate) fn numbered(job: Job) -> Job<Face> {
 /// The job with the geometry of its parts' faces.
 pub(crate) fn raised(job: Job<Face>) -> Result<Resolved, EditError> {
     let mut resolved = Resolved { job, bodies: Vec::new(), problems: Vec::new() };
-    follow(&mut resolved, Strictness::Tell)?;
+    derive_faces(&mut resolved, Strictness::Report)?;
     Ok(resolved)
 }
 

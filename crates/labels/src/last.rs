@@ -1,6 +1,7 @@
 use crate::{Placed, Scene, place};
 
-/// The scene that was placed last. One that is drawn in every frame is placed again only when something in it changed.
+/// The scene that was placed last. A scene that is drawn in every frame is placed again only if something in it
+/// changed.
 #[derive(Clone, Debug, Default)]
 pub struct Last {
     scene: Option<Scene>,

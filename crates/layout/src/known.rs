@@ -7,7 +7,7 @@ use chalkcourse_job::{FaceId, PartKind, Resolved, RoofPart};
 
 /// A dimension of the building and its origin.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Known {
+pub struct KnownLength {
     /// The length.
     pub length: Length,
     /// Its origin.
@@ -23,18 +23,18 @@ pub enum KnownFrom {
     Drawn,
 }
 
-fn typed(length: Option<Length>) -> Option<Known> {
-    length.map(|length| Known { length, from: KnownFrom::Typed })
+fn typed(length: Option<Length>) -> Option<KnownLength> {
+    length.map(|length| KnownLength { length, from: KnownFrom::Typed })
 }
 
-fn drawn(length: Length) -> Known {
-    Known { length, from: KnownFrom::Drawn }
+fn drawn(length: Length) -> KnownLength {
+    KnownLength { length, from: KnownFrom::Drawn }
 }
 
 /// How far the eave of a face extends past the outer wall, in plan. The overhang of its own side takes precedence over the one
 /// entered for the site, which is for all of them; a side drawn without one may have been drawn along the edge of the roof, so it
 /// says nothing.
-pub fn overhang(job: &Resolved, face: FaceId) -> Option<Known> {
+pub fn overhang(job: &Resolved, face: FaceId) -> Option<KnownLength> {
     let side = job.side_of(face).and_then(|(part, at)| part.side(at));
     let own = side.map(|side| side.overhang).filter(|overhang| *overhang > Length::ZERO);
     own.map(drawn).or_else(|| typed(job.site.building.overhang))
@@ -45,7 +45,7 @@ const LEAST_EAVE: f64 = 1.5;
 
 /// Height of the eave above ground: as entered, otherwise the height of the largest part's roof over its walls, if the job's
 /// level can be the ground. (The eave's edge is lower by the fall of its overhang, which errs on the safe side.)
-pub fn eave_height(job: &Resolved) -> Option<Known> {
+pub fn eave_height(job: &Resolved) -> Option<KnownLength> {
     let largest = || {
         let part = housing(job).max_by(|a, b| a.outline.area().total_cmp(&b.outline.area()))?;
         let sloped = part.sides.iter().flatten().filter(|s| matches!(s.treatment, Treatment::Slope(_)));
@@ -57,7 +57,7 @@ pub fn eave_height(job: &Resolved) -> Option<Known> {
 
 /// The least horizontal dimension of the building: as entered, otherwise of the walls of its parts together, or of its drawn
 /// faces less the overhang entered for them.
-pub fn least_width(job: &Resolved) -> Option<Known> {
+pub fn least_width(job: &Resolved) -> Option<KnownLength> {
     let of_parts = || {
         let corners: Vec<DVec2> = housing(job).flat_map(|part| part.outline.outer.iter().copied()).collect();
         narrowest(&corners)

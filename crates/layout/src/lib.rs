@@ -15,7 +15,7 @@ mod penetration;
 pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};
 pub use courses::{CourseLines, courses_of};
 pub use memo::Memo;
-pub use penetration::{OnFace, Over, PlacedPenetration, outline_on_deck, reaches_over};
+pub use penetration::{EdgeOverlap, OnFace, PlacedPenetration, outline_on_deck, reaches_over};
 
 use chalkcourse_geometry::{Roof, RoofFace, Tolerances};
 use chalkcourse_job::{BlockId, FaceId, PenetrationId, Resolved};

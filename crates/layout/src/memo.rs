@@ -6,13 +6,13 @@ use std::sync::Arc;
 /// Cache of what stays in place from one layout to the next while something is dragged. It does not change the result.
 #[derive(Debug, Default)]
 pub struct Memo {
-    /// All else that placed things depend on.
+    /// Everything else that placed objects depend on.
     on: Option<(Arc<Roof>, Arc<RuleBook>, Arc<Kit>)>,
     penetrations: Placed<Penetration, PlacedPenetration>,
     blocks: Placed<(Block, usize), PlacedBlock>,
 }
 
-/// Things by their index, as authored and as placed.
+/// Objects by index, as authored and as placed.
 type Placed<T, P> = Vec<(T, Arc<P>)>;
 
 impl Memo {
@@ -48,7 +48,7 @@ impl Memo {
     }
 }
 
-/// Each thing as it was placed before where it is the same as before, else placed anew.
+/// Each object as placed before if it is unchanged, otherwise placed again.
 fn again<N, T, P>(
     before: &mut Placed<T, P>,
     now: impl Iterator<Item = N>,

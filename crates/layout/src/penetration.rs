@@ -124,7 +124,7 @@ impl PlacedPenetration {
 
 /// Where an outline crosses the border of its face.
 #[derive(Clone, Copy, Debug)]
-pub struct Over<'r> {
+pub struct EdgeOverlap<'r> {
     /// The border span.
     pub span: &'r EdgeSpan,
     /// How far beyond it, metres on the slope.
@@ -133,7 +133,7 @@ pub struct Over<'r> {
 
 /// The border span that an outline in the frame of a face crosses farthest, by more than `met` metres; `None` if it is inside the
 /// face, or entirely off it.
-pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Option<Over<'r>> {
+pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Option<EdgeOverlap<'r>> {
     let crosses = |span: &&EdgeSpan| {
         let (a, b) = span.frame;
         outline.contains(a)
@@ -142,7 +142,7 @@ pub fn reaches_over<'r>(face: &'r RoofFace, outline: &Polygon, met: f64) -> Opti
     };
     let over = face.edges.iter().filter(crosses).map(|span| {
         let beyond = outline.outer.iter().map(|&p| (span.frame.0 - p).dot(span.inward()));
-        Over { span, by: beyond.fold(0.0, f64::max) }
+        EdgeOverlap { span, by: beyond.fold(0.0, f64::max) }
     });
     over.filter(|over| over.by > met).max_by(|a, b| a.by.total_cmp(&b.by))
 }

@@ -3,27 +3,27 @@
 //! Source: the kit; the demo kit's numbers are invented with it. The rail carries the whole block: it is screwed to the deck
 //! on one snapped line, and the starter and the drip edge need the room below it.
 
-use crate::keep_out::{Against, By, Held, KeepOut, Shape};
+use crate::keep_out::{Against, ConstrainedPart, KeepOut, RequiredBy, Shape};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::site::Site;
 use chalkcourse_geometry::EdgeKind;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "base-rail",
-    missing: |job| job.kit.base_rail.is_none().then_some(Off::KitWithoutRail),
+    missing: |job| job.kit.base_rail.is_none().then_some(OffReason::KitWithoutRail),
     gives,
 };
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(limits) = site.job.kit.base_rail else { return };
-    let held = Held::Rail { depth: site.job.kit.flashing.base.metres() };
+    let held = ConstrainedPart::Rail { depth: site.job.kit.flashing.base.metres() };
     let least = limits.least_above_eave.metres();
     for side in site.sides_with(|span| span.kind == EdgeKind::Eave) {
-        found.push(KeepOut { held, ..side.keep_out(LIMIT.code, least).by(By::Kit) });
+        found.push(KeepOut { held, ..side.keep_out(LIMIT.code, least).by(RequiredBy::Kit) });
     }
     let deck = KeepOut::of(LIMIT.code, Against::Border, Shape::Outside(site.face.frame.clone()));
-    found.push(KeepOut { held, ..deck.by(By::Kit) });
+    found.push(KeepOut { held, ..deck.by(RequiredBy::Kit) });
 }
 
 #[cfg(test)]

@@ -2,9 +2,9 @@
 //!
 //! Source: the kit's own clearance between blocks.
 
-use crate::keep_out::{By, KeepOut};
+use crate::keep_out::{KeepOut, RequiredBy};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::overlap::around;
 use crate::site::Site;
 use chalkcourse_geometry::Length;
@@ -12,13 +12,13 @@ use chalkcourse_job::Resolved;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "between-blocks",
-    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(Off::NoRoomBetween),
+    missing: |job| (job.kit.clearances.between_blocks <= Length::ZERO).then_some(OffReason::NoRoomBetween),
     gives,
 };
 
 fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let apart = apart(site.job);
-    found.extend(site.standing().map(|block| around(LIMIT.code, block).reaching(apart).by(By::Kit)));
+    found.extend(site.standing().map(|block| around(LIMIT.code, block).reaching(apart).by(RequiredBy::Kit)));
 }
 
 /// Clearance between two blocks of one face, metres: 0 if none is required.

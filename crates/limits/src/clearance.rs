@@ -4,7 +4,7 @@
 //! module to the outline in the frame of the face. A book may require more straight above a penetration, since water and snow
 //! pile up there, and straight below: then the keep-out is a strip as wide as the penetration along the eave.
 
-use crate::keep_out::{Against, By, KeepOut, Shape};
+use crate::keep_out::{Against, KeepOut, RequiredBy, Shape};
 use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, Length};
@@ -42,12 +42,12 @@ fn by(
     site: &Site<'_>,
     penetration: &PlacedPenetration,
     limits: &BTreeMap<PenetrationKind, chalkcourse_job::Limit<Length>>,
-) -> By {
+) -> RequiredBy {
     let own = site.job.penetration(penetration.id).is_some_and(|it| it.clearance.is_some());
     match limits.get(&penetration.kind) {
-        _ if own => By::Person,
-        Some(limit) => By::Source(limit.source.clone()),
-        None => By::Book,
+        _ if own => RequiredBy::Person,
+        Some(limit) => RequiredBy::Source(limit.source.clone()),
+        None => RequiredBy::Book,
     }
 }
 

@@ -5,9 +5,9 @@
 //! nails is common practice, no source. Measured on the slope, square to the line, from the modules, with the width of the kit's
 //! side flashing added.
 
-use crate::keep_out::{By, KeepOut};
+use crate::keep_out::{KeepOut, RequiredBy};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, Length};
 use chalkcourse_job::RuleBook;
@@ -18,7 +18,7 @@ pub(crate) const LIMIT: Limit = Limit {
         let any = [EdgeKind::Valley, EdgeKind::Hip]
             .into_iter()
             .any(|kind| flashing_asked(&job.rule_book, kind).is_some());
-        (!any).then_some(Off::NoRoomBesideLines)
+        (!any).then_some(OffReason::NoRoomBesideLines)
     },
     gives,
 };
@@ -37,7 +37,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides() {
         let Some(limit) = flashing_asked(&site.job.rule_book, side.kind) else { continue };
         let asked = limit.value.metres();
-        let by = By::Source(limit.source.clone());
+        let by = RequiredBy::Source(limit.source.clone());
         let reach = asked + site.job.kit.flashing.side.metres();
         found.push(KeepOut { asked, ..side.keep_out(LIMIT.code, reach).by(by) });
     }

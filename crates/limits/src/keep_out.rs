@@ -5,26 +5,26 @@ use chalkcourse_job::{BlockId, PenetrationId, Source};
 use serde::Serialize;
 use std::borrow::Cow;
 
-/// One limit against one thing on a face: what modules stay off, and how far.
+/// One limit applied to one thing on a face: what modules keep clear of, and by how much.
 #[derive(Clone, Debug, PartialEq)]
 pub struct KeepOut {
     /// The code of the limit and of its rule.
     pub rule: &'static str,
-    /// What it keeps off.
+    /// What it keeps modules off.
     pub against: Against,
-    /// Where that is, in the frame of the face.
+    /// Its shape, in the frame of the face.
     pub shape: Shape,
-    /// How far what is held off stays away, metres by the metric; 0 where it may touch.
+    /// The required distance, metres by the metric; 0 if it may be touched.
     pub reach: f64,
-    /// How that is measured.
+    /// How the distance is measured.
     pub metric: Metric,
-    /// What is held off.
-    pub held: Held,
-    /// What the book or the kit says, metres: less than the reach where flashing takes room of its own.
+    /// What must keep the distance.
+    pub held: ConstrainedPart,
+    /// The distance given by the book or the kit, metres: less than the reach if the flashing's width is added.
     pub asked: f64,
-    /// By whose word.
-    pub by: By,
-    /// The stretches of the border that it is about, by their places among the edges of the face.
+    /// Where the requirement comes from.
+    pub by: RequiredBy,
+    /// The spans of the border that it applies to, as indices among the edges of the face.
     pub edges: Vec<usize>,
 }
 
@@ -32,80 +32,80 @@ pub struct KeepOut {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Against {
-    /// All that lies beyond the border of the face.
+    /// Everything beyond the border of the face.
     Border,
-    /// A side of the face, where it is of one kind.
+    /// The part of a side of the face that has this kind.
     Side {
-        /// Which.
+        /// Id of the side.
         side: SideId,
-        /// What it is there.
+        /// Its kind there.
         kind: EdgeKind,
     },
-    /// A hole in the face, where its edge is of one kind.
+    /// The part of the edge of a hole that has this kind.
     Hole {
-        /// Its side of the least number.
+        /// The lowest id among its sides.
         side: SideId,
-        /// What its edge is there.
+        /// The kind of its edge there.
         kind: EdgeKind,
     },
-    /// Something that comes through the roof.
+    /// A penetration.
     Penetration(PenetrationId),
-    /// A block that stays.
+    /// A block that stays in place.
     Block(BlockId),
-    /// Room that is kept free as a pathway.
+    /// A region reserved as a pathway.
     Pathway,
 }
 
-/// By whose word a limit is asked.
+/// Where a requirement comes from.
 #[derive(Clone, Debug, PartialEq)]
-pub enum By {
-    /// The source that the limit carries in the rule book.
+pub enum RequiredBy {
+    /// The source given for the limit in the rule book.
     Source(Source),
-    /// The rule book, which names no source for it.
+    /// The rule book, without a source.
     Book,
     /// The kit.
     Kit,
-    /// A person, for this one thing.
+    /// A person, for this one penetration.
     Person,
-    /// Geometry: it can't be otherwise.
+    /// Geometry: nothing else is possible.
     Geometry,
 }
 
-/// The shape of a thing in the way.
+/// The shape of an obstacle.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Shape {
     /// Convex pieces; they may touch and overlap.
     Pieces(Vec<Convex>),
-    /// All that lies outside of this, and in its holes.
+    /// Everything outside this polygon, including its holes.
     Outside(Polygon),
 }
 
-/// How a limit is measured.
+/// How a distance is measured.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Metric {
-    /// As a tape on the deck does.
+    /// On the slope, as with a tape on the deck.
     OnSlope,
-    /// Level, as on a plan: a metre up the slope counts for this part of one.
+    /// Horizontally, as on a plan: distances up the slope are divided by the slope factor.
     InPlan {
-        /// True length up the slope by its length in plan.
+        /// Length up the slope divided by its length in plan.
         slope_factor: f64,
     },
 }
 
-/// What of a module is held off.
+/// Which part of a module must keep the distance.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Held {
-    /// All of it.
+pub enum ConstrainedPart {
+    /// The whole module.
     Module,
-    /// Only the rail below a module of the lowest row, so deep; a module of another row has none.
+    /// Only the rail below a module of the lowest row; modules of other rows have none.
     Rail {
-        /// Metres down the slope from the lower edge of the module.
+        /// How far the rail extends down the slope from the lower edge of the module, metres.
         depth: f64,
     },
 }
 
 impl KeepOut {
-    /// All of a module may touch a shape and not lie on it, by geometry.
+    /// A keep-out that modules may touch but not overlap, by geometry.
     pub(crate) fn of(rule: &'static str, against: Against, shape: Shape) -> Self {
         Self {
             rule,
@@ -113,36 +113,37 @@ impl KeepOut {
             shape,
             reach: 0.0,
             metric: Metric::OnSlope,
-            held: Held::Module,
+            held: ConstrainedPart::Module,
             asked: 0.0,
-            by: By::Geometry,
+            by: RequiredBy::Geometry,
             edges: Vec::new(),
         }
     }
 
-    /// So far off it, metres by the metric.
+    /// The same with a required distance, metres by the metric.
     pub(crate) fn reaching(self, reach: f64) -> Self {
         Self { reach, asked: reach, ..self }
     }
 
-    /// Whether it is a stretch of the border beside which no room is asked: what crosses it is off the face, and told by that.
+    /// Whether it is a span of the border without a required distance. What crosses it is off the face, and reported as
+    /// such.
     pub(crate) fn is_bare_line(&self) -> bool {
         let line = |pieces: &[Convex]| pieces.iter().all(|piece| piece.corners().len() < 3);
         matches!(&self.shape, Shape::Pieces(pieces) if !self.edges.is_empty() && line(pieces))
             && self.reach <= 0.0
     }
 
-    /// By somebody's word.
-    pub(crate) fn by(self, by: By) -> Self {
+    /// The same with another origin.
+    pub(crate) fn by(self, by: RequiredBy) -> Self {
         Self { by, ..self }
     }
 
-    /// What of a module is held off, by the metric; `None` for one that carries nothing of it.
+    /// The part of a module that must keep the distance, scaled to the metric; `None` if the module has no such part.
     fn held_of(&self, module: &Part) -> Option<Rect> {
         let rect = match self.held {
-            Held::Module => module.rect,
-            Held::Rail { .. } if !module.lowest => return None,
-            Held::Rail { depth } => {
+            ConstrainedPart::Module => module.rect,
+            ConstrainedPart::Rail { .. } if !module.lowest => return None,
+            ConstrainedPart::Rail { depth } => {
                 let Rect { min, max } = module.rect;
                 Rect { min: dvec2(min.x, min.y - depth), max: dvec2(max.x, min.y) }
             }
@@ -150,7 +151,7 @@ impl KeepOut {
         Some(rect.stretched(self.scale()))
     }
 
-    /// From the frame of the face to the metric.
+    /// Scale from the frame of the face to the metric.
     fn scale(&self) -> DVec2 {
         match self.metric {
             Metric::OnSlope => DVec2::ONE,
@@ -158,7 +159,7 @@ impl KeepOut {
         }
     }
 
-    /// Its pieces by the metric, as they are given: none for what lies outside of a shape.
+    /// The pieces of the shape, scaled to the metric; none for [`Shape::Outside`].
     fn pieces(&self) -> impl Iterator<Item = Cow<'_, Convex>> {
         let scale = self.scale();
         let pieces = match &self.shape {
@@ -170,8 +171,8 @@ impl KeepOut {
         })
     }
 
-    /// How far a module is away, or its rail, metres by the metric; below 0, how deep it lies within. Infinite for one that
-    /// carries nothing of what is held off.
+    /// Distance of a module, or of its rail, metres by the metric; negative is the depth of the overlap. Infinite if
+    /// the module has no part that must keep the distance.
     pub fn distance(&self, module: &Part) -> f64 {
         let Some(held) = self.held_of(module) else { return f64::INFINITY };
         match &self.shape {
@@ -182,12 +183,12 @@ impl KeepOut {
         }
     }
 
-    /// Whether a module is as far away as it should be, but for the [`TOLERANCE`].
+    /// Whether a module keeps the distance, within the [`TOLERANCE`].
     pub fn clears(&self, module: &Part) -> bool {
         let Some(held) = self.held_of(module) else { return true };
         match &self.shape {
             Shape::Pieces(_) => self.pieces().all(|piece| {
-                // Bounds are never farther away than what they bound.
+                // The bounds are never farther away than what they enclose.
                 piece.bounds().distance(&held) >= self.reach.max(TOLERANCE)
                     || piece.clearance(&held) >= self.reach - TOLERANCE
             }),
@@ -195,20 +196,20 @@ impl KeepOut {
         }
     }
 
-    /// Outlines around all that is nearer to its shape than the reach, in the frame of the face: along straight sides exact,
-    /// on round parts outside by no more than the [`TOLERANCE`] and nowhere inside. None for what lies outside of a shape.
+    /// Outlines of the region closer to the shape than the reach, in the frame of the face: exact along straight sides;
+    /// on round parts too large by at most the [`TOLERANCE`], never too small. None for [`Shape::Outside`].
     pub fn outlines(&self) -> Vec<Polygon> {
         self.outlines_within(TOLERANCE)
     }
 
-    /// The same, on round parts outside by no more than so many metres: less than the [`TOLERANCE`] takes more corners.
+    /// The same, with round parts too large by at most `outside` metres: a smaller number gives more corners.
     pub fn outlines_within(&self, outside: f64) -> Vec<Polygon> {
         let back = DVec2::ONE / self.scale();
         self.pieces().map(|piece| piece.outline(self.reach, outside).map(|p| p * back)).collect()
     }
 
-    /// The stretches of a move of some modules along a unit vector during which one of them is too near, joined, in metres of
-    /// the move; both ends of each lie where the module that is nearest just clears.
+    /// When some modules move along a unit vector: the intervals of the move, metres, in which one of them is too near.
+    /// Overlapping intervals are joined; at both ends the nearest module just clears.
     pub fn too_near_along(&self, modules: &[Part], way: DVec2) -> Vec<(f64, f64)> {
         let scaled = way * self.scale();
         let (unit, length) = (scaled.normalize_or_zero(), scaled.length());
@@ -228,8 +229,8 @@ impl KeepOut {
         joined(stretches)
     }
 
-    /// The line on which what is held off just clears, in the frame of the face, round parts as chords of `step` radians at
-    /// most.
+    /// The line at which the modules just clear, in the frame of the face. Round parts are chords of at most `step`
+    /// radians.
     pub fn borders(&self, step: f64) -> Vec<(DVec2, DVec2)> {
         let back = DVec2::ONE / self.scale();
         let mut lines = Vec::new();
@@ -253,7 +254,7 @@ impl KeepOut {
         lines
     }
 
-    /// The smallest upright rectangle around its shape, in the frame of the face; `None` for what lies outside of a shape.
+    /// The bounding rectangle of the shape in the frame of the face; `None` for [`Shape::Outside`].
     pub fn bounds(&self) -> Option<Rect> {
         match &self.shape {
             Shape::Pieces(pieces) => pieces.iter().map(Convex::bounds).reduce(|a, b| a.union(&b)),
@@ -261,7 +262,7 @@ impl KeepOut {
         }
     }
 
-    /// What the border is where it keeps modules off.
+    /// The kind of edge that it keeps modules off, if it is an edge.
     pub fn against_kind(&self) -> Option<EdgeKind> {
         match self.against {
             Against::Side { kind, .. } | Against::Hole { kind, .. } => Some(kind),
@@ -269,7 +270,7 @@ impl KeepOut {
         }
     }
 
-    /// Whether all that it keeps modules off, another one does too.
+    /// Whether the other keep-out covers everything that this one does.
     pub fn is_within(&self, other: &Self) -> bool {
         self.shape == other.shape
             && self.metric == other.metric
@@ -278,7 +279,7 @@ impl KeepOut {
     }
 }
 
-/// Stretches in order, those that meet as one.
+/// Sorts intervals and joins those that overlap.
 fn joined(mut stretches: Vec<(f64, f64)>) -> Vec<(f64, f64)> {
     stretches.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut joined: Vec<(f64, f64)> = Vec::new();
@@ -299,7 +300,7 @@ mod tests {
         Rect::at(DVec2::ZERO, DVec2::ONE)
     }
 
-    fn off(reach: f64, metric: Metric, held: Held) -> KeepOut {
+    fn off(reach: f64, metric: Metric, held: ConstrainedPart) -> KeepOut {
         let shape = Shape::Pieces(vec![Convex::segment(dvec2(-9.0, 0.0), dvec2(9.0, 0.0))]);
         KeepOut { metric, held, ..KeepOut::of("test", Against::Pathway, shape).reaching(reach) }
     }
@@ -310,17 +311,17 @@ mod tests {
 
     #[test]
     fn the_tolerance_passes_and_a_hair_more_does_not() {
-        let it = off(0.5, Metric::OnSlope, Held::Module);
+        let it = off(0.5, Metric::OnSlope, ConstrainedPart::Module);
         assert!(it.clears(&at(0.5, false)) && it.clears(&at(0.5 - 0.9e-4, false)));
         assert!(!it.clears(&at(0.5 - 1.1e-4, false)));
-        let touching = off(0.0, Metric::OnSlope, Held::Module);
+        let touching = off(0.0, Metric::OnSlope, ConstrainedPart::Module);
         assert!(touching.clears(&at(-0.9e-4, false)) && !touching.clears(&at(-1.1e-4, false)));
     }
 
     /// At 12 in 12 a plan metre is √2 m up the slope.
     #[test]
     fn in_plan_more_is_kept_up_the_slope() {
-        let it = off(0.5, Metric::InPlan { slope_factor: 2.0_f64.sqrt() }, Held::Module);
+        let it = off(0.5, Metric::InPlan { slope_factor: 2.0_f64.sqrt() }, ConstrainedPart::Module);
         assert!((it.distance(&at(0.5 * 2.0_f64.sqrt(), false)) - 0.5).abs() < 1e-12);
         let [(from, to)] = it.too_near_along(&[at(0.0, false)], DVec2::Y)[..] else { panic!() };
         assert!((to - 0.5 * 2.0_f64.sqrt()).abs() < 1e-5 && (from + 1.0 + 0.5 * 2.0_f64.sqrt()).abs() < 1e-5);
@@ -330,7 +331,7 @@ mod tests {
 
     #[test]
     fn a_rail_is_held_off_and_an_upper_row_has_none() {
-        let it = off(0.1, Metric::OnSlope, Held::Rail { depth: 0.05 });
+        let it = off(0.1, Metric::OnSlope, ConstrainedPart::Rail { depth: 0.05 });
         assert!((it.distance(&at(0.4, true)) - 0.35).abs() < 1e-12);
         assert!(it.clears(&at(0.15, true)) && !it.clears(&at(0.14, true)) && it.clears(&at(0.0, false)));
     }

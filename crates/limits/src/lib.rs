@@ -5,7 +5,7 @@
 //! they leave, a dragged block snaps to their border, and the drawing shows their outlines as zones. What a rule book switches
 //! off, or a site exempts, gives none, for all of these alike.
 //!
-//! - [`keep_outs`]: the keep-outs of a face; [`Given`]: what they depend on beyond the face
+//! - [`keep_outs`]: the keep-outs of a face; [`KeepOutContext`]: what they depend on beyond the face
 //! - [`off`]: why a limit gives none for a job, as data
 //! - [`room`]: what keep-outs leave of a face, for fitting; [`Zones`]: the same, for drawing
 //!
@@ -15,9 +15,9 @@ mod base_rail;
 mod between_blocks;
 mod border;
 mod clearance;
+mod context;
 mod fire;
 mod flashing;
-mod given;
 mod keep_out;
 mod limit;
 mod off;
@@ -35,12 +35,12 @@ mod zones;
 mod testing;
 
 pub use between_blocks::apart;
+pub use context::KeepOutContext;
 pub use fire::{exempt, looked_at};
 pub use flashing::flashing_asked;
-pub use given::Given;
-pub use keep_out::{Against, By, Held, KeepOut, Metric, Shape};
+pub use keep_out::{Against, ConstrainedPart, KeepOut, Metric, RequiredBy, Shape};
 pub use limit::Limit;
-pub use off::{Exemption, Off};
+pub use off::{Exemption, OffReason};
 pub use registry::{LIMITS, limit, off};
 pub use ridge_course::courses_asked;
 pub use room::{room, room_within};
@@ -54,6 +54,6 @@ use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 
 /// The keep-outs of a face, by index; none on an unsound face.
-pub fn keep_outs(job: &Resolved, layout: &Layout, face: usize, given: &Given) -> Vec<KeepOut> {
+pub fn keep_outs(job: &Resolved, layout: &Layout, face: usize, given: &KeepOutContext) -> Vec<KeepOut> {
     LIMITS.iter().flat_map(|limit| limit.keep_outs(job, layout, face, given)).collect()
 }

@@ -1,6 +1,6 @@
 /// Why a limit gives nothing for a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Off {
+pub enum OffReason {
     /// The rule book switches its rule off.
     Switched,
     /// The rule book has no setbacks.

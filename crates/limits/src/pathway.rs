@@ -4,7 +4,7 @@
 //! decided for a whole layout; once chosen, it keeps modules off like any other limit.
 
 use crate::fire::exempt;
-use crate::keep_out::{Against, By, KeepOut, Shape};
+use crate::keep_out::{Against, KeepOut, RequiredBy, Shape};
 use crate::limit::Limit;
 use crate::site::Site;
 
@@ -14,7 +14,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(fire) = site.job.rule_book.fire_access.as_ref() else { return };
     found.extend(site.given.kept.iter().map(|kept| {
         let shape = Shape::Pieces(vec![kept.clone()]);
-        let by = By::Source(fire.path_width.source.clone());
+        let by = RequiredBy::Source(fire.path_width.source.clone());
         KeepOut { asked: kept.bounds().size().x, ..KeepOut::of(LIMIT.code, Against::Pathway, shape).by(by) }
     }));
 }
@@ -22,7 +22,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 #[cfg(test)]
 mod tests {
     use crate::testing::{gable, module};
-    use crate::{Given, KeepOut, keep_outs};
+    use crate::{KeepOut, KeepOutContext, keep_outs};
     use chalkcourse_geometry::{Convex, Rect, dvec2};
     use chalkcourse_job::Resolved;
     use chalkcourse_layout::Layout;
@@ -32,7 +32,7 @@ mod tests {
         let mut job = gable();
         let layout = Layout::of(&job);
         let kept = vec![Convex::rect(&Rect::at(dvec2(0.0, -1.0), dvec2(0.9, 9.0)))];
-        let given = Given { kept, ..Given::as_laid(&job, &layout) };
+        let given = KeepOutContext { kept, ..KeepOutContext::as_laid(&job, &layout) };
         let of = |job: &Resolved| -> Vec<KeepOut> {
             let all = keep_outs(job, &layout, 0, &given);
             all.into_iter().filter(|keep_out| keep_out.rule == "fire-plane-path").collect()

@@ -1,7 +1,7 @@
 //! The list of all limits.
 
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::{
     base_rail, between_blocks, border, clearance, fire, flashing, overlap, pathway, ridge_course, setback,
 };
@@ -29,7 +29,7 @@ pub fn limit(code: &str) -> Option<&'static Limit> {
 }
 
 /// Why the limit of a rule gives nothing for a job; `None` if it applies, and for a rule that is not a limit on a single module.
-pub fn off(job: &Resolved, code: &str) -> Option<Off> {
+pub fn off(job: &Resolved, code: &str) -> Option<OffReason> {
     limit(code)?.off(job)
 }
 

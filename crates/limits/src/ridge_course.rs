@@ -5,7 +5,7 @@
 //! part to the ridge. Courses follow the face's course lines: the remainder between the last line and the ridge is not part of a
 //! full course, and is required in addition.
 
-use crate::keep_out::{By, KeepOut, Shape};
+use crate::keep_out::{KeepOut, RequiredBy, Shape};
 use crate::limit::{Limit, nothing_missing};
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, dvec2};
@@ -33,7 +33,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
         let asked = side.spans.iter().map(|(_, span)| room(span)).fold(0.0, f64::max);
         let shape = Shape::Pieces(side.spans.iter().filter_map(|(_, span)| below(span)).collect());
-        let by = By::Source(limit.source.clone());
+        let by = RequiredBy::Source(limit.source.clone());
         found.push(KeepOut { shape, asked, ..side.keep_out(LIMIT.code, 0.0).by(by) });
     }
 }

@@ -2,15 +2,15 @@
 //!
 //! Source: the rule book, per kind: see its `setbacks`. The edges of holes count.
 
-use crate::keep_out::{By, KeepOut};
+use crate::keep_out::{KeepOut, RequiredBy};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::site::Site;
 use chalkcourse_geometry::Length;
 
 pub(crate) const LIMIT: Limit = Limit {
     code: "setback",
-    missing: |job| job.rule_book.setbacks.is_empty().then_some(Off::NoSetbacks),
+    missing: |job| job.rule_book.setbacks.is_empty().then_some(OffReason::NoSetbacks),
     gives,
 };
 
@@ -18,7 +18,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     for side in site.sides() {
         let Some(limit) = site.job.rule_book.setbacks.get(&side.kind) else { continue };
         if limit.value > Length::ZERO {
-            let by = By::Source(limit.source.clone());
+            let by = RequiredBy::Source(limit.source.clone());
             found.push(side.keep_out(LIMIT.code, limit.value.metres()).by(by));
         }
     }
@@ -27,7 +27,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 #[cfg(test)]
 mod tests {
     use crate::testing::{INCH, SLOPE, book, gable, hip, just, module, of};
-    use crate::{Against, Off, off};
+    use crate::{Against, OffReason, off};
     use chalkcourse_geometry::{DVec2, EdgeKind};
 
     #[test]
@@ -65,9 +65,9 @@ mod tests {
     fn switched_off_or_not_in_the_book() {
         let mut job = gable();
         book(&mut job).off.insert("setback".into());
-        assert_eq!((off(&job, "setback"), of(&job, "setback")), (Some(Off::Switched), Vec::new()));
+        assert_eq!((off(&job, "setback"), of(&job, "setback")), (Some(OffReason::Switched), Vec::new()));
         let mut job = gable();
         book(&mut job).setbacks.clear();
-        assert_eq!(off(&job, "setback"), Some(Off::NoSetbacks));
+        assert_eq!(off(&job, "setback"), Some(OffReason::NoSetbacks));
     }
 }

@@ -1,6 +1,6 @@
 //! The inputs of limits for one face.
 
-use crate::given::Given;
+use crate::context::KeepOutContext;
 use crate::keep_out::{Against, KeepOut, Metric, Shape};
 use chalkcourse_geometry::{Convex, EdgeKind, EdgeSpan, RoofFace, SideId};
 use chalkcourse_job::Resolved;
@@ -14,7 +14,7 @@ pub(crate) struct Site<'a> {
     pub(crate) index: usize,
     pub(crate) face: &'a RoofFace,
     pub(crate) placed: &'a PlacedFace,
-    pub(crate) given: &'a Given,
+    pub(crate) given: &'a KeepOutContext,
 }
 
 /// The spans of one side with the same kind, or of one hole: a hole is a single obstacle, not one per side.
@@ -28,7 +28,12 @@ pub(crate) struct Side<'a> {
 }
 
 impl<'a> Site<'a> {
-    pub(crate) fn of(job: &'a Resolved, layout: &'a Layout, index: usize, given: &'a Given) -> Option<Self> {
+    pub(crate) fn of(
+        job: &'a Resolved,
+        layout: &'a Layout,
+        index: usize,
+        given: &'a KeepOutContext,
+    ) -> Option<Self> {
         let face = layout.roof.faces.get(index).filter(|face| face.sound)?;
         Some(Self { job, layout, index, face, placed: layout.faces.get(index)?, given })
     }

@@ -1,6 +1,6 @@
 //! A small job for the tests of limits, and shorthands for checking them.
 
-use crate::{Given, KeepOut, TOLERANCE, keep_outs};
+use crate::{KeepOut, KeepOutContext, TOLERANCE, keep_outs};
 use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Rect, dvec2};
 use chalkcourse_job::{
@@ -85,7 +85,7 @@ pub(crate) fn kit(job: &mut Resolved) -> &mut Kit {
 /// The keep-outs of a rule on face 1.
 pub(crate) fn of(job: &Resolved, rule: &str) -> Vec<KeepOut> {
     let layout = Layout::of(job);
-    let given = Given::as_laid(job, &layout);
+    let given = KeepOutContext::as_laid(job, &layout);
     keep_outs(job, &layout, 0, &given).into_iter().filter(|keep_out| keep_out.rule == rule).collect()
 }
 

@@ -1,6 +1,6 @@
 //! What keep-outs take of a face and what they leave, for drawing.
 
-use crate::keep_out::{Held, KeepOut, Shape};
+use crate::keep_out::{ConstrainedPart, KeepOut, Shape};
 use chalkcourse_geometry::{Convex, Polygon, RoofFace, dvec2};
 
 /// Zones of a face, as shapes in its frame.
@@ -21,7 +21,7 @@ impl Zones {
         if !face.sound {
             return Self::default();
         }
-        let of_modules = keep_outs.iter().filter(|keep_out| keep_out.held == Held::Module);
+        let of_modules = keep_outs.iter().filter(|keep_out| keep_out.held == ConstrainedPart::Module);
         let modules = sized(of_modules.flat_map(KeepOut::outlines));
         let rails = sized(keep_outs.iter().flat_map(below_rails));
         let free = if modules.is_empty() {
@@ -44,7 +44,7 @@ fn sized(shapes: impl Iterator<Item = Polygon>) -> Vec<Polygon> {
 /// Where the lower edge of a module may not be because of a keep-out of the rail: the keep-out extended up by the depth of the
 /// rail.
 fn below_rails(keep_out: &KeepOut) -> Vec<Polygon> {
-    let Held::Rail { depth } = keep_out.held else { return Vec::new() };
+    let ConstrainedPart::Rail { depth } = keep_out.held else { return Vec::new() };
     let up = dvec2(0.0, depth);
     let raised = |points: &[_]| Convex::around(points.iter().flat_map(|&p| [p, p + up]));
     let pieces: Vec<Convex> = match &keep_out.shape {
@@ -58,14 +58,14 @@ fn below_rails(keep_out: &KeepOut) -> Vec<Polygon> {
 mod tests {
     use super::*;
     use crate::testing::{INCH, SLOPE, book, gable, kit};
-    use crate::{Given, keep_outs};
+    use crate::{KeepOutContext, keep_outs};
     use chalkcourse_geometry::Length;
     use chalkcourse_job::Resolved;
     use chalkcourse_layout::Layout;
 
     fn zones(job: &Resolved) -> Zones {
         let layout = Layout::of(job);
-        let given = Given::as_laid(job, &layout);
+        let given = KeepOutContext::as_laid(job, &layout);
         Zones::of(&layout.roof.faces[0], &keep_outs(job, &layout, 0, &given))
     }
 

@@ -5,7 +5,7 @@ use crate::raster::{Corner, Flat, NOTHING, Rows};
 use crate::shade::Shader;
 use crate::shadow::Shadow;
 use chalkcourse_geometry::{DVec3, dvec3};
-use chalkcourse_solid::{Kind, Of, Solid, Surface};
+use chalkcourse_solid::{Kind, Solid, SolidObject, Surface};
 use glam::Vec3;
 use std::sync::Mutex;
 
@@ -46,7 +46,7 @@ pub struct Shot {
     /// The quality.
     pub detail: Detail,
     /// What is held, and so highlighted; a block includes all its modules.
-    pub held: Option<Of>,
+    pub held: Option<SolidObject>,
 }
 
 /// A rendered picture, with the object at each pixel.
@@ -58,12 +58,12 @@ pub struct Picture {
     pub rgba: Vec<u8>,
     /// The object at each pixel.
     what: Vec<u32>,
-    things: Vec<Of>,
+    things: Vec<SolidObject>,
 }
 
 impl Picture {
     /// The object at a pixel; `None` for the sky and outside the picture.
-    pub fn what(&self, x: usize, y: usize) -> Option<Of> {
+    pub fn what(&self, x: usize, y: usize) -> Option<SolidObject> {
         if x >= self.size[0] {
             return None;
         }

@@ -6,7 +6,7 @@ use crate::raster::NOTHING;
 use crate::scene::{Detail, Light, Shot};
 use crate::shadow::Shadow;
 use chalkcourse_geometry::DVec3;
-use chalkcourse_solid::{Kind, Marks, Of, Surface};
+use chalkcourse_solid::{Kind, Marks, SolidObject, Surface};
 use glam::Vec3;
 
 /// Sky light, sunlight and ground reflection: set by eye.
@@ -59,9 +59,9 @@ fn step(from: f32, to: f32, at: f32) -> f32 {
     t * t * (3.0 - 2.0 * t)
 }
 
-fn is_held(of: Of, held: Option<Of>) -> bool {
+fn is_held(of: SolidObject, held: Option<SolidObject>) -> bool {
     match (of, held) {
-        (Of::Module(block, _), Some(Of::Block(held))) => block == held,
+        (SolidObject::Module(block, _), Some(SolidObject::Block(held))) => block == held,
         (of, held) => Some(of) == held,
     }
 }

@@ -2,7 +2,8 @@
 
 use crate::{CAUTION, Evaluator, Plan, Standing, standing};
 use chalkcourse_job::{
-    FieldDifference, How, JobDifference, Resolved, Script, Shelf, StepError, Waiver, Wrong, differences,
+    DifferenceKind, FieldDifference, JobDifference, Resolved, Script, Shelf, StepError, StepErrorKind,
+    Waiver, differences,
 };
 use chalkcourse_rules::Severity;
 use chalkcourse_words::{self as words, speaking, spoken};
@@ -117,11 +118,15 @@ pub fn apply_script(job: &Resolved, script: &Script, shelf: &dyn Shelf, keep_goi
 }
 
 /// A waiver that a step gives by key only accepts the finding as it is before the step.
-fn with_what_was_accepted(job: &Resolved, mut next: Resolved, plan: &Plan) -> Result<Resolved, Wrong> {
+fn with_what_was_accepted(
+    job: &Resolved,
+    mut next: Resolved,
+    plan: &Plan,
+) -> Result<Resolved, StepErrorKind> {
     let given = |waiver: &&mut Waiver| waiver.accepted.is_none() && !job.waivers.contains(waiver);
     for waiver in next.waivers.iter_mut().filter(given) {
         let Some(finding) = plan.findings.iter().find(|finding| finding.key == waiver.key) else {
-            return Err(Wrong::Field {
+            return Err(StepErrorKind::Field {
                 field: "key".to_owned(),
                 wrong: words::later::report::nothing_is_found_by_the(&format_args!("{}", waiver.key)),
             });
@@ -199,7 +204,7 @@ fn change_text(change: &JobDifference) -> String {
     }
     words += " ";
     words += how.name().now();
-    if *how == How::Changed {
+    if *how == DifferenceKind::Changed {
         let fields: Vec<String> = fields.iter().map(field_text).collect();
         words += &format!(": {}", fields.join(", "));
     }

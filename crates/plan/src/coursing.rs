@@ -3,7 +3,7 @@
 
 use crate::Standing;
 use chalkcourse_geometry::coursing::{
-    BasePlace, Coursing, CoursingError, Exposure, Laid, Span, propose_base, propose_exposure,
+    ArrayCourses, BasePlace, Coursing, CoursingError, Exposure, Span, propose_base, propose_exposure,
 };
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_job::{Block, BlockId, Courses, Edit, Face, FaceId, FindingKey, Resolved, apply};
@@ -50,7 +50,7 @@ pub struct BlockCourses {
     /// From the base rail to the upper edge of the highest row, in the frame of the face.
     pub span: Span,
     /// How it lies now.
-    pub laid: Laid,
+    pub laid: ArrayCourses,
     /// Exposures of the whole face that bring lines to the base rail of the block as it is and to the top, best first.
     pub exposures: Vec<Exposure>,
     /// Positions of the block with whole courses below it and as many above it as the rule book requires, nearest
@@ -225,7 +225,7 @@ pub fn courses_text(job: &Resolved, faces: &[FaceCourses], standing: &Standing) 
 fn block_text(text: &mut String, face: &FaceCourses, block: &BlockCourses, units: Units) {
     let long = |metres: f64| Length::from_metres(metres).show(units);
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
-    let Laid { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
+    let ArrayCourses { base, cut_at_head, whole_to_top, left_at_top, .. } = block.laid;
     let from_eave = |v: f64| long(v - face.courses.eave);
     let rail = if base.above == 0.0 {
         words::coursing::on_course_line_2(&(base.course + 1))

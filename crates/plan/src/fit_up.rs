@@ -11,7 +11,7 @@ use chalkcourse_geometry::fit_up::{
 use chalkcourse_geometry::{DVec2, Length, RoofFace, distance_to_segment};
 use chalkcourse_job::{Block, Resolved, TapedDeck};
 use chalkcourse_layout::Layout;
-use chalkcourse_limits::{Given, Held, KeepOut, keep_outs};
+use chalkcourse_limits::{ConstrainedPart, KeepOut, KeepOutContext, keep_outs};
 use serde::Serialize;
 
 /// Input of a fit-up.
@@ -103,12 +103,12 @@ fn kept_beside(job: &Resolved, layout: &Layout, block: &Block) -> (f64, f64) {
     let Some((index, face)) = layout.face(block.face) else { return (0.0, 0.0) };
     let Some(deck) = FourSided::of(&face.frame.outer) else { return (0.0, 0.0) };
     let [a, b, c, d] = deck.corners;
-    let given = Given::as_laid(job, layout);
+    let given = KeepOutContext::as_laid(job, layout);
     let all = keep_outs(job, layout, index, &given);
     let beside = |from: DVec2, to: DVec2| {
         let along = |keep_out: &&KeepOut| {
             let mut spans = keep_out.edges.iter().filter_map(|edge| face.edges.get(*edge));
-            keep_out.held == Held::Module
+            keep_out.held == ConstrainedPart::Module
                 && spans.any(|span| distance_to_segment((span.frame.0 + span.frame.1) / 2.0, from, to) < 1e-6)
         };
         all.iter().filter(along).map(|keep_out| keep_out.reach).fold(0.0, f64::max)

@@ -6,7 +6,7 @@ use chalkcourse_geometry::{
 };
 use chalkcourse_job::{BlockId, PenetrationId, Resolved};
 use chalkcourse_layout::Layout;
-use chalkcourse_limits::{Against, Given, KeepOut, Share, TOLERANCE, keep_outs};
+use chalkcourse_limits::{Against, KeepOut, KeepOutContext, Share, TOLERANCE, keep_outs};
 use chalkcourse_words::{Said, later as words};
 use serde::Serialize;
 
@@ -92,8 +92,8 @@ pub(crate) fn room_within(
     let Some(on) = layout.roof.faces.get(face) else {
         return Room { allowed: Allowed::default(), things: Vec::new() };
     };
-    let laid = Given::as_laid(job, layout);
-    let given = Given {
+    let laid = KeepOutContext::as_laid(job, layout);
+    let given = KeepOutContext {
         share: fire.share,
         covered: if fire.beyond { vec![true; laid.covered.len()] } else { laid.covered },
         standing: laid.standing.into_iter().filter(|id| stays(*id)).collect(),

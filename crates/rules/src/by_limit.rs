@@ -8,11 +8,11 @@ use crate::finding::{Finding, Location, Severity};
 use crate::measure::{self, in_plan, length};
 use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BlockView, Laid};
+use crate::view::{BlockView, LaidBlock};
 use crate::{Authority, Facts};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Cell, Quantity, Required, Subject};
-use chalkcourse_limits::{Against, By, KeepOut, Limit, Metric, Shape};
+use chalkcourse_limits::{Against, KeepOut, Limit, Metric, RequiredBy, Shape};
 
 /// Modules of a block that are too near something.
 pub(crate) struct TooNear<'s> {
@@ -24,7 +24,7 @@ pub(crate) struct TooNear<'s> {
 
 impl<'s> TooNear<'s> {
     /// The modules of a block that violate a keep-out; `None` if there are none.
-    pub(crate) fn of(laid: &Laid<'_>, keep_out: &'s KeepOut) -> Option<Self> {
+    pub(crate) fn of(laid: &LaidBlock<'_>, keep_out: &'s KeepOut) -> Option<Self> {
         // If the bounding box clears, all modules do: most blocks end here.
         if keep_out.clears(&laid.whole()) {
             return None;
@@ -73,18 +73,18 @@ impl<'s> TooNear<'s> {
 }
 
 /// The source of a limit.
-pub(crate) fn authority(by: &By) -> Authority {
+pub(crate) fn authority(by: &RequiredBy) -> Authority {
     match by {
-        By::Source(source) => Authority::of(source),
-        By::Book => Authority::EachItsOwn,
-        By::Kit => Authority::Kit,
-        By::Person => Authority::Person,
-        By::Geometry => Authority::Geometry,
+        RequiredBy::Source(source) => Authority::of(source),
+        RequiredBy::Book => Authority::EachItsOwn,
+        RequiredBy::Kit => Authority::Kit,
+        RequiredBy::Person => Authority::Person,
+        RequiredBy::Geometry => Authority::Geometry,
     }
 }
 
 /// The subject: a block and what it is too near.
-fn subject(laid: &Laid<'_>, against: Against) -> Subject {
+fn subject(laid: &LaidBlock<'_>, against: Against) -> Subject {
     let (block, face) = (laid.block.id, laid.on.id);
     match against {
         Against::Border | Against::Pathway => Subject::OnFace(block, face),
@@ -96,12 +96,12 @@ fn subject(laid: &Laid<'_>, against: Against) -> Subject {
 }
 
 /// The place of a finding about modules of a block.
-pub(crate) fn place_of(laid: &Laid<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Location {
+pub(crate) fn place_of(laid: &LaidBlock<'_>, cells: Vec<Cell>, shape: Vec<DVec2>) -> Location {
     Location { face: Some(laid.on.id), block: Some(laid.block.id), cells, shape, ..Location::default() }
 }
 
 /// The geometry of a keep-out to highlight: the ends of its border stretches, or its shape.
-fn shape_in_plan(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
+fn shape_in_plan(laid: &LaidBlock<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
     let plan = |p: DVec2| laid.face.plane.to_plan(p);
     match &keep_out.shape {
         _ if !keep_out.edges.is_empty() => ends(laid, keep_out),
@@ -111,7 +111,7 @@ fn shape_in_plan(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
 }
 
 /// The end points, in plan, of each border stretch that a keep-out is about.
-pub(crate) fn ends(laid: &Laid<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
+pub(crate) fn ends(laid: &LaidBlock<'_>, keep_out: &KeepOut) -> Vec<DVec2> {
     measure::ends(keep_out.edges.iter().filter_map(|edge| laid.face.edges.get(*edge)))
 }
 

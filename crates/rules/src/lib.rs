@@ -9,7 +9,7 @@
 //! - `roof/`: validity of the roof as drawn
 //! - `array/`: placement of blocks
 //! - `fire/`: fire-service access; [`pathways`] gives those found, to draw; [`ways_up`] and [`passage`] what must stay free,
-//!   [`never_met`] what no layout can provide
+//!   [`missing_pathways`] what no layout can provide
 //! - `roofing/`: requirements of slopes and wide penetrations
 //! - `wires/`: circuits
 //! - [`wind`], [`uplift`], [`snow`]: a screening, never a design
@@ -47,7 +47,7 @@ pub use checker::{Checker, RuleRun, Unit};
 pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
 pub use finding::{Finding, Location, Severity};
 pub use fire::kept::{passage, ways_up};
-pub use fire::paths::never_met;
+pub use fire::paths::missing_pathways;
 pub use fire::pathway::{blocks_a_path, pathways};
 pub use registry::RULES;
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};

@@ -8,7 +8,7 @@ use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{Rect, Roof, RoofFace};
 use chalkcourse_job::{Block, BlockId, Cell, Face, FaceId, Kit, Penetration, Resolved, RuleBook, Site};
 use chalkcourse_layout::{Layout, OnFace, PlacedBlock, PlacedFace, PlacedPenetration};
-use chalkcourse_limits::{Given, KeepOut, Share};
+use chalkcourse_limits::{KeepOut, KeepOutContext, Share};
 use chalkcourse_wiring::Wires;
 use std::cell::OnceCell;
 use std::collections::HashMap;
@@ -19,7 +19,7 @@ pub(crate) struct Snapshot<'a> {
     job: &'a Resolved,
     layout: &'a Layout,
     /// Non-empty blocks on sound faces, in the order of the job.
-    blocks: Vec<Laid<'a>>,
+    blocks: Vec<LaidBlock<'a>>,
     /// For each face, the indices of its blocks in `blocks`.
     on_face: Vec<Vec<usize>>,
     /// For each face, its penetrations.
@@ -29,7 +29,7 @@ pub(crate) struct Snapshot<'a> {
     /// The share of the plan roof area that the array covers; computed on first use.
     share: OnceCell<f64>,
     /// What keep-outs depend on beyond a face, without any block; computed on first use.
-    given: OnceCell<Given>,
+    given: OnceCell<KeepOutContext>,
     wind: OnceCell<Option<Conditions>>,
     /// The circuits as wired; computed on first use.
     /// The circuits as wired, where they are given; else computed on first use.
@@ -49,7 +49,7 @@ pub(crate) struct Planes {
 }
 
 /// A block on a sound face.
-pub(crate) struct Laid<'a> {
+pub(crate) struct LaidBlock<'a> {
     pub(crate) block: &'a Block,
     pub(crate) placed: &'a PlacedBlock,
     pub(crate) face: &'a RoofFace,
@@ -60,7 +60,7 @@ pub(crate) struct Laid<'a> {
     pub(crate) rows: Vec<Rect>,
 }
 
-impl Laid<'_> {
+impl LaidBlock<'_> {
     /// Its modules, as limits see them.
     pub(crate) fn modules(&self) -> impl Iterator<Item = (Cell, Part)> {
         self.placed
@@ -128,7 +128,7 @@ macro_rules! given {
 #[derive(Clone, Copy)]
 pub(crate) struct BlockView<'s> {
     snapshot: &'s Snapshot<'s>,
-    pub(crate) laid: &'s Laid<'s>,
+    pub(crate) laid: &'s LaidBlock<'s>,
 }
 given!(BlockView);
 
@@ -164,7 +164,7 @@ impl<'s> FaceView<'s> {
     }
 
     /// Its blocks, in the order of the job.
-    pub(crate) fn laid(&self) -> impl Iterator<Item = &'s Laid<'s>> + use<'s> {
+    pub(crate) fn laid(&self) -> impl Iterator<Item = &'s LaidBlock<'s>> + use<'s> {
         let snapshot = self.snapshot;
         let list = snapshot.on_face.get(self.index).map(Vec::as_slice).unwrap_or_default();
         list.iter().filter_map(move |&index| snapshot.blocks.get(index))
@@ -173,11 +173,15 @@ impl<'s> FaceView<'s> {
     /// The keep-outs of a limit there, including each of its blocks as an obstacle to the others.
     pub(crate) fn keep_outs(&self, code: &str) -> Vec<KeepOut> {
         let standing = self.laid().map(|laid| laid.block.id).collect();
-        self.snapshot.keep_outs(code, self.index, &Given { standing, ..self.snapshot.given().clone() })
+        self.snapshot.keep_outs(
+            code,
+            self.index,
+            &KeepOutContext { standing, ..self.snapshot.given().clone() },
+        )
     }
 
     /// The view of one of its blocks.
-    pub(crate) fn block(&self, laid: &'s Laid<'s>) -> BlockView<'s> {
+    pub(crate) fn block(&self, laid: &'s LaidBlock<'s>) -> BlockView<'s> {
         BlockView { snapshot: self.snapshot, laid }
     }
 
@@ -257,7 +261,7 @@ impl<'s> WholeView<'s> {
     }
 
     /// Non-empty blocks on sound faces, in the order of the job.
-    pub(crate) fn laid(&self) -> &'s [Laid<'s>] {
+    pub(crate) fn laid(&self) -> &'s [LaidBlock<'s>] {
         &self.snapshot.blocks
     }
 
@@ -273,12 +277,12 @@ impl<'s> WholeView<'s> {
 impl<'a> Snapshot<'a> {
     pub(crate) fn of(job: &'a Resolved, layout: &'a Layout) -> Self {
         let by_id: HashMap<BlockId, &Block> = job.blocks.iter().map(|block| (block.id, block)).collect();
-        let blocks: Vec<Laid<'a>> = layout
+        let blocks: Vec<LaidBlock<'a>> = layout
             .blocks
             .iter()
             .filter_map(|placed| {
                 let face = layout.roof.faces.get(placed.face).filter(|face| face.sound)?;
-                Some(Laid {
+                Some(LaidBlock {
                     block: by_id.get(&placed.id)?,
                     placed,
                     face,
@@ -362,8 +366,11 @@ impl<'a> Snapshot<'a> {
         self.wind.get_or_init(|| Conditions::of(self.job, self.layout)).as_ref()
     }
 
-    fn given(&self) -> &Given {
-        self.given.get_or_init(|| Given { standing: Vec::new(), ..Given::as_laid(self.job, self.layout) })
+    fn given(&self) -> &KeepOutContext {
+        self.given.get_or_init(|| KeepOutContext {
+            standing: Vec::new(),
+            ..KeepOutContext::as_laid(self.job, self.layout)
+        })
     }
 
     /// What the keep-outs of a face depend on besides the face and its blocks.
@@ -378,7 +385,7 @@ impl<'a> Snapshot<'a> {
         KeptOff(self.keep_outs(code, face, self.given()).into())
     }
 
-    fn keep_outs(&self, code: &str, face: usize, given: &Given) -> Vec<KeepOut> {
+    fn keep_outs(&self, code: &str, face: usize, given: &KeepOutContext) -> Vec<KeepOut> {
         let limit = chalkcourse_limits::limit(code);
         limit.map_or_else(Vec::new, |limit| limit.keep_outs(self.job, self.layout, face, given))
     }

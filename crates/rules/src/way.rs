@@ -18,12 +18,12 @@ pub struct Pathway {
 }
 
 /// Modules assumed removed.
-pub(crate) type Away = BTreeSet<(BlockId, Cell)>;
+pub(crate) type RemovedModules = BTreeSet<(BlockId, Cell)>;
 
 /// Modules to remove to open a pathway, and where it then runs.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Opening {
-    pub(crate) away: Away,
+    pub(crate) away: RemovedModules,
     /// Its planes.
     pub(crate) faces: Vec<usize>,
     /// Its outline in plan.

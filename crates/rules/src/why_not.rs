@@ -1,4 +1,4 @@
-use chalkcourse_limits::{Exemption, Off};
+use chalkcourse_limits::{Exemption, OffReason};
 
 /// Why a rule is not checked for a job.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,19 +41,19 @@ pub enum WhyNot {
     NotKnown(Vec<Unknown>),
 }
 
-impl From<Off> for WhyNot {
-    fn from(off: Off) -> Self {
+impl From<OffReason> for WhyNot {
+    fn from(off: OffReason) -> Self {
         match off {
-            Off::Switched => Self::Off,
-            Off::NoSetbacks => Self::NotInBook(Section::Setbacks),
-            Off::NoRoomBesideLines => Self::NotInBook(Section::ValleysAndHips),
-            Off::NoFireAccess => Self::NotInBook(Section::FireAccess),
-            Off::KitWithoutRail => Self::KitWithoutRail,
-            Off::NoRoomBetween => Self::NoRoomBetween,
-            Off::NotInEdition => Self::NotInEdition,
-            Off::NoNumberInEdition => Self::NoNumberInEdition,
-            Off::Exempt(exemption) => Self::Exempt(exemption),
-            Off::NoEscapeWindow => Self::NoEscapeWindow,
+            OffReason::Switched => Self::Off,
+            OffReason::NoSetbacks => Self::NotInBook(Section::Setbacks),
+            OffReason::NoRoomBesideLines => Self::NotInBook(Section::ValleysAndHips),
+            OffReason::NoFireAccess => Self::NotInBook(Section::FireAccess),
+            OffReason::KitWithoutRail => Self::KitWithoutRail,
+            OffReason::NoRoomBetween => Self::NoRoomBetween,
+            OffReason::NotInEdition => Self::NotInEdition,
+            OffReason::NoNumberInEdition => Self::NoNumberInEdition,
+            OffReason::Exempt(exemption) => Self::Exempt(exemption),
+            OffReason::NoEscapeWindow => Self::NoEscapeWindow,
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Modules and their flashing.
 
 use crate::build::Build;
-use crate::{Kind, Marks, Of};
+use crate::{Kind, Marks, SolidObject};
 use chalkcourse_geometry::{DVec2, DVec3, Plane, dvec2};
 use chalkcourse_job::{Flashing, Resolved};
 use chalkcourse_layout::{Layout, PlacedBlock, Run, RunKind};
@@ -39,13 +39,13 @@ fn modules(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock) {
         let size = module.rect.size();
         let top = module.rect.corners().map(|corner| laid.at(corner, laid.thick));
         let marks = Marks::Module { width: size.x, height: size.y };
-        build.quad(Kind::Module, Of::Module(block.id, module.cell), top, marks);
+        build.quad(Kind::Module, SolidObject::Module(block.id, module.cell), top, marks);
     }
 }
 
 /// The sides of the block and the flashing beyond them. Gaps between modules are a few millimetres, so no sides show there.
 fn border(build: &mut Build, laid: &Laid<'_>, block: &PlacedBlock, flashing: &Flashing) {
-    let of = Of::Block(block.id);
+    let of = SolidObject::Block(block.id);
     for run in &block.runs {
         let (out, reach) = match run.kind {
             RunKind::Row => continue,

@@ -1,6 +1,6 @@
 //! Building surfaces.
 
-use crate::{Kind, Marks, Of, Solid, Surface, Triangle};
+use crate::{Kind, Marks, Solid, SolidObject, Surface, Triangle};
 use chalkcourse_geometry::{DVec2, DVec3, Plane, Polygon, signed_area};
 
 /// A solid under construction.
@@ -54,7 +54,7 @@ impl Build {
 
     /// A flat quad, its corners counter-clockwise as seen from outside. Its u axis runs along the first side. Two corners may
     /// coincide.
-    pub(crate) fn quad(&mut self, kind: Kind, of: Of, corners: [DVec3; 4], marks: Marks) {
+    pub(crate) fn quad(&mut self, kind: Kind, of: SolidObject, corners: [DVec3; 4], marks: Marks) {
         let [a, b, c, d] = corners;
         let normal = (c - a).cross(d - b).normalize_or_zero();
         let along = if b.distance(a) > 1e-9 { b - a } else { c - d };
@@ -67,7 +67,7 @@ impl Build {
     }
 
     /// A polygon in plan, lifted onto a plane raised by `up`; facing up, or down if `turned`.
-    pub(crate) fn lifted(&mut self, kind: Kind, of: Of, plan: &Polygon, on: Lifted, marks: Marks) {
+    pub(crate) fn lifted(&mut self, kind: Kind, of: SolidObject, plan: &Polygon, on: Lifted, marks: Marks) {
         let Lifted { plane, up, turned } = on;
         let along = plane.along().extend(0.0);
         let normal = plane.normal();

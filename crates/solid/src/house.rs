@@ -1,7 +1,7 @@
 //! Roof and ground.
 
 use crate::build::{Build, Lifted};
-use crate::{Kind, Marks, Of};
+use crate::{Kind, Marks, SolidObject};
 use chalkcourse_geometry::{Azimuth, DVec2, EdgeSpan, Pitch, Plane, Polygon, RoofFace};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
@@ -16,7 +16,7 @@ const STOREY: f64 = 9.0 * 0.3048;
 /// All sound faces with their undersides and edges.
 pub(crate) fn roof(build: &mut Build, layout: &Layout) {
     for (face, placed) in layout.roof.faces.iter().zip(&layout.faces).filter(|(face, _)| face.sound) {
-        let of = Of::Face(placed.id);
+        let of = SolidObject::Face(placed.id);
         let courses = placed.courses;
         let marks = if courses.count() > 0 {
             Marks::Courses { first: courses.first, exposure: courses.exposure }
@@ -34,7 +34,7 @@ pub(crate) fn roof(build: &mut Build, layout: &Layout) {
 }
 
 /// The vertical edge of a roof where nothing meets it, and the wall up to a higher roof that meets it.
-fn edge(build: &mut Build, face: &RoofFace, span: &EdgeSpan, of: Of) {
+fn edge(build: &mut Build, face: &RoofFace, span: &EdgeSpan, of: SolidObject) {
     let (a, b) = span.plan;
     let (low_a, low_b) = (face.plane.height_at(a), face.plane.height_at(b));
     let Some(neighbour) = span.neighbour else {
@@ -105,5 +105,5 @@ pub(crate) fn ground(build: &mut Build, height: f64) {
     let plane = Plane { datum: middle.extend(height), pitch: Pitch::FLAT, downslope: Azimuth::SOUTH };
     let rim = Polygon::circle(middle, radius, RIM);
     let on = Lifted { plane: &plane, up: 0.0, turned: false };
-    build.lifted(Kind::Ground, Of::Ground, &rim, on, Marks::Plain);
+    build.lifted(Kind::Ground, SolidObject::Ground, &rim, on, Marks::Plain);
 }

@@ -80,7 +80,7 @@ impl Kind {
 
 /// What of the job a surface shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Of {
+pub enum SolidObject {
     /// The ground.
     Ground,
     /// The walls of the house.
@@ -122,7 +122,7 @@ pub struct Surface {
     /// What it is made of.
     pub kind: Kind,
     /// What of the job it shows.
-    pub of: Of,
+    pub of: SolidObject,
     /// Outward unit normal.
     pub normal: DVec3,
     /// Origin of its own frame.

@@ -230,7 +230,10 @@ fn a_half_drawn_roof_gives_a_partial_house() {
     let solid = of(&job);
     assert!(solid.area_of(Kind::Roof) > 0.0);
     assert!(
-        solid.triangles.iter().all(|t| solid.surfaces[t.surface as usize].of != Of::Face(job.faces[0].id))
+        solid
+            .triangles
+            .iter()
+            .all(|t| solid.surfaces[t.surface as usize].of != SolidObject::Face(job.faces[0].id))
     );
 }
 

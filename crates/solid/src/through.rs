@@ -1,7 +1,7 @@
 //! Penetrations.
 
 use crate::build::{Build, Lifted};
-use crate::{Kind, Marks, Of};
+use crate::{Kind, Marks, SolidObject};
 use chalkcourse_geometry::{Azimuth, DVec2, DVec3, Pitch, Plane, RoofFace, nearest_on_segment};
 use chalkcourse_job::PenetrationKind;
 use chalkcourse_layout::{Layout, PlacedPenetration};
@@ -31,7 +31,7 @@ pub(crate) fn penetrations(build: &mut Build, layout: &Layout) {
 fn one(build: &mut Build, layout: &Layout, penetration: &PlacedPenetration, home: &RoofFace) {
     let plan = penetration.plan.oriented();
     let Some(bounds) = plan.bounds() else { return };
-    let of = Of::Penetration(penetration.id);
+    let of = SolidObject::Penetration(penetration.id);
     let middle = bounds.centre();
     let level =
         |height: f64| Plane { datum: middle.extend(height), pitch: Pitch::FLAT, downslope: Azimuth::SOUTH };

@@ -2,7 +2,7 @@
 
 use crate::build::Build;
 use crate::house::THICK;
-use crate::{Kind, Marks, Of};
+use crate::{Kind, Marks, SolidObject};
 use chalkcourse_geometry::{DVec2, EdgeSpan, Polygon, RoofFace};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
@@ -105,7 +105,7 @@ fn wall(build: &mut Build, piece: Piece, foot: impl Fn(DVec2) -> f64) {
     if top_a > foot_a || top_b > foot_b {
         let corners =
             [a.extend(foot_a), b.extend(foot_b), b.extend(top_b.max(foot_b)), a.extend(top_a.max(foot_a))];
-        build.quad(Kind::Wall, Of::House, corners, Marks::Plain);
+        build.quad(Kind::Wall, SolidObject::House, corners, Marks::Plain);
     }
 }
 

@@ -1,11 +1,11 @@
-//! Messages as they were told before: a window shows the same ones in each frame, and formatting one takes microseconds.
+//! A cache of formatted messages: a window shows the same ones in each frame, and formatting one takes microseconds.
 
 use fluent_bundle::{FluentArgs, FluentValue};
 use std::cell::RefCell;
 use std::collections::HashMap;
 use std::mem;
 
-/// At most twice as many are kept: when the newer half is full, what was not shown since the older one was goes.
+/// At most twice as many are kept: when the newer half is full, the older half, which was not used since, is dropped.
 const HALF: usize = 4_096;
 
 #[derive(Default)]
@@ -36,7 +36,8 @@ impl Kept {
     }
 }
 
-/// The text of message `nth` of a language, found by its address: as it was told before with these values, else as `tell` has it.
+/// The text of message `nth` of a language, found by its address: from the cache if it has these values, otherwise from
+/// `tell`.
 pub(crate) fn kept(
     language: *const (),
     nth: usize,
@@ -52,13 +53,13 @@ pub(crate) fn kept(
     text
 }
 
-/// All that the text depends on. `None` for values that messages are never given.
+/// Everything that the text depends on. `None` for values that messages never have.
 fn key(language: *const (), nth: usize, values: &FluentArgs<'_>) -> Option<Vec<u8>> {
     let mut key = Vec::with_capacity(64);
     key.extend(language.addr().to_le_bytes());
     key.extend(nth.to_le_bytes());
     for (_, value) in values.iter() {
-        // Each text with its length, so that two sets of values never look alike.
+        // Include the length of each text, so that two sets of values never have the same key.
         let (number, text) = match value {
             FluentValue::String(text) => (None, text.as_ref()),
             FluentValue::Number(number) => {

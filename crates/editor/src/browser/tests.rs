@@ -45,7 +45,7 @@ fn the_list_follows_the_path_and_completes_it() {
     assert!(browser.typed.ends_with("two.chalk.json"));
     assert!(!browser.complete());
     browser.typed = folder.path().join("one").to_string_lossy().into_owned();
-    browser.typed_in();
+    browser.path_edited();
     assert_eq!(names(&browser), ["jobs", "one.chalk.json"]);
 }
 
@@ -77,7 +77,7 @@ fn a_file_to_write_keeps_its_name_from_folder_to_folder() {
     browser.up();
     assert_eq!(browser.done(), Next::Stay);
     assert!(browser.replace);
-    browser.come_to(1);
+    browser.select_entry(1);
     assert!(!browser.replace);
     assert_eq!(browser.done(), Next::Stay);
     assert_eq!(browser.done(), Next::Use(start));
@@ -106,7 +106,7 @@ fn a_folder_of_buildings_is_imported_as_a_whole() {
     let folder = folder();
     let mut browser = Browser::new(Ask::ImportFolder, &folder.path().join(""));
     assert_eq!(names(&browser), ["jobs"]);
-    browser.come_to(0);
+    browser.select_entry(0);
     assert_eq!(browser.done(), Next::Use(folder.path().join("jobs")));
 }
 
@@ -125,7 +125,7 @@ fn clearing_the_filter_clears_the_keyboard_selection() {
     let mut browser = Browser::new(Ask::Open, &folder.path().join(""));
     browser.filter = "one".into();
     assert_eq!(names(&browser), ["one.chalk.json"]);
-    browser.come_to(0);
+    browser.select_entry(0);
     browser.show_all();
     assert_eq!((names(&browser).len(), browser.at), (2, None));
 }

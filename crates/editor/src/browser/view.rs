@@ -213,7 +213,7 @@ fn list(ui: &mut Ui, browser: &mut Browser) -> Next {
     ui.advance_cursor_after_rect(area);
     match pressed {
         Some((index, Press::Enter)) => next.0 = browser.enter(index),
-        Some((index, Press::Choose)) => browser.come_to(index),
+        Some((index, Press::Choose)) => browser.select_entry(index),
         None => {}
     }
     next.0
@@ -238,7 +238,7 @@ fn row(ui: &mut Ui, (index, entry): (usize, &Entry), here: bool, at: Rect, in_si
         };
         let asked = tree::row(ui, id, &told);
         if here {
-            tree::stands_for(ui, Id::unique(LIST).with("keys"), id);
+            tree::set_active_row(ui, Id::unique(LIST).with("keys"), id);
         }
         if asked.press {
             return Some(Press::Enter);
@@ -330,7 +330,7 @@ fn by_keys(ui: &Ui, browser: &mut Browser, node: Id, high: f32) -> (Next, bool) 
         })
     };
     let Some(to) = to else { return (Next::Stay, false) };
-    browser.come_to(to);
+    browser.select_entry(to);
     (Next::Stay, true)
 }
 
@@ -375,14 +375,14 @@ fn path_field(ui: &mut Ui, browser: &mut Browser) -> bool {
             }
         } else if pressed(Modifiers::NONE, Key::ArrowDown) {
             ui.memory_mut(|memory| memory.request_focus(list));
-            browser.come_to(browser.at.unwrap_or(0));
+            browser.select_entry(browser.at.unwrap_or(0));
         }
     }
     let label = ui.label(text::PATH.now());
     let field = TextEdit::singleline(&mut browser.typed).desired_width(f32::INFINITY).id(id).lock_focus(true);
     let field = ui.add(field).labelled_by(label.id);
     if field.changed() {
-        browser.typed_in();
+        browser.path_edited();
     }
     if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
         return true;

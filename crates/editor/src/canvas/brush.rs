@@ -75,7 +75,7 @@ impl Brush {
         let repeat: f32 = dashes.iter().chain(gaps).sum();
         let pieces = if dashes.is_empty() || (b - a).length() < repeat * REPEATS {
             vec![Shape::line_segment([a, b], stroke)]
-        } else if self.nearly_seen(a, b) {
+        } else if self.is_near_view(a, b) {
             Shape::dashed_line_with_offset(&[a, b], stroke, dashes, gaps, 0.0)
         } else {
             return;
@@ -103,7 +103,7 @@ impl Brush {
     }
 
     /// Whether a line is near the visible area; one that extends far outside would produce far too many dashes.
-    fn nearly_seen(&self, a: Pos2, b: Pos2) -> bool {
+    fn is_near_view(&self, a: Pos2, b: Pos2) -> bool {
         (a - b).length() < 50_000.0
             && self.space.area.expand(20.0).intersects(Rect::from_two_pos(a, b).expand(1.0))
     }

@@ -1,14 +1,14 @@
 //! A preview of what a click would place.
 
 use super::brush::Brush;
-use crate::edits::pieces::Stand;
+use crate::edits::pieces::Placement;
 use crate::{Document, theme};
 use chalkcourse_job::Penetration;
 use chalkcourse_layout::{PlacedBlock, outline_on_deck};
 use egui::{Pos2, Shape, Stroke};
 
 /// Paints modules dashed, and penetrations by their outline.
-pub(super) fn paint(brush: &Brush, document: &Document, stand: &Stand) {
+pub(super) fn paint(brush: &Brush, document: &Document, stand: &Placement) {
     let (job, layout) = (document.job(), &document.plan().layout);
     let stroke = Stroke::new(1.6, brush.palette.accent);
     let fill = theme::faint(brush.palette.accent, 46);

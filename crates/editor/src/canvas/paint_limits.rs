@@ -7,7 +7,7 @@ use crate::Document;
 use crate::state::State;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::BlockId;
-use chalkcourse_limits::{Given, KeepOut, keep_outs};
+use chalkcourse_limits::{KeepOut, KeepOutContext, keep_outs};
 use chalkcourse_plan::Plan;
 use egui::Stroke;
 use std::sync::Arc;
@@ -43,7 +43,7 @@ impl Zones {
     ) -> Self {
         let (job, plan) = (document.job(), document.plan());
         let layout = &plan.layout;
-        let mut given = Given::as_laid(job, layout);
+        let mut given = KeepOutContext::as_laid(job, layout);
         let face_of = |id: BlockId| layout.block(id).map(|block| block.face);
         let on = dragged.and_then(face_of);
         given.standing.retain(|id| on.is_some() && Some(*id) != dragged && face_of(*id) == on);

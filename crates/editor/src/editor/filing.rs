@@ -282,7 +282,7 @@ impl Editor {
     }
 
     /// Asks about unsaved changes before the window closes.
-    pub(super) fn mind_closing(&mut self, ctx: &Context) {
+    pub(super) fn confirm_closing(&mut self, ctx: &Context) {
         if ctx.input(|input| input.viewport().close_requested())
             && !self.quitting
             && self.document.history().is_unsaved()

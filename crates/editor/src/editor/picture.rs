@@ -15,7 +15,7 @@ const DIM: f64 = 0.25;
 
 impl Editor {
     /// Reads the picture of the job, and places a requested one once it is read.
-    pub(super) fn mind_pictures(&mut self, ctx: &Context) {
+    pub(super) fn update_pictures(&mut self, ctx: &Context) {
         if let Some(wanted) = self.state.pictures.answer(ctx) {
             match wanted.found {
                 Ok((sha256, pixels)) => self.lay(ctx, &wanted.path, &sha256, pixels),

@@ -10,7 +10,7 @@ use chalkcourse_geometry::{DVec2, Defect, Length, Pitch, Plane, Polygon, signed_
 use chalkcourse_job::{Face, PartId, PartSide, Resolved, RoofPart, first_free};
 use chalkcourse_layout::Layout;
 use chalkcourse_plan::{Ends, RaiseAs, part_over};
-use lean::{Leaning, lean_on};
+use lean::{Leaning, shape_as_lean_to};
 
 /// Height of a dormer's front wall over the roof, feet (common practice, no source).
 const DORMER_WALL: f64 = 4.0;
@@ -48,11 +48,11 @@ pub(crate) fn new_part(
     match preset {
         PartPreset::Dormer => {
             if let Some((plane, top)) = below {
-                stand_on(&mut part, &plane, top);
+                shape_as_dormer(&mut part, &plane, top);
             }
         }
-        PartPreset::Porch => lean_on(&mut part, job, Leaning::IntoRoof),
-        PartPreset::LeanTo => lean_on(&mut part, job, Leaning::OnWall),
+        PartPreset::Porch => shape_as_lean_to(&mut part, job, Leaning::IntoRoof),
+        PartPreset::LeanTo => shape_as_lean_to(&mut part, job, Leaning::OnWall),
         PartPreset::Chimney => return chimney(job, part, below.map(|(plane, _)| plane)),
         PartPreset::Ell => {
             // A wing has the eaves of the house.
@@ -89,7 +89,7 @@ fn slope_at(layout: &Layout, plan: DVec2) -> Option<(Plane, f64)> {
 }
 
 /// The sides of the outline with the outward direction of each.
-fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
+fn outward_sides(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
     let turn = if signed_area(&part.outline.outer) > 0.0 { -1.0 } else { 1.0 };
     part.outline
         .sides()
@@ -102,9 +102,9 @@ fn ways_out(part: &RoofPart) -> Vec<(SideRef, DVec2, DVec2)> {
 
 /// Turns the part into a dormer: its front faces down the slope, its ridge runs back into it, its cheeks are under its
 /// eaves.
-fn stand_on(part: &mut RoofPart, plane: &Plane, top: f64) {
+fn shape_as_dormer(part: &mut RoofPart, plane: &Plane, top: f64) {
     let down = plane.downslope.unit();
-    let outs = ways_out(part);
+    let outs = outward_sides(part);
     let facing = |way: DVec2| outs.iter().max_by(|a, b| a.2.dot(way).total_cmp(&b.2.dot(way))).copied();
     let (Some((front, middle, _)), Some((back, ..))) = (facing(down), facing(-down)) else { return };
     // Its ridge stays below that of the house: on a short slope the wall is lower.

@@ -8,7 +8,7 @@ use chalkcourse_job::{
     Block, BlockId, Edit, FaceId, Penetration, PenetrationId, Piece, Pieces, Resolved, apply,
 };
 use chalkcourse_layout::{Layout, PlacedBlock};
-use chalkcourse_limits::{Against, Given, KeepOut, keep_outs};
+use chalkcourse_limits::{Against, KeepOut, KeepOutContext, keep_outs};
 
 /// The selection as a group: a module stands for its block.
 pub(crate) fn group_of(held: Selection, group: &Group) -> Group {
@@ -60,14 +60,14 @@ pub(crate) fn taken(job: &Resolved, layout: &Layout, group: &Group) -> Option<Pi
 
 /// A placement of pieces, still with their original names and ids.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub(crate) struct Stand {
+pub(crate) struct Placement {
     pub(crate) blocks: Vec<Block>,
     pub(crate) penetrations: Vec<Penetration>,
 }
 
 /// Pieces with their centre as close as possible to a point in plan, none over the edge of a face. `None` if there is
 /// no room for them, or no face.
-pub(crate) fn standing(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Option<Stand> {
+pub(crate) fn standing(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Option<Placement> {
     let stand = if pieces.of_one_face {
         on_face(job, layout, pieces, face_at(layout, plan)?, plan)?
     } else {
@@ -76,10 +76,10 @@ pub(crate) fn standing(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: D
     (!stand.blocks.is_empty() || !stand.penetrations.is_empty()).then_some(stand)
 }
 
-fn on_face(job: &Resolved, layout: &Layout, pieces: &Pieces, face: FaceId, plan: DVec2) -> Option<Stand> {
+fn on_face(job: &Resolved, layout: &Layout, pieces: &Pieces, face: FaceId, plan: DVec2) -> Option<Placement> {
     let (_, on) = layout.face(face)?;
     let middle = on.plane.to_frame(plan);
-    let mut stand = Stand::default();
+    let mut stand = Placement::default();
     let mut around: Option<Rect> = None;
     let mut take = |room: Rect| around = Some(around.map_or(room, |all| all.union(&room)));
     for piece in &pieces.blocks {
@@ -103,7 +103,7 @@ fn on_face(job: &Resolved, layout: &Layout, pieces: &Pieces, face: FaceId, plan:
     Some(stand)
 }
 
-fn in_plan(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Option<Stand> {
+fn in_plan(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Option<Placement> {
     let blocks = pieces.blocks.iter().map(|piece| {
         let middle = plan + piece.from_middle;
         let face = face_at(layout, middle)?;
@@ -116,7 +116,10 @@ fn in_plan(job: &Resolved, layout: &Layout, pieces: &Pieces, plan: DVec2) -> Opt
         let at = plan + piece.from_middle;
         face_at(layout, at).map(|_| Penetration { at, ..piece.what.clone() })
     });
-    Some(Stand { blocks: blocks.collect::<Option<_>>()?, penetrations: penetrations.collect::<Option<_>>()? })
+    Some(Placement {
+        blocks: blocks.collect::<Option<_>>()?,
+        penetrations: penetrations.collect::<Option<_>>()?,
+    })
 }
 
 /// The block with the centre of its modules at a point of its face's frame.
@@ -133,7 +136,7 @@ fn room_of_penetration(penetration: &Penetration, middle: DVec2) -> Rect {
 }
 
 /// The edit that places pieces, with new names and ids, and what it adds.
-pub(crate) fn set_down(job: &Resolved, stand: &Stand) -> Option<(Edit, Group)> {
+pub(crate) fn set_down(job: &Resolved, stand: &Placement) -> Option<(Edit, Group)> {
     let mut group = Group::default();
     let mut edits = Vec::new();
     let mut next = job.clone();
@@ -159,7 +162,7 @@ pub(crate) fn set_down(job: &Resolved, stand: &Stand) -> Option<(Edit, Group)> {
 /// A copy beside pieces on one face: to the right, left, below or above, whichever is closest among those where the
 /// modules clear all keep-outs, otherwise among those where they clear other blocks. `None` if there is no such
 /// position.
-pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<Stand> {
+pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<Placement> {
     let pieces = taken(job, layout, group).filter(|pieces| pieces.of_one_face)?;
     let face = match (pieces.blocks.first(), pieces.penetrations.first()) {
         (Some(block), _) => block.what.face,
@@ -182,7 +185,7 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
             rows.into_iter().map(|(row, rect)| chalkcourse_geometry::fit::Part { rect, lowest: row == 0 })
         })
         .collect();
-    let keep_outs = keep_outs(job, layout, index, &Given::as_laid(job, layout));
+    let keep_outs = keep_outs(job, layout, index, &KeepOutContext::as_laid(job, layout));
     let gap = if parts.is_empty() { LOOSE } else { 0.0 };
     let past = |counts: &dyn Fn(&KeepOut) -> bool| {
         let ways = [DVec2::X, DVec2::NEG_X, DVec2::NEG_Y, DVec2::Y].into_iter();
@@ -198,7 +201,7 @@ pub(crate) fn beside(job: &Resolved, layout: &Layout, group: &Group) -> Option<S
     // Clear of everything; otherwise clear of other blocks, and the findings report the rest.
     let by = past(&|_| true).or_else(|| past(&|it| matches!(it.against, Against::Block(_))))?;
     let moved = |at: DVec2| on.plane.to_plan(on.plane.to_frame(at) + by);
-    Some(Stand {
+    Some(Placement {
         blocks: pieces.blocks.into_iter().map(|p| Block { at: p.what.at + by, ..p.what }).collect(),
         penetrations: pieces
             .penetrations

@@ -1,7 +1,7 @@
 //! The form for entering a face by measurements: what was typed so far, and the resulting face.
 
 use crate::text;
-use chalkcourse_geometry::taped::{Form, MOST_CORNERS, Of, Reading, Taped, lay_out};
+use chalkcourse_geometry::taped::{Form, MOST_CORNERS, Reading, Taped, TapedLine, lay_out};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, Units, dvec2, signed_area};
 use chalkcourse_job::{Face, FaceId, Resolved};
 use chalkcourse_layout::Layout;
@@ -9,7 +9,7 @@ use chalkcourse_layout::Layout;
 /// A line of the form: the measured quantity, and what was typed.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Line {
-    pub(crate) of: Of,
+    pub(crate) of: TapedLine,
     pub(crate) typed: String,
     /// Whether it is required.
     pub(crate) needed: bool,
@@ -59,7 +59,7 @@ impl Default for Taping {
 }
 
 /// The result of the form.
-pub(crate) struct Worked {
+pub(crate) struct TapingResult {
     pub(crate) taped: Taped,
     pub(crate) pitch: Pitch,
     /// The line that each reading came from.
@@ -70,33 +70,33 @@ impl Taping {
     /// Switches the form; what was typed for the same quantities is kept.
     pub(crate) fn take(&mut self, form: Form) {
         let before = std::mem::take(&mut self.lines);
-        let wanted: Vec<(Of, bool)> = match form {
+        let wanted: Vec<(TapedLine, bool)> = match form {
             Form::Triangle => vec![
-                (Of::Between(0, 1), true),
-                (Of::Between(1, 2), true),
-                (Of::Between(2, 0), true),
-                (Of::Up(2), false),
+                (TapedLine::Between(0, 1), true),
+                (TapedLine::Between(1, 2), true),
+                (TapedLine::Between(2, 0), true),
+                (TapedLine::Up(2), false),
             ],
             Form::Rectangle => {
                 [(0, 1, true), (1, 2, true), (2, 3, false), (3, 0, false), (0, 2, false), (1, 3, false)]
-                    .map(|(a, b, needed)| (Of::Between(a, b), needed))
+                    .map(|(a, b, needed)| (TapedLine::Between(a, b), needed))
                     .to_vec()
             }
             Form::Parallelogram => {
                 [(0, 1, true), (1, 2, true), (2, 3, false), (3, 0, false), (0, 2, true), (1, 3, false)]
-                    .map(|(a, b, needed)| (Of::Between(a, b), needed))
+                    .map(|(a, b, needed)| (TapedLine::Between(a, b), needed))
                     .to_vec()
             }
             Form::Trapezoid => {
                 [(0, 1, true), (1, 2, true), (2, 3, true), (3, 0, true), (0, 2, false), (1, 3, false)]
-                    .map(|(a, b, needed)| (Of::Between(a, b), needed))
+                    .map(|(a, b, needed)| (TapedLine::Between(a, b), needed))
                     .into_iter()
-                    .chain([(Of::Up(3), false)])
+                    .chain([(TapedLine::Up(3), false)])
                     .collect()
             }
             Form::Polygon(corners) => {
-                let sides = (0..corners).map(|at| (Of::Between(at, (at + 1) % corners), true));
-                let fan = (2..corners.saturating_sub(1)).map(|to| (Of::Between(0, to), true));
+                let sides = (0..corners).map(|at| (TapedLine::Between(at, (at + 1) % corners), true));
+                let fan = (2..corners.saturating_sub(1)).map(|to| (TapedLine::Between(0, to), true));
                 sides.chain(fan).collect()
             }
         };
@@ -121,32 +121,34 @@ impl Taping {
     pub(crate) fn add_diagonal(&mut self) {
         let corners = self.form.corners();
         let taken = |a: usize, b: usize| {
-            self.lines.iter().any(|line| line.of == Of::Between(a, b) || line.of == Of::Between(b, a))
+            self.lines
+                .iter()
+                .any(|line| line.of == TapedLine::Between(a, b) || line.of == TapedLine::Between(b, a))
         };
         let free =
             (0..corners).flat_map(|a| (a + 2..corners).map(move |b| (a, b))).find(|&(a, b)| !taken(a, b));
         if let Some((a, b)) = free {
-            self.lines.push(Line { of: Of::Between(a, b), typed: String::new(), needed: false });
+            self.lines.push(Line { of: TapedLine::Between(a, b), typed: String::new(), needed: false });
         }
     }
 
     /// The label of a line.
-    pub(crate) fn name(&self, of: Of) -> String {
+    pub(crate) fn name(&self, of: TapedLine) -> String {
         let corners = self.form.corners();
         let named = match (self.form, of) {
-            (_, Of::Up(_)) => Some(text::TAPED_HEIGHT.now()),
-            (_, Of::Between(0, 1)) => Some(text::TAPED_EAVE.now()),
+            (_, TapedLine::Up(_)) => Some(text::TAPED_HEIGHT.now()),
+            (_, TapedLine::Between(0, 1)) => Some(text::TAPED_EAVE.now()),
             (Form::Polygon(_), _) => None,
-            (_, Of::Between(1, 2)) => Some(text::TAPED_RIGHT.now()),
-            (_, Of::Between(2, 3)) => Some(text::TAPED_TOP.now()),
-            (_, Of::Between(2 | 3, 0)) => Some(text::TAPED_LEFT.now()),
+            (_, TapedLine::Between(1, 2)) => Some(text::TAPED_RIGHT.now()),
+            (_, TapedLine::Between(2, 3)) => Some(text::TAPED_TOP.now()),
+            (_, TapedLine::Between(2 | 3, 0)) => Some(text::TAPED_LEFT.now()),
             _ => None,
         };
         match (named, of) {
             (Some(name), _) => name.to_owned(),
-            (None, Of::Between(a, b)) if (a + 1) % corners == b => text::side_between(a, b),
-            (None, Of::Between(a, b)) => text::diagonal_between(a, b),
-            (None, Of::Up(_)) => text::TAPED_HEIGHT.now().to_owned(),
+            (None, TapedLine::Between(a, b)) if (a + 1) % corners == b => text::side_between(a, b),
+            (None, TapedLine::Between(a, b)) => text::diagonal_between(a, b),
+            (None, TapedLine::Up(_)) => text::TAPED_HEIGHT.now().to_owned(),
         }
     }
 
@@ -174,7 +176,7 @@ impl Taping {
     ///
     /// # Errors
     /// A message for the user: what is missing, can't be read, or does not fit.
-    pub(crate) fn worked(&self, units: Units) -> Result<Worked, String> {
+    pub(crate) fn worked(&self, units: Units) -> Result<TapingResult, String> {
         let mut readings = Vec::new();
         let mut lines = Vec::new();
         for (index, line) in self.lines.iter().enumerate() {
@@ -191,7 +193,7 @@ impl Taping {
         }
         let taped =
             lay_out(self.form, &readings, self.limit).map_err(|error| text::sentence(&error.to_string()))?;
-        Ok(Worked { taped, pitch: self.pitch(units)?, lines })
+        Ok(TapingResult { taped, pitch: self.pitch(units)?, lines })
     }
 }
 
@@ -223,7 +225,7 @@ impl Ground {
 /// The face from measurements: beside the roof, or with a side against a side of the roof at the same height.
 pub(crate) fn face_of(
     taping: &Taping,
-    worked: &Worked,
+    worked: &TapingResult,
     ground: Option<&Ground>,
     job: &Resolved,
     layout: &Layout,

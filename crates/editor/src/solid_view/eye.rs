@@ -110,7 +110,7 @@ impl Eye {
     }
 
     /// Something else changes the picture for a while.
-    pub(crate) fn stir(&mut self, ctx: &Context) {
+    pub(crate) fn mark_moving(&mut self, ctx: &Context) {
         self.moved = Some(ctx.input(|input| input.time));
     }
 

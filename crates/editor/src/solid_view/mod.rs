@@ -1,13 +1,13 @@
 //! The 3-D view of the house, lit by the sun at a date and time. For viewing; nothing is edited here except the
 //! selection.
 
-mod artist;
 mod eye;
+mod renderer;
 mod sun;
 mod sun_bar;
 
-pub(crate) use artist::{Artist, Order};
 pub(crate) use eye::Eye;
+pub(crate) use renderer::{RenderRequest, Renderer};
 pub(crate) use sun::SunDial;
 
 use crate::action::{Action, Actions};
@@ -16,7 +16,7 @@ use crate::{Document, Selection, text, theme};
 use chalkcourse_job::Resolved;
 use chalkcourse_layout::Layout;
 use chalkcourse_picture::{Camera, Detail, Light, Look, Picture, Shot};
-use chalkcourse_solid::{Of, Show};
+use chalkcourse_solid::{Show, SolidObject};
 use egui::{Align2, Id, Panel, Pos2, Rect, Response, Role, Sense, Stroke, Ui, Vec2, WidgetInfo};
 
 /// State of the 3-D view.
@@ -26,7 +26,7 @@ pub(crate) struct SolidView {
     pub(crate) sun: SunDial,
     /// Whether the house is shown without the array.
     pub(crate) before: bool,
-    artist: Artist,
+    renderer: Renderer,
 }
 
 /// The picture and the controls below it.
@@ -54,7 +54,7 @@ pub(crate) fn solid_view(
         response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, text::NO_HOUSE_YET.now()));
         return;
     }
-    hang(ui, area, document, view, held);
+    draw_house(ui, area, document, view, held);
     compass(ui, area, view, document);
     let words = text::house_words(document, &view.eye.camera, &view.sun.words(document), view.before);
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, &words));
@@ -63,13 +63,19 @@ pub(crate) fn solid_view(
         && let Some(pos) = response.interact_pointer_pos()
     {
         let at = (pos - area.min) / area.size();
-        let what = view.artist.what(at.x, at.y);
+        let what = view.renderer.what(at.x, at.y);
         actions.push(Action::Select(selection_of(what, state.selection)));
     }
 }
 
 /// Draws the house into a part of the window; a text if it can't be rendered.
-pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidView, held: Option<Of>) {
+pub(crate) fn draw_house(
+    ui: &Ui,
+    area: Rect,
+    document: &Document,
+    view: &mut SolidView,
+    held: Option<SolidObject>,
+) {
     let ctx = ui.ctx();
     view.eye.settle(ctx, document, area);
     let points = ctx.pixels_per_point();
@@ -90,16 +96,16 @@ pub(crate) fn hang(ui: &Ui, area: Rect, document: &Document, view: &mut SolidVie
         held,
     };
     let show = Show { array: !view.before };
-    let order = Order { job: document.job().clone(), plan: document.plan().clone(), show, shot };
-    view.artist.ask(ctx, order);
+    let order = RenderRequest { job: document.job().clone(), plan: document.plan().clone(), show, shot };
+    view.renderer.ask(ctx, order);
     let painter = ui.painter().with_clip_rect(area);
     painter.rect_filled(area, 0.0, p.ground);
-    if view.artist.hang(ctx, HOUSE)
-        && let Some(texture) = view.artist.texture()
+    if view.renderer.show_newest(ctx, HOUSE)
+        && let Some(texture) = view.renderer.texture()
     {
         let whole = Rect::from_min_max(Pos2::ZERO, Pos2::new(1.0, 1.0));
         painter.image(texture.id(), area, whole, egui::Color32::WHITE);
-    } else if view.artist.cant() {
+    } else if view.renderer.is_unavailable() {
         words_instead(ui, area, &text::cant_draw(document));
     }
 }
@@ -206,26 +212,28 @@ fn things(
 }
 
 /// What is tinted for the selection.
-fn held_of(selection: Selection) -> Option<Of> {
+fn held_of(selection: Selection) -> Option<SolidObject> {
     match selection {
         Selection::Nothing | Selection::Part(..) | Selection::Circuit(_) | Selection::JunctionBox(_) => None,
         Selection::Face(id) | Selection::Side { face: id, .. } | Selection::Corner { face: id, .. } => {
-            Some(Of::Face(id))
+            Some(SolidObject::Face(id))
         }
-        Selection::Penetration(id) => Some(Of::Penetration(id)),
-        Selection::Block(id) => Some(Of::Block(id)),
-        Selection::Module { block, cell } => Some(Of::Module(block, cell)),
+        Selection::Penetration(id) => Some(SolidObject::Penetration(id)),
+        Selection::Block(id) => Some(SolidObject::Block(id)),
+        Selection::Module { block, cell } => Some(SolidObject::Module(block, cell)),
     }
 }
 
 /// What a click selects: first the block, then a module of it.
-fn selection_of(what: Option<Of>, held: Selection) -> Selection {
+fn selection_of(what: Option<SolidObject>, held: Selection) -> Selection {
     match what {
-        None | Some(Of::Ground | Of::House) => Selection::Nothing,
-        Some(Of::Face(id)) => Selection::Face(id),
-        Some(Of::Penetration(id)) => Selection::Penetration(id),
-        Some(Of::Module(block, cell)) if held.block() == Some(block) => Selection::Module { block, cell },
-        Some(Of::Block(id) | Of::Module(id, _)) => Selection::Block(id),
+        None | Some(SolidObject::Ground | SolidObject::House) => Selection::Nothing,
+        Some(SolidObject::Face(id)) => Selection::Face(id),
+        Some(SolidObject::Penetration(id)) => Selection::Penetration(id),
+        Some(SolidObject::Module(block, cell)) if held.block() == Some(block) => {
+            Selection::Module { block, cell }
+        }
+        Some(SolidObject::Block(id) | SolidObject::Module(id, _)) => Selection::Block(id),
     }
 }
 

@@ -108,7 +108,7 @@ fn day(ui: &mut Ui, view: &mut SolidView) {
     };
     let day = Slider::new(&mut view.sun.day, 1..=365).custom_formatter(shown);
     if ui.add(day).labelled_by(label.id).on_hover_text(text::DAY_HELP.now()).changed() {
-        view.eye.stir(ui.ctx());
+        view.eye.mark_moving(ui.ctx());
     }
 }
 
@@ -117,7 +117,7 @@ fn hour(ui: &mut Ui, document: &Document, view: &mut SolidView) {
     let hour = Slider::new(&mut view.sun.hour, 0.0..=24.0).step_by(0.25);
     let hour = hour.custom_formatter(|hour, _| text::clock(hour)).custom_parser(text::parse_clock);
     if ui.add(hour).labelled_by(label.id).on_hover_text(text::HOUR_HELP.now()).changed() {
-        view.eye.stir(ui.ctx());
+        view.eye.mark_moving(ui.ctx());
     }
     let mut offset = view.sun.offset(document);
     let label = ui.label(text::UTC.now());

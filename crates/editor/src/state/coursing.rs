@@ -29,7 +29,7 @@ pub(crate) fn block_spoken_of(
 
 /// A block among the courses of its face.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(crate) struct Among {
+pub(crate) struct BlockAmongCourses {
     /// The courses of the face.
     pub(crate) courses: Coursing,
     /// Its extent along the slope.
@@ -39,7 +39,7 @@ pub(crate) struct Among {
 }
 
 /// The block among the courses of its face; `None` without modules or a sound face.
-pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
+pub(crate) fn among(document: &Document, block: BlockId) -> Option<BlockAmongCourses> {
     let layout = &document.plan().layout;
     let placed = layout.block(block)?;
     let bounds = placed.bounds?;
@@ -47,5 +47,5 @@ pub(crate) fn among(document: &Document, block: BlockId) -> Option<Among> {
     let lines = layout.faces.get(placed.face)?.courses;
     let span = block_span(document.job(), placed)?;
     let courses = Coursing { eave: lines.eave, top: lines.top, first: lines.first, exposure: lines.exposure };
-    Some(Among { courses, span, bounds })
+    Some(BlockAmongCourses { courses, span, bounds })
 }

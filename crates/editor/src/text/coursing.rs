@@ -1,7 +1,7 @@
 //! Words about courses of shingles.
 
-use crate::state::coursing::Among;
-use chalkcourse_geometry::coursing::{Exposure, Laid, OnCourse};
+use crate::state::coursing::BlockAmongCourses;
+use chalkcourse_geometry::coursing::{ArrayCourses, Exposure, OnCourse};
 use chalkcourse_geometry::{Length, Units};
 use chalkcourse_plan::CoursedPlace;
 use chalkcourse_words::{self as words, Put, Said, Say, later};
@@ -40,7 +40,7 @@ pub(crate) fn on_line(on: &OnCourse, units: Units) -> String {
 }
 
 /// How a block lies among the courses, in sentences.
-pub(crate) fn laid(laid: &Laid, among: &Among, units: Units) -> [String; 3] {
+pub(crate) fn laid(laid: &ArrayCourses, among: &BlockAmongCourses, units: Units) -> [String; 3] {
     let small = |metres: f64| Length::from_metres(metres).show_small(units);
     let up = Length::from_metres(among.span.bottom - among.courses.eave).show(units);
     let base = if laid.base.above == 0.0 {

@@ -1,7 +1,7 @@
 //! Sentences about files.
 
 use crate::Document;
-use crate::recovery::Left;
+use crate::recovery::AbandonedCopy;
 use crate::state::Ask;
 use chalkcourse_job::FileError;
 use chalkcourse_words::{self as words, Say};
@@ -111,7 +111,7 @@ pub(crate) fn no_frame_times(path: &Path, error: &impl Display) -> String {
 }
 
 /// A recovery copy, in a line.
-pub(crate) fn copy_words(left: &Left) -> String {
+pub(crate) fn copy_words(left: &AbandonedCopy) -> String {
     let written = left
         .written
         .map_or_else(|| words::files::KEPT.now().to_owned(), |at| words::files::kept_on(&moment(at)));

@@ -1,7 +1,7 @@
 //! Labels of steps, and names for new objects.
 
 use crate::Document;
-use chalkcourse_job::{Past, PastPlace, PenetrationKind, Resolved};
+use chalkcourse_job::{PastStep, PenetrationKind, Resolved, StepPosition};
 use chalkcourse_words::{self as words, Put, Said, Say, later};
 
 pub(crate) fn move_of(name: impl Put) -> Said {
@@ -82,24 +82,24 @@ pub(crate) const HISTORY: Say = words::history::STEPS_TAKEN;
 pub(crate) const HISTORY_WHY: Say = words::history::SINCE_THE_JOB_WAS_OPENED;
 
 /// "3.  move A"
-pub(crate) fn step_words(step: &Past<'_>) -> String {
+pub(crate) fn step_words(step: &PastStep<'_>) -> String {
     format!("{}.  {}", step.number + 1, step.label)
 }
 
 /// The relation of a step to the present job, as a note beside it.
-pub(crate) fn step_note(step: &Past<'_>) -> String {
+pub(crate) fn step_note(step: &PastStep<'_>) -> String {
     let place = match step.place {
-        PastPlace::Before => "",
-        PastPlace::Now => words::history::NOW.now(),
-        PastPlace::Ahead => words::history::UNDONE_2.now(),
-        PastPlace::Aside => words::history::DONE_OTHERWISE_LATER.now(),
+        StepPosition::Before => "",
+        StepPosition::Now => words::history::NOW.now(),
+        StepPosition::Ahead => words::history::UNDONE_2.now(),
+        StepPosition::Aside => words::history::DONE_OTHERWISE_LATER.now(),
     };
     let saved = if step.saved { words::history::SAVED.now() } else { "" };
     [place, saved].into_iter().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(", ")
 }
 
 pub(crate) fn jumped(document: &Document) -> String {
-    let now = document.history().past().find(|step| step.place == PastPlace::Now);
+    let now = document.history().past().find(|step| step.place == StepPosition::Now);
     let words = now.map_or_else(String::new, |step| step_words(&step));
     words::history::back_at_step(&words)
 }

@@ -82,7 +82,7 @@ pub(crate) fn head<R>(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> R) -> R {
 }
 
 /// Marks the row that the focused node's keyboard selection is on.
-pub(crate) fn stands_for(ui: &Ui, node: Id, row: Id) {
+pub(crate) fn set_active_row(ui: &Ui, node: Id, row: Id) {
     ui.ctx().accesskit_node_builder(node, |node| node.set_active_descendant(row.accesskit_id()));
 }
 

@@ -6,7 +6,7 @@ use crate::action::{Action, Actions};
 use crate::commands::Command;
 use crate::state::{
     Ghost, State,
-    coursing::{Among, among, block_spoken_of, face_spoken_of},
+    coursing::{BlockAmongCourses, among, block_spoken_of, face_spoken_of},
 };
 use crate::widgets::{fields, quiet};
 use crate::{Document, Selection, text, theme};
@@ -205,7 +205,7 @@ fn places(
     ui: &mut Ui,
     job: &Resolved,
     block: &Block,
-    among: &Among,
+    among: &BlockAmongCourses,
     proposed: &BlockCourses,
     actions: &mut Actions,
 ) -> Option<Ghost> {
@@ -240,7 +240,7 @@ fn exposures(
     ui: &mut Ui,
     job: &Resolved,
     face: &Face,
-    among: &Among,
+    among: &BlockAmongCourses,
     proposed: &BlockCourses,
     actions: &mut Actions,
 ) -> Option<Ghost> {
@@ -263,7 +263,7 @@ fn exposures(
 }
 
 /// Course lines with another exposure.
-fn lines_of(among: &Among, exposure: &Exposure) -> Vec<f64> {
+fn lines_of(among: &BlockAmongCourses, exposure: &Exposure) -> Vec<f64> {
     let courses = among.courses;
     let count = ((courses.top - courses.first) / exposure.exposure).clamp(0.0, 500.0) as usize;
     (0..=count).map(|n| courses.first + exposure.exposure * n as f64).collect()

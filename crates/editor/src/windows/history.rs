@@ -2,7 +2,7 @@ use super::Windows;
 use crate::action::{Action, Actions};
 use crate::widgets::quiet;
 use crate::{Document, text, theme};
-use chalkcourse_job::PastPlace;
+use chalkcourse_job::StepPosition;
 use egui::{Button, RichText, ScrollArea, Ui};
 
 /// Every step since the job was opened, in chronological order; a click goes there.
@@ -15,11 +15,11 @@ pub(super) fn history_pane(ui: &mut Ui, document: &Document, windows: &mut Windo
     ScrollArea::vertical().auto_shrink([false, false]).show(ui, |ui| {
         let p = theme::of(ui);
         for step in past {
-            let now = step.place == PastPlace::Now;
+            let now = step.place == StepPosition::Now;
             let (indent, color) = match step.place {
-                PastPlace::Before | PastPlace::Now => (0.0, p.text),
-                PastPlace::Ahead => (0.0, p.quiet),
-                PastPlace::Aside => (theme::GAP * 3.0, p.quiet),
+                StepPosition::Before | StepPosition::Now => (0.0, p.text),
+                StepPosition::Ahead => (0.0, p.quiet),
+                StepPosition::Aside => (theme::GAP * 3.0, p.quiet),
             };
             ui.horizontal(|ui| {
                 ui.add_space(indent);

@@ -2,11 +2,11 @@
 
 use super::Windows;
 use crate::action::{Action, Actions};
-use crate::edits::taping::{Ground, PitchBy, Taping, Worked, face_of};
+use crate::edits::taping::{Ground, PitchBy, Taping, TapingResult, face_of};
 use crate::state::{Change, Pane, State};
 use crate::widgets::{LittleButton, fields};
 use crate::{Document, Selection, text, theme};
-use chalkcourse_geometry::taped::{Form, Of};
+use chalkcourse_geometry::taped::{Form, TapedLine};
 use chalkcourse_geometry::{DVec2, Length, Rect as Bounds, Units, dvec2};
 use chalkcourse_job::Edit;
 use egui::{Align2, Button, Pos2, RichText, ScrollArea, Sense, Shape, Stroke, TextEdit, Ui, WidgetInfo};
@@ -53,7 +53,13 @@ pub(super) fn taped_pane(
     });
 }
 
-fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Option<&Ground>, units: Units) {
+fn form(
+    ui: &mut Ui,
+    taping: &mut Taping,
+    worked: Option<&TapingResult>,
+    ground: Option<&Ground>,
+    units: Units,
+) {
     let polygon = Form::Polygon(if let Form::Polygon(corners) = taping.form { corners } else { 5 });
     let forms = [
         (Form::Triangle, text::FORM_TRIANGLE.now()),
@@ -97,7 +103,7 @@ fn form(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, ground: Optio
     lay_it(ui, taping, ground);
 }
 
-fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units) {
+fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&TapingResult>, units: Units) {
     let names: Vec<String> = taping.lines.iter().map(|line| taping.name(line.of)).collect();
     let corners = taping.form.corners();
     let fresh = taping.lines.iter().all(|line| line.typed.is_empty());
@@ -105,7 +111,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
     for (index, (line, name)) in taping.lines.iter_mut().zip(&names).enumerate() {
         // Diagonals of a polygon can be chosen: their ends are fields too.
         let is_side = |a: usize, b: usize| (a + 1) % corners == b;
-        if let (Form::Polygon(_), Of::Between(a, b)) = (taping.form, line.of)
+        if let (Form::Polygon(_), TapedLine::Between(a, b)) = (taping.form, line.of)
             && !is_side(a, b)
             && ends(ui, line, corners, index)
         {
@@ -144,7 +150,7 @@ fn lines(ui: &mut Ui, taping: &mut Taping, worked: Option<&Worked>, units: Units
 
 /// The ends of a diagonal. Returns whether to remove it.
 fn ends(ui: &mut Ui, line: &mut crate::edits::taping::Line, corners: usize, index: usize) -> bool {
-    let Of::Between(mut from, mut to) = line.of else { return false };
+    let TapedLine::Between(mut from, mut to) = line.of else { return false };
     let mut gone = false;
     ui.horizontal(|ui| {
         let quiet = theme::of(ui).quiet;
@@ -168,7 +174,7 @@ fn ends(ui: &mut Ui, line: &mut crate::edits::taping::Line, corners: usize, inde
         gone = button.clicked();
     });
     if from != to {
-        line.of = Of::Between(from.min(to), from.max(to));
+        line.of = TapedLine::Between(from.min(to), from.max(to));
     }
     gone
 }
@@ -222,7 +228,7 @@ fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
     };
     let sides: Vec<(Option<usize>, String)> = std::iter::once((None, text::BESIDE_THE_ROOF.now().to_owned()))
         .chain((0..taping.form.corners()).map(|side| {
-            let of = Of::Between(side, (side + 1) % taping.form.corners());
+            let of = TapedLine::Between(side, (side + 1) % taping.form.corners());
             (Some(side), text::against(&taping.name(of), ground.side, &ground.face))
         }))
         .collect();
@@ -240,7 +246,7 @@ fn lay_it(ui: &mut Ui, taping: &mut Taping, ground: Option<&Ground>) {
 }
 
 /// The result, in words.
-fn outcome(ui: &mut Ui, taping: &Taping, worked: &Result<Worked, String>, units: Units) {
+fn outcome(ui: &mut Ui, taping: &Taping, worked: &Result<TapingResult, String>, units: Units) {
     match worked {
         Err(wrong) => {
             let begun = taping.lines.iter().any(|line| !line.typed.trim().is_empty());
@@ -270,7 +276,7 @@ fn letter(index: usize) -> char {
 }
 
 /// The face as typed, eave at the bottom; while there is none, the typical shape of the form.
-fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
+fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&TapingResult>) {
     let (area, response) = ui.allocate_exact_size(egui::vec2(ui.available_width(), 168.0), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, text::LIVE_PICTURE.now()));
     let p = theme::of(ui);
@@ -295,12 +301,12 @@ fn picture(ui: &mut Ui, taping: &Taping, worked: Option<&Worked>) {
     let middle = at(bounds.centre());
     for (index, line) in taping.lines.iter().enumerate() {
         let (a, b, side) = match line.of {
-            Of::Between(a, b) => {
+            TapedLine::Between(a, b) => {
                 let count = corners.len();
                 let side = (a + 1) % count == b || (b + 1) % count == a;
                 (corners.get(a).copied(), corners.get(b).copied(), side)
             }
-            Of::Up(corner) => {
+            TapedLine::Up(corner) => {
                 let top = corners.get(corner).copied();
                 (top.map(|p| dvec2(p.x, 0.0)), top, false)
             }

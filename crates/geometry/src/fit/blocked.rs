@@ -1,25 +1,24 @@
-//! From shapes to forbidden positions: the complement of the region and every blocked shape are cut into convex
-//! pieces, and each convex piece swept by the tile is one convex forbidden patch.
+//! Forbidden positions from shapes: the complement of the region and every blocked shape are cut into convex pieces,
+//! and each piece swept by the tile gives one convex patch of forbidden positions.
 
 use super::kernel::{Allowed, Foot, Tile};
 use crate::Rect;
 use crate::pieces::{convex_pieces, trapezoids};
 use glam::{DVec2, dvec2};
 
-/// A convex open patch of forbidden positions: at `v` strictly between `lo` and `hi`, u strictly between the
-/// two chains.
+/// A convex open patch of forbidden positions: `v` strictly between `lo` and `hi`, u strictly between the two chains.
 #[derive(Clone, Debug)]
 pub(super) struct Patch {
     pub(super) lo: f64,
     pub(super) hi: f64,
-    /// (v, u) by rising v; convex.
+    /// (v, u) by increasing v; convex.
     left: Vec<(f64, f64)>,
-    /// (v, u) by rising v; concave.
+    /// (v, u) by increasing v; concave.
     right: Vec<(f64, f64)>,
 }
 
 impl Patch {
-    /// Positions between two corners.
+    /// The positions inside a rectangle.
     pub(super) fn rectangle(rect: Rect) -> Self {
         let Rect { min, max } = rect;
         let side = |u: f64| vec![(min.y, u), (max.y, u)];
@@ -31,7 +30,7 @@ impl Patch {
     pub(super) fn right_at(&self, v: f64) -> f64 {
         along(&self.right, v)
     }
-    /// The same patch elsewhere.
+    /// The patch moved by a vector.
     pub(super) fn shifted(mut self, by: DVec2) -> Self {
         (self.lo, self.hi) = (self.lo + by.y, self.hi + by.y);
         for p in self.left.iter_mut().chain(&mut self.right) {
@@ -54,7 +53,7 @@ fn along(chain: &[(f64, f64)], v: f64) -> f64 {
     }
 }
 
-/// The patches of everything that forbids, for a tile shrunk by the tolerance on all sides.
+/// The patches of everything that forbids positions, for a tile shrunk by the tolerance on all sides.
 pub(super) fn patches(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Patch> {
     let t = allowed.tolerance;
     let mut patches: Vec<Patch> =
@@ -67,13 +66,13 @@ pub(super) fn patches(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Patch
     patches
 }
 
-/// The foot below a tile as a tile of its own: no thinner than the arithmetic can tell, so that without depth it is the
-/// lower edge of the tile.
+/// The foot below a tile as a tile of its own. It is at least as thick as the arithmetic can resolve, so that a foot
+/// without depth is the lower edge of the tile.
 pub(super) fn foot_strip(foot: &Foot, tile: &Tile, tolerance: f64) -> Tile {
     Tile { size: dvec2(tile.size.x, foot.depth.max(10.0 * tolerance)), gap: DVec2::ZERO }
 }
 
-/// The patches of what the foot below a tile of the lowest row may not reach into, as positions of that tile.
+/// The patches of positions of a tile of the lowest row at which its foot would overlap something that it must not.
 pub(super) fn foot_patches(allowed: &Allowed, foot: &Foot, tile: &Tile, bounds: Rect) -> Vec<Patch> {
     let t = allowed.tolerance;
     let strip = foot_strip(foot, tile, t);
@@ -93,12 +92,12 @@ fn outside(allowed: &Allowed, tile: &Tile, bounds: Rect) -> Vec<Vec<DVec2>> {
     trapezoids(&sides, Some((around.min.x, around.max.x)), allowed.tolerance)
 }
 
-/// One convex piece swept by a tile of `size` less `t` on all sides. `None` without corners.
+/// A convex piece swept by a tile of `size` shrunk by `t` on all sides. `None` without corners.
 pub(super) fn swept(piece: &[DVec2], size: DVec2, t: f64) -> Option<Patch> {
     let mut points: Vec<(f64, f64)> = piece.iter().map(|p| (p.y, p.x)).collect();
     points.sort_unstable_by(|p, q| p.0.total_cmp(&q.0).then(p.1.total_cmp(&q.1)));
     let (width, height) = (size.x - 2.0 * t, size.y - 2.0 * t);
-    // The tile meets the left side first with its top, then with its height, last with its foot.
+    // The tile first touches the left side with its upper edge, then along its height, last with its lower edge.
     let left = sweep_chain(&hull(&points, 1.0), height, 1.0, -width - t, t);
     let right = sweep_chain(&hull(&points, -1.0), height, -1.0, -t, t);
     let (lo, hi) = (left.first()?.0, left.last()?.0);
@@ -113,7 +112,7 @@ fn sweep_chain(chain: &[(f64, f64)], height: f64, sign: f64, add: f64, t: f64) -
     below.chain(above).collect()
 }
 
-/// The side of the convex hull with the least u (`sign` 1) or the greatest (−1), by rising v.
+/// The side of the convex hull with the smallest u (`sign` 1) or the largest (−1), by increasing v.
 fn hull(points: &[(f64, f64)], sign: f64) -> Vec<(f64, f64)> {
     let mut chain: Vec<(f64, f64)> = Vec::new();
     for &(v, u) in points {
@@ -144,7 +143,7 @@ mod tests {
         let piece = [dvec2(0.0, 0.0), dvec2(4.0, 0.0), dvec2(2.0, 4.0)];
         let patch = swept(&piece, dvec2(1.0, 1.0), 0.0).unwrap();
         assert_eq!((patch.lo, patch.hi), (-1.0, 4.0));
-        // At v = -0.5 the strip is -0.5..0.5: all of the foot. At v = 2 it starts half way up.
+        // At v = -0.5 the strip covers -0.5..0.5: the whole base. At v = 2 it starts half way up.
         assert_eq!((patch.left_at(-0.5), patch.right_at(-0.5)), (-1.0, 4.0));
         assert_eq!((patch.left_at(2.0), patch.right_at(2.0)), (0.0, 3.0));
     }

@@ -1,10 +1,10 @@
-//! Whole rectangles of tiles, at most so many, each anywhere.
+//! A limited number of whole rectangles of tiles, each anywhere.
 //!
-//! For each size of block (columns by rows) the positions where the whole block stands are found as for one
-//! tile. Up to three rectangles that do not overlap can always be parted by a straight level or upright cut
-//! with one of them alone on a side; pushing that one as far from the cut as it goes leaves the others most
-//! room. So trying every size pushed each way, and the rest in what is left, misses nothing: exact for up to
-//! three blocks. For more, the same search is a good layout, and sums of the exact answers for fewer are the
+//! For each block size (columns by rows), the positions of the whole block are found as for one tile. Up to three
+//! rectangles that do not overlap can always be separated by a straight horizontal or vertical cut with one of them
+//! alone on a side. Pushing that one as far from the cut as possible leaves the most room for the others. So trying
+//! every size, pushed to each side, with the rest in what is left, misses nothing: the search is exact for up to three
+//! blocks. For more blocks the same search gives a good layout, and sums of the exact counts for fewer blocks give the
 //! bound.
 
 use super::kernel::{Allowed, Base, FitError, Placed, Tile};
@@ -17,14 +17,14 @@ use serde::{Deserialize, Serialize};
 use std::cell::Cell;
 use std::collections::HashMap;
 
-/// What blocks may be.
+/// Limits on the blocks.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct BlockRules {
-    /// At most so many.
+    /// The maximum number of blocks.
     pub most: usize,
-    /// Blocks stand at least so far apart along u or along v, metres.
+    /// The minimum distance between blocks along u or along v, metres.
     pub apart: f64,
-    /// Where the lower edge of each may fall.
+    /// Where the lower edge of each may be.
     #[serde(default)]
     pub base: Base,
 }
@@ -32,33 +32,33 @@ pub struct BlockRules {
 /// One block.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Block {
-    /// Tiles side by side.
+    /// Tiles next to each other.
     pub columns: usize,
-    /// Tiles one above the other.
+    /// Tiles above each other.
     pub rows: usize,
-    /// All of it.
+    /// The whole block.
     pub rect: Rect,
-    /// Its tiles; rows and columns count within the block.
+    /// Its tiles; rows and columns are counted within the block.
     pub placed: Vec<Placed>,
 }
 
-/// Blocks found and what is proved.
+/// The blocks that were found, and what is proved.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Blocks {
     /// The blocks, largest first.
     pub blocks: Vec<Block>,
-    /// Tiles in all of them.
+    /// Number of tiles in all of them.
     pub count: usize,
-    /// No blocks under the same rules hold more.
+    /// Upper bound on the tiles of any blocks under the same rules.
     pub bound: usize,
     /// What was searched.
     pub method: Said,
 }
 
-/// Lays at most `rules.most` rectangles of tiles with as many tiles as can be.
+/// Lays at most `rules.most` rectangles of tiles with as many tiles as possible.
 ///
-/// Exact for up to three blocks when `stop` lets it end; else `bound` tells what is left open.
-/// Errors: a tile, a tolerance or a corner that cannot be worked with, a distance below 0.
+/// Exact for up to three blocks unless `stop` ends it early; otherwise `bound` shows what is left open. Errors: an
+/// invalid tile, tolerance or corner; a negative distance.
 pub fn fit_blocks(
     allowed: &Allowed,
     tile: &Tile,
@@ -84,7 +84,7 @@ pub fn fit_blocks(
             if most <= 3 && whole { total(&found) } else { sum.unwrap_or(usize::MAX).min(yard.area_bound) };
         exact.push(bound.max(total(&found)));
         if !whole || (most > 3 && total(&found) == before) {
-            // Stopped; or one more block does not help the search, and another is not worth the time.
+            // Stopped; or one more block is too much for the search, or not worth the time.
             let last = exact.last().copied().unwrap_or(0);
             for n in most + 1..=rules.most.min(64) {
                 let sum = (1..n).filter_map(|k| Some(exact.get(k)? + exact.get(n - k)?)).min();
@@ -111,7 +111,7 @@ pub fn fit_blocks(
     Ok(Blocks { blocks, count, bound, method })
 }
 
-/// A block of some size at a place.
+/// A block of some size at some place.
 #[derive(Clone, Copy, Debug)]
 struct Spot {
     columns: usize,
@@ -137,12 +137,12 @@ fn total(spots: &[Spot]) -> usize {
 }
 
 struct Yard<'a> {
-    /// Sizes that stand somewhere, largest count first, with their positions.
+    /// Sizes that fit somewhere, largest count first, with their positions.
     sizes: Vec<((usize, usize), Room)>,
     tile: Tile,
     apart: f64,
     area_bound: usize,
-    /// Answers for one block in some window.
+    /// Known results for one block in a window.
     known: HashMap<[u64; 4], Option<Spot>>,
     stop: &'a dyn Fn() -> bool,
     stopped: Cell<bool>,
@@ -175,7 +175,7 @@ impl<'a> Yard<'a> {
         let area: f64 = allowed.region.iter().map(crate::Polygon::area).sum();
         super::kernel::check(allowed, tile)?;
         yard.area_bound = (area / (tile.size.x * tile.size.y) * (1.0 + 1e-6)) as usize + 1;
-        // A block that stands nowhere stands nowhere with more columns or rows either.
+        // A block that fits nowhere doesn't fit with more columns or rows either.
         let mut widest = usize::MAX;
         for rows in 1.. {
             let mut columns = 0;
@@ -209,7 +209,7 @@ impl<'a> Yard<'a> {
         dvec2(columns as f64, rows as f64) * self.tile.pitch() - self.tile.gap
     }
 
-    /// The best of at most `most` blocks within a window; nothing when it would not beat `least`.
+    /// The best of at most `most` blocks within a window; nothing if it would not beat `least`.
     fn best(&mut self, window: &Rect, most: usize, least: usize) -> Vec<Spot> {
         let Some(one) = self.single(window) else { return Vec::new() };
         let largest = one.columns * one.rows;
@@ -267,7 +267,7 @@ impl<'a> Yard<'a> {
         found
     }
 
-    /// The block of a size pushed as far to a side as the window and the face let it go.
+    /// A block of a size, pushed to a side as far as the window and the face allow.
     fn pushed(&self, index: usize, window: &Rect, side: Side) -> Option<Rect> {
         let ((columns, rows), room) = self.sizes.get(index)?;
         let size = self.size(*columns, *rows);
@@ -297,7 +297,7 @@ impl<'a> Yard<'a> {
         best.map(|p| Rect::at(p, size))
     }
 
-    /// What of a window is left beside a block that was pushed to a side.
+    /// What is left of a window beside a block that was pushed to a side.
     fn beside(&self, window: &Rect, block: &Rect, side: Side) -> Rect {
         let mut rest = *window;
         match side {
@@ -310,7 +310,7 @@ impl<'a> Yard<'a> {
     }
 }
 
-/// The corners of a trapezoid of positions as far as it lies in the window.
+/// The corners of the part of a trapezoid of positions that is in the window.
 pub(super) fn clipped(lo: f64, hi: f64, gap: &Gap, window: &Rect) -> Vec<DVec2> {
     let left = gap.a[0].min(gap.a[1]);
     let right = gap.b[0].max(gap.b[1]);

@@ -1,11 +1,11 @@
-//! For tests only: an independent, slow way to the same answers, by asking of single rectangles whether they
-//! stand, and random faces to ask about.
+//! For tests only: an independent, slow way to the same results, by testing whether single rectangles fit; and random
+//! faces to test with.
 
 use super::kernel::{Allowed, Constraint, FINE, Tile};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 
-/// A small generator of numbers (xorshift), the same on every machine.
+/// A small random number generator (xorshift), the same on every machine.
 pub(super) struct Dice(u64);
 
 impl Dice {
@@ -40,8 +40,8 @@ pub(super) fn face(region: Polygon, blocked: Vec<Polygon>) -> Allowed {
     Allowed { region: vec![region], blocked: named.collect(), foot: None, tolerance: FINE }
 }
 
-/// A face of roughly `width` by `height`: a rectangle, a trapezoid, a convex or a star-shaped outline, an L,
-/// a notch; with holes, clearances that touch each other or the border, slivers, blocked corners.
+/// A face of roughly `width` by `height`: a rectangle, a trapezoid, a convex or star-shaped outline, an L, or a notched
+/// one; with holes, clearances that touch each other or the border, slivers, and blocked corners.
 pub(super) fn random_face(dice: &mut Dice, width: f64, height: f64) -> Allowed {
     let (w, h) = (dice.between(0.5, 1.0) * width, dice.between(0.5, 1.0) * height);
     let mut region = match dice.below(6) {
@@ -97,7 +97,7 @@ fn ring(dice: &mut Dice, w: f64, h: f64, uneven: f64) -> Polygon {
     )
 }
 
-/// The part of side `a`–`b` within the open rectangle, if any.
+/// The part of the side `a`–`b` within the open rectangle, if any.
 fn clip(a: DVec2, b: DVec2, rect: &Rect) -> Option<(DVec2, DVec2)> {
     let (mut from, mut to) = (0.0_f64, 1.0_f64);
     for axis in 0..2 {
@@ -116,7 +116,7 @@ fn clip(a: DVec2, b: DVec2, rect: &Rect) -> Option<(DVec2, DVec2)> {
     (from < to).then(|| (a + (b - a) * from, a + (b - a) * to))
 }
 
-/// Whether a tile with this lower left corner stands, when `spare` may be cut off all its sides.
+/// Whether a tile with this lower left corner fits when shrunk by `spare` on all sides.
 pub(super) fn stands(allowed: &Allowed, tile: &Tile, p: DVec2, spare: f64) -> bool {
     let rect = Rect::at(p, tile.size).grown(-spare);
     let clear = |shape: &Polygon| shape.sides().all(|(_, _, a, b)| clip(a, b, &rect).is_none());
@@ -142,11 +142,11 @@ pub(super) fn touching(sides: &[(DVec2, DVec2)], tile: &Tile, v: f64) -> Vec<f64
     touching
 }
 
-/// How many tiles a row at `v` holds.
+/// The number of tiles in a row at `v`.
 pub(super) fn row_count(allowed: &Allowed, sides: &[(DVec2, DVec2)], tile: &Tile, v: f64) -> usize {
     let touching = touching(sides, tile, v);
     let (mut count, mut cursor) = (0, f64::NEG_INFINITY);
-    // Left to right: the next tile stands as near as it can, at the cursor or where something is just touched.
+    // Left to right: the next tile is placed as near as possible, at the cursor or where it just touches something.
     loop {
         let from_here = std::iter::once(cursor).filter(|c| c.is_finite());
         let next = from_here
@@ -163,8 +163,8 @@ pub(super) fn span(allowed: &Allowed) -> (f64, f64) {
     ys.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), y| (a.min(y), b.max(y)))
 }
 
-/// Every base line at which anything can change: corners against foot and head of a row, and pairs of sides
-/// (or their ends, via the levels) whole pitches apart; then the middles between those.
+/// Every base line at which anything can change: where corners meet the lower or upper edge of a row, and where pairs
+/// of sides (or their ends, via the levels) are whole pitches apart; and the midpoints between those.
 pub(super) fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> Vec<f64> {
     let sides = all_sides(allowed);
     let (pitch, (lo, hi)) = (tile.pitch(), span(allowed));
@@ -173,7 +173,8 @@ pub(super) fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> V
     for &(a, _) in &sides {
         lines.extend([fold(a.y), fold(a.y - tile.size.y)]);
     }
-    // u = c + s v for each end that a slanted side, or a corner, gives to a row: at foot and head, row by row.
+    // u = c + s v for each interval end that a slanted side, or a corner, causes in a row: at its lower and upper edge,
+    // row by row.
     let rows = ((hi - lo) / pitch.y) as usize + 1;
     let mut ends: Vec<(f64, f64)> = Vec::new();
     for k in 0..if across_rows { rows } else { 1 } {
@@ -206,7 +207,7 @@ pub(super) fn base_lines(allowed: &Allowed, tile: &Tile, across_rows: bool) -> V
     lines.windows(2).map(|p| (p[0] + p[1]) / 2.0).collect()
 }
 
-/// The optimum of sliding rows by looking at every cell between critical base lines, or at `samples` random ones.
+/// The optimum of sliding rows, by testing every cell between critical base lines, or `samples` random ones.
 pub(super) fn sliding(allowed: &Allowed, tile: &Tile, samples: Option<(&mut Dice, usize)>) -> usize {
     let sides = all_sides(allowed);
     let (lo, hi) = span(allowed);
@@ -220,7 +221,7 @@ pub(super) fn sliding(allowed: &Allowed, tile: &Tile, samples: Option<(&mut Dice
     lines.into_iter().map(count).max().unwrap_or(0)
 }
 
-/// Tiles of one grid, `shift` of a pitch aside on odd rows, by row and column.
+/// The tiles of one grid, with odd rows offset by `shift` of a pitch, by row and column.
 pub(super) fn grid_cells(allowed: &Allowed, tile: &Tile, shift: f64, at: DVec2) -> Vec<(usize, i64)> {
     let (pitch, (lo, hi)) = (tile.pitch(), span(allowed));
     let us = || allowed.region.iter().flat_map(|shape| &shape.outer).map(|p| p.x);
@@ -238,7 +239,7 @@ pub(super) fn grid_cells(allowed: &Allowed, tile: &Tile, shift: f64, at: DVec2) 
     cells
 }
 
-/// The most of those that stand on each other from one base row up.
+/// The largest number of them that are carried, starting from one base row.
 pub(super) fn carried_count(cells: &[(usize, i64)], shift: f64) -> usize {
     let bases = cells.iter().map(|c| c.0).max().map_or(0, |top| top + 1);
     (0..bases)

@@ -1,46 +1,47 @@
-//! Rows that slide and are carried, on fixed lines: the exact best, by runs.
+//! Rows that slide and are carried by the row below, on fixed lines: the exact optimum, by runs.
 //!
-//! A *run* is tiles of one row a pitch apart. A tile is carried when its position lies between the first and
-//! the last position of one run of the row below, so runs nest: every run of a row lies within the hull of one run
-//! of the row below.
+//! A *run* is tiles of one row at one pitch. A tile is carried if its position is between the first and the last
+//! position of one run of the row below. So runs are nested: every run of a row is within the hull of one run of the
+//! row below.
 //!
-//! **Why few positions are enough.** Take any layout and keep which tile belongs to which run, gap and parent.
-//! What the positions of its runs must obey then are lower and upper ends of stretches, and differences by whole
-//! pitches (in a hull; after the run before). The least solution of such a system puts each run whole pitches from
-//! the left end of some stretch of some row. So positions may be taken from `left ends + n · pitch` alone, and
-//! whether a layout exists depends only on how left ends and right ends compare, whole pitches apart. Numbered from
-//! the left those positions are integers, a pitch is as many steps as there are different remainders, and the best
-//! of each row over each range of positions follows from the row above it.
+//! **Why few positions are enough.** Take any layout, and keep which tile belongs to which run, interval and parent.
+//! The positions of its runs must then only satisfy lower and upper ends of intervals, and differences by whole pitches
+//! (within a hull; after the previous run). The least solution of such a system puts each run whole pitches from the
+//! left end of some interval of some row. So positions may be taken from `left ends + n · pitch` alone, and whether a
+//! layout exists depends only on how left ends and right ends compare, whole pitches apart. Numbered from the left,
+//! those positions are integers, a pitch is as many steps as there are different remainders, and the best of each row
+//! over each range of positions follows from the row above it.
 //!
-//! With very many remainders some are merged: left ends that move down to a remainder that is kept give a bound,
-//! those that move up give a layout.
+//! If there are very many remainders, some are merged: moving left ends down to a remainder that is kept gives a bound,
+//! moving them up gives a layout.
 
 use super::grid::Row;
 
-/// Positions nearer than this (metres) are one: above rounding, far below the tolerance.
+/// Positions closer than this (metres) count as one: above rounding, far below the tolerance.
 const SAME: f64 = 4e-12;
 
-/// How many table places one answer may fill, and how many steps it may take, before remainders are merged. A bound from merged
-/// remainders is asked often and may only cost a twelfth of that.
+/// How many table entries one result may fill, and how many steps it may take, before remainders are merged. A bound
+/// from merged remainders is needed often and may cost only a twelfth of that.
 const MOST_PLACES: usize = 4_000_000;
 const MOST_STEPS: usize = 60_000_000;
 
-/// Where left ends go when their remainder is not kept.
+/// Which way left ends move if their remainder is not kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Round {
-    /// Down: no layout has more than the answer.
+    /// Down: the result is an upper bound.
     Bound,
-    /// Up: the answer can be laid.
+    /// Up: the result can be laid.
     Lay,
 }
 
-/// The best of rows on fixed lines.
+/// The optimum of rows on fixed lines.
 pub(super) struct Carried {
     levels: Vec<Level>,
-    /// The rows that may be the lowest: which of the levels, and the level itself where as the lowest it has less room.
+    /// The rows that may be the lowest: the index among the levels, and a level of its own if the row has less room as
+    /// the lowest.
     bases: Vec<(usize, Option<Level>)>,
     scale: Scale,
-    /// Whether no remainder was merged: bound and layout are then the same.
+    /// Whether no remainder was merged: bound and layout are then equal.
     pub(super) exact: bool,
     /// Steps taken, a measure of the time.
     pub(super) steps: usize,
@@ -64,7 +65,7 @@ impl Scale {
         scale
     }
 
-    /// Keeps remainders that are at least `apart`, counted around.
+    /// Keeps remainders that are at least `apart`, counted modulo the pitch.
     fn thin_out(&mut self, apart: f64) {
         let mut kept: Vec<f64> = Vec::with_capacity(self.remainders.len());
         for &r in &self.remainders {
@@ -82,19 +83,19 @@ impl Scale {
         self.remainders.len()
     }
 
-    /// The position `at` as pitches and what is over.
+    /// The position `at` as whole pitches and a remainder.
     fn split(&self, at: f64) -> (i64, f64) {
         let n = ((at - self.origin) / self.pitch).floor();
         (n as i64 * self.step() as i64, at - self.origin - n * self.pitch)
     }
 
-    /// The first position that is not below.
+    /// The first position at or above.
     fn up(&self, at: f64) -> i64 {
         let (n, over) = self.split(at - SAME * 1.25);
         n + self.remainders.partition_point(|&r| r < over) as i64
     }
 
-    /// The last position that is not above.
+    /// The last position at or below.
     fn down(&self, at: f64) -> i64 {
         let (n, over) = self.split(at + SAME * 1.25);
         n + self.remainders.partition_point(|&r| r <= over) as i64 - 1
@@ -107,7 +108,7 @@ impl Scale {
     }
 }
 
-/// Stretches of one row that a run could bridge, or that are too near for tiles to ignore each other.
+/// Intervals of one row that a run could bridge, or that are too close for their tiles to be independent.
 struct Cluster {
     from: i64,
     width: usize,
@@ -126,20 +127,20 @@ impl Cluster {
             return 0;
         }
         let at = (from - self.from) as usize * self.width + (to - self.from) as usize;
-        // The ends lie within the cluster.
+        // The ends are within the cluster.
         debug_assert!(at < self.most.len());
         self.most.get(at).copied().unwrap_or(0)
     }
     fn whole(&self) -> u32 {
         self.most(self.from, self.to())
     }
-    /// How many tiles a run from this place (counted within the cluster) can have at most.
+    /// The maximum number of tiles in a run from this place (counted within the cluster).
     fn longest(&self, place: usize, step: usize) -> usize {
         self.allowed.iter().skip(place).step_by(step).take_while(|&&free| free).count()
     }
 }
 
-/// One row: its clusters from the left, and what the clusters up to each one hold together.
+/// One row: its clusters from the left, and the total of the clusters up to each one.
 struct Level {
     row: usize,
     clusters: Vec<Cluster>,
@@ -218,7 +219,7 @@ impl Level {
                 for n in 1..=cluster.longest(place, step) {
                     let end = place + (n - 1) * step;
                     let worth = n as u32 + above.map_or(0, |a| a.most(start, cluster.from + end as i64));
-                    // What stands right of this run, for every last position from the run's end on.
+                    // The best to the right of this run, for every last position from the run's end on.
                     let rest = (n * step - 1) * width + end;
                     let rest = tail.get(rest..rest + width - end).filter(|_| place + n * step < width);
                     let Some(mine) = mine.get_mut(end..) else { continue };
@@ -240,7 +241,7 @@ impl Level {
 }
 
 impl Carried {
-    /// Works out the best for every row as the base, or for row 0 alone. Rows by rising number.
+    /// Computes the optimum for every row as the base, or for row 0 alone. Rows are sorted by number.
     pub(super) fn new(rows: &[Row], pitch: f64, round: Round, grounded: bool) -> Self {
         let mut scale = Scale::new(rows, pitch);
         let mut exact = true;
@@ -289,7 +290,7 @@ impl Carried {
         Self { levels: done, bases, scale, exact, steps }
     }
 
-    /// Most tiles.
+    /// The largest number of tiles.
     pub(super) fn count(&self) -> usize {
         self.bases().map(|(_, level)| level.whole()).max().unwrap_or(0) as usize
     }
@@ -299,7 +300,8 @@ impl Carried {
         self.bases.iter().filter_map(|(i, own)| Some((*i, own.as_ref().or(self.levels.get(*i))?)))
     }
 
-    /// The tiles of the best: row, and position in metres; by rows and from the left. The lowest base of equals.
+    /// The tiles of the optimum: row, and position in metres; by rows and from the left. Of equal ones, the lowest
+    /// base.
     pub(super) fn tiles(&self) -> Vec<(usize, f64)> {
         let mut found: Vec<(usize, i64)> = Vec::new();
         let best = self.bases().max_by_key(|(i, level)| (level.whole(), std::cmp::Reverse(*i)));
@@ -320,7 +322,7 @@ impl Carried {
         found.into_iter().map(|(row, at)| (row, self.scale.metres(at))).collect()
     }
 
-    /// The runs that make up a cluster's best within a range: first position and number of tiles.
+    /// The runs that make up a cluster's optimum within a range: first position and number of tiles.
     fn runs(&self, level: usize, cluster: &Cluster, from: i64, to: i64) -> Vec<(i64, usize)> {
         let step = self.scale.step();
         let above = self

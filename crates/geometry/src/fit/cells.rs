@@ -1,24 +1,24 @@
-//! The places of a grid, what each is worth, and what exposed sides and corners cost.
+//! The places of a grid, their values, and the costs of exposed sides and corners.
 
 use super::kernel::FitError;
 use crate::Rect;
 use chalkcourse_words::later as words;
 use serde::{Deserialize, Serialize};
 
-/// A place of a grid that a tile may take.
+/// A place of a grid that a tile may occupy.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Cell {
     /// Column, from 0.
     pub column: usize,
     /// Row, from 0 upwards.
     pub row: usize,
-    /// Where.
+    /// Its rectangle.
     pub rect: Rect,
-    /// What a tile here is worth, in whatever the costs are in.
+    /// The value of a tile here, in the same unit as the costs.
     pub value: f64,
 }
 
-/// What exposed sides and corners cost; none below 0.
+/// The costs of exposed sides and corners; none is negative.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Costs {
     /// A lower side without a tile below it.
@@ -27,9 +27,9 @@ pub struct Costs {
     pub head: f64,
     /// A left or right side without a neighbour.
     pub side: f64,
-    /// A corner that points outwards.
+    /// A convex corner.
     pub outer_corner: f64,
-    /// A corner that points inwards.
+    /// A concave corner.
     pub inner_corner: f64,
 }
 

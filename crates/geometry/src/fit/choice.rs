@@ -1,12 +1,11 @@
-//! To choose among the places of one grid: those worth most, or just so many.
+//! Choosing among the places of one grid: the most valuable ones, or a given number.
 //!
-//! Values and the costs of exposed sides make a smallest cut: a side costs when its tile is taken and the
-//! neighbour is not, and such costs pull neighbours together. Corners do not: with places A, B to the right
-//! and above of C, taking C and A, or C and B, makes no corner at C, taking all three makes an inner one, and
-//! C alone an outer one; so the two costs together would have to be below zero for a cut to be right. Corners
-//! are therefore counted by a sweep over the grid that remembers its last row, exact while the grid's shorter
-//! way is narrow enough. Beyond that, leaving the corners out gives the bound, and the result tells the
-//! difference.
+//! Values and the costs of exposed sides form a minimum cut: a side costs if its tile is taken and the neighbour is
+//! not, so costs pull neighbours together. Corners don't: with places A to the right of C and B above it, taking C and
+//! A, or C and B, makes no corner at C; taking all three makes an inner one, and C alone an outer one. So the two costs
+//! together would have to be negative for a cut to be right. Corners are therefore counted by a sweep over the grid
+//! that remembers its last row, which is exact as long as the shorter dimension of the grid is narrow enough. Beyond
+//! that, the result without corners is the bound, and the result shows the difference.
 
 use super::cells::{Cell, Costs, Field};
 use super::cut::Network;
@@ -17,42 +16,42 @@ use chalkcourse_words::{Said, Say, later as words};
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
-/// What a number of tiles should be like.
+/// What to optimise for a given number of tiles.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Aim {
-    /// Least length around, in metres.
+    /// Shortest perimeter, in metres.
     Compact,
-    /// As few rows next to each other as will hold them; then least length around.
+    /// As few adjacent rows as will hold them; then the shortest perimeter.
     FewRows,
-    /// Greatest worth: values less costs.
+    /// Greatest worth: values minus costs.
     Worth(Costs),
 }
 
 /// Chosen cells.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Choice {
-    /// Indices of cells, rising.
+    /// Indices of cells, increasing.
     pub chosen: Vec<usize>,
-    /// Values less costs of the choice; for a compact one, less the length around in metres.
+    /// Values minus costs of the choice; for a compact one, minus the perimeter in metres.
     pub worth: f64,
-    /// No choice of these cells under this aim is worth more.
+    /// Upper bound on the worth of any choice of these cells under this aim.
     pub bound: f64,
-    /// How it was reached and what is proved.
+    /// How it was found and what is proved.
     pub method: Said,
 }
 
 impl Choice {
-    /// Whether nothing better exists among these cells (but for rounding).
+    /// Whether nothing better exists among these cells (except for rounding).
     pub fn proved(&self) -> bool {
         self.bound - self.worth <= 1e-7 * (1.0 + self.worth.abs())
     }
 }
 
-/// All cells of a grid through `origin` (the lower left corner of any of its places, on the face or not) at
-/// which a tile may stand, each worth 1.
+/// All cells at which a tile may be, of a grid through `origin` (the lower left corner of any of its places, on the
+/// face or not); each is worth 1.
 ///
-/// Errors: a tile, a tolerance or a corner that cannot be worked with.
+/// Errors: an invalid tile, tolerance or corner.
 pub fn cells(allowed: &Allowed, tile: &Tile, origin: DVec2) -> Result<Vec<Cell>, FitError> {
     let room = Room::footed(allowed, tile)?;
     let Some((lo, _)) = room.span() else { return Ok(Vec::new()) };
@@ -64,9 +63,9 @@ pub fn cells(allowed: &Allowed, tile: &Tile, origin: DVec2) -> Result<Vec<Cell>,
     Ok(placed.iter().map(cell).collect())
 }
 
-/// The cells that are together worth most: values less what their exposed sides and corners cost.
+/// The cells with the greatest total worth: values minus the costs of their exposed sides and corners.
 ///
-/// Errors: costs below 0, values that are no numbers, two cells in one place.
+/// Errors: negative costs, values that are not numbers, two cells in one place.
 pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Result<Choice, FitError> {
     let field = Field::new(cells, costs)?;
     let (mut chosen, bound) = field.cut(costs, 0.0);
@@ -88,7 +87,7 @@ pub fn fit_worth(cells: &[Cell], costs: &Costs, stop: &dyn Fn() -> bool) -> Resu
     }
 }
 
-/// Just `number` of the cells, by `aim`.
+/// Exactly `number` of the cells, by `aim`.
 ///
 /// Errors: more than there are, and those of [`fit_worth`].
 pub fn fit_number(
@@ -137,7 +136,7 @@ pub fn fit_number(
 }
 
 impl Field<'_> {
-    /// Right, left, above, below, with what the side there costs.
+    /// Right, left, above, below, with the cost of the side there.
     fn neighbours(&self, cell: usize, costs: &Costs) -> [(Option<usize>, f64); 4] {
         let Cell { column, row, .. } = self.cells[cell];
         [
@@ -165,7 +164,7 @@ impl Field<'_> {
         worth
     }
 
-    /// What the corner between four places costs; `column` and `row` are of the upper right one.
+    /// The cost of the corner between four places; `column` and `row` are those of the upper right one.
     fn corner(&self, is: &impl Fn(Option<usize>) -> bool, column: usize, row: usize, costs: &Costs) -> f64 {
         let left = column.checked_sub(1);
         let below = row.checked_sub(1);
@@ -181,7 +180,7 @@ impl Field<'_> {
         }
     }
 
-    /// The best choice without corners when every cell is worth `more`, and a bound on the worth of any.
+    /// The best choice without corners if every cell is worth `more`, and an upper bound on the worth of any choice.
     fn cut(&self, costs: &Costs, more: f64) -> (Vec<bool>, f64) {
         let largest = self
             .cells
@@ -189,7 +188,7 @@ impl Field<'_> {
             .map(|c| (c.value + more).abs())
             .chain([costs.foot, costs.head, costs.side])
             .fold(0.0, f64::max);
-        // Whole numbers make the flow exact; what they round away widens the bound.
+        // Integers make the flow exact; the rounding errors widen the bound.
         let scale = 1e12 / largest.max(1e-12);
         let whole = |x: f64| (x * scale).round() as i64;
         let mut net = Network::new(self.cells.len());
@@ -219,7 +218,7 @@ impl Field<'_> {
             let method = words::fill::SWEEP_OVER_EVERY_CHOICE_OF_THIS;
             return Ok(self.proved(best, costs, method));
         }
-        // A reward for each tile: the cut with reward r bounds every choice of n by its worth less n times r.
+        // A reward for each tile: the cut with reward r bounds every choice of n by its worth minus n times r.
         let spread: f64 = 4.0 * (costs.foot + costs.head + 2.0 * costs.side)
             + self.cells.iter().map(|c| c.value.abs()).fold(0.0, f64::max);
         let (mut low, mut high) = (-spread - 1.0, spread + 1.0);
@@ -249,7 +248,7 @@ impl Field<'_> {
         Ok(self.choice(&taken, bound, costs, method))
     }
 
-    /// Takes or drops the cells that cost least, one by one.
+    /// Takes or drops the cheapest cells one by one until the number is right.
     fn bring_to(&self, taken: &mut [bool], number: usize, costs: &Costs) {
         loop {
             let count = taken.iter().filter(|&&t| t).count();
@@ -265,7 +264,7 @@ impl Field<'_> {
         }
     }
 
-    /// What turning one cell over would add, corners aside.
+    /// How the worth changes if one cell is flipped, without corners.
     fn flip(&self, taken: &[bool], cell: usize, costs: &Costs) -> f64 {
         let Cell { column, row, .. } = self.cells[cell];
         let mut gain = self.value(cell);
@@ -289,7 +288,7 @@ impl Field<'_> {
             .sum::<f64>()
     }
 
-    /// Turns cells over, alone or (with a number to keep) in pairs, as long as that adds worth.
+    /// Flips cells, alone or (if the number is fixed) in pairs, as long as that improves the worth.
     fn improve(&self, taken: &mut [bool], costs: &Costs, number: Option<usize>, stop: &dyn Fn() -> bool) {
         let n = taken.len();
         let rounds = if number.is_some() { 20_000 / n.max(1) + 1 } else { n };

@@ -1,9 +1,9 @@
-//! A smallest cut by largest flow (Dinic's method): which nodes stay with the source.
+//! A minimum cut by maximum flow (Dinic's algorithm): which nodes stay with the source.
 
-/// A network of nodes with two more, the source and the sink.
+/// A network of nodes plus two more, the source and the sink.
 pub(super) struct Network {
     nodes: usize,
-    /// To, what is left; edge `e ^ 1` is its way back.
+    /// Target and remaining capacity; edge `e ^ 1` is the reverse edge.
     edges: Vec<(usize, i64)>,
     from: Vec<Vec<usize>>,
 }
@@ -19,7 +19,7 @@ impl Network {
         self.nodes + 1
     }
 
-    /// What the cut costs when `a` stays with the source and `b` does not, and the other way round.
+    /// Sets the cost of a cut with `a` on the source's side and `b` not, and the other way round.
     pub(super) fn join(&mut self, a: usize, b: usize, forth: i64, back: i64) {
         for (node, to, capacity) in [(a, b, forth), (b, a, back)] {
             if let Some(list) = self.from.get_mut(node) {
@@ -29,7 +29,7 @@ impl Network {
         }
     }
 
-    /// The nodes on the source's side of a smallest cut, and its cost.
+    /// The nodes on the source's side of a minimum cut, and its cost.
     pub(super) fn smallest_cut(mut self) -> (Vec<bool>, i64) {
         let mut flow = 0;
         loop {
@@ -63,7 +63,7 @@ impl Network {
         levels
     }
 
-    /// Sends what one more path of the level graph can carry.
+    /// Sends as much flow as one more path of the level graph can take.
     fn path(&mut self, levels: &[usize], next: &mut [usize]) -> Option<i64> {
         let mut path: Vec<usize> = Vec::new();
         let mut node = self.source();
@@ -97,8 +97,8 @@ mod tests {
 
     #[test]
     fn a_textbook_network_carries_its_flow() {
-        // Cormen, Leiserson, Rivest, Stein, "Introduction to Algorithms", the flow network of the chapter on
-        // maximum flow (s, v1..v4, t; from memory): 23.
+        // Cormen, Leiserson, Rivest, Stein, "Introduction to Algorithms", the flow network of the chapter on maximum
+        // flow (s, v1..v4, t; from memory): 23.
         let mut net = Network::new(4);
         let (s, t) = (net.source(), net.sink());
         for (a, b, c) in [

@@ -1,4 +1,4 @@
-//! What the lowest row carries below it, against asking of each tile and of the strip below it whether they stand.
+//! The foot of the lowest row, against testing each tile and the strip below it separately.
 
 use super::brute::{Dice, face, grid_cells, random_face, rectangle, span, stands as stands_slowly, tile};
 use super::tests::never;
@@ -6,7 +6,7 @@ use super::*;
 use crate::{Polygon, Rect};
 use glam::dvec2;
 
-/// A face with a rail that keeps to the region, and off some shapes.
+/// A face with a rail that stays within the region, and off some shapes.
 fn railed(dice: &mut Dice, width: f64, height: f64) -> Allowed {
     let mut allowed = random_face(dice, width, height);
     let depth = [0.0, 0.05, 0.2, 0.6][dice.below(4)];
@@ -24,7 +24,7 @@ fn railed(dice: &mut Dice, width: f64, height: f64) -> Allowed {
     allowed
 }
 
-/// Whether a tile of the lowest row stands, when so much may be cut off all sides of it and of its foot.
+/// Whether a tile of the lowest row fits, with it and its foot shrunk by `spare` on all sides.
 fn lowest_stands(allowed: &Allowed, tile: &Tile, p: DVec2, spare: f64) -> bool {
     let foot = allowed.foot.as_ref().unwrap();
     let strip = Tile { size: dvec2(tile.size.x, foot.depth.max(1e-8)), gap: DVec2::ZERO };
@@ -51,7 +51,7 @@ fn a_place_in_the_lowest_row_is_one_where_tile_and_foot_stand() {
             let at = dvec2(dice.between(-0.5, 6.0), dice.between(lo - 0.3, hi));
             let places = [true, false].map(|lowest| TilePlace { at, lowest });
             let [lowest, upper] = stands(&allowed, &module, &places).unwrap()[..] else { panic!() };
-            // Within a millionth of a border either answer may come.
+            // Within a millionth of a border either answer is accepted.
             let slowly = lowest_stands(&allowed, &module, at, 1e-6);
             if slowly == lowest_stands(&allowed, &module, at, -1e-6) {
                 assert_eq!(lowest, slowly, "seed {seed}: {at}");
@@ -64,7 +64,7 @@ fn a_place_in_the_lowest_row_is_one_where_tile_and_foot_stand() {
     assert!(differ > 300 && stand > 1000, "{differ} {stand}");
 }
 
-/// What a grid at an offset holds when each base row must carry its foot.
+/// The count of a grid at an offset if each base row must have room for its foot.
 fn grid_holds(allowed: &Allowed, module: &Tile, shift: f64, at: DVec2) -> usize {
     let cells = grid_cells(allowed, module, shift, at);
     let bases = cells.iter().map(|c| c.0).max().map_or(0, |top| top + 1);
@@ -178,7 +178,8 @@ fn whole_blocks_carry_their_foot_and_slides_keep_it_free() {
     }
 }
 
-/// A face 3 wide and 2.2 high, tiles of 1 by 1; the rail is 0.3 deep: two rows fit on a face of 2.3 and not on one of 2.29.
+/// A face 3 wide and 2.2 high, tiles of 1 by 1; the rail is 0.3 deep: two rows fit on a face of 2.3, but not on one of
+/// 2.29.
 #[test]
 fn the_rail_takes_room_once_and_not_for_every_row() {
     let rows = |height: f64, foot: Option<Foot>| {
@@ -189,7 +190,7 @@ fn the_rail_takes_room_once_and_not_for_every_row() {
     };
     let foot = Foot { depth: 0.3, within: Some(0), blocked: Vec::new() };
     assert_eq!((rows(2.3, None), rows(2.3, Some(foot.clone())), rows(2.29, Some(foot))), (6, 6, 3));
-    // A shape that the rail may not touch beside the second row is no matter to that row.
+    // A shape that the rail may not touch, beside the second row, does not affect that row.
     let beside = Constraint { id: 1, shape: rectangle(-0.1, 1.1, 0.2, 0.1) };
     let foot = Foot { depth: 0.0, within: None, blocked: vec![beside] };
     assert_eq!(rows(2.0, Some(foot)), 6);
@@ -207,7 +208,7 @@ fn what_holds_back_names_the_rail() {
     let question = Question { near: 0.3, movable: Vec::new(), farthest: 0.0, prices: true };
     let held = holds_back(&allowed, &fit, &question, &never).unwrap();
     let price = |id: usize| held.prices.iter().find(|price| price.id == id).map(|price| price.tiles);
-    // A rail that may lie beyond the face lies below the strip.
+    // A rail that may be beyond the face is below the strip.
     assert_eq!((price(7), price(3)), (Some(2), Some(2)));
     // A third tile beside two is stopped by what its rail would lie on.
     allowed.region = vec![rectangle(0.0, 0.0, 3.0, 1.3)];

@@ -1,5 +1,5 @@
-//! One grid: the free stretches of all rows, folded onto one pitch along u; the deepest point of the folds is the
-//! best offset. Over v the folds are straight lines, so the deepest point changes only where ends meet.
+//! One grid: the free intervals of all rows, folded onto one pitch along u; the offset that most intervals cover is the
+//! best. The ends of the folded intervals are linear in v, so the best offset changes only where ends meet.
 
 use super::kernel::{Placed, Tile};
 use super::room::{Room, Slab, THIN};
@@ -23,48 +23,48 @@ pub(super) struct Best {
     pub(super) finished: bool,
 }
 
-/// One band of base lines in which every row stays within one slab.
+/// A band of base lines in which every row stays within one slab.
 pub(super) struct Band<'a> {
     pub(super) lo: f64,
     pub(super) hi: f64,
     pub(super) rows: Vec<(usize, &'a Slab)>,
-    /// No grid in the band has more.
+    /// Upper bound on the count of any grid in the band.
     pub(super) bound: usize,
 }
 
-/// Free stretches, from the left.
+/// Free intervals, from the left.
 pub(super) type Stretches = Vec<(f64, f64)>;
 
-/// One row's stretches at some base line, shifted back to the columns of row 0.
+/// The intervals of one row at some base line, shifted back to the columns of row 0.
 #[derive(Clone, Debug)]
 pub(super) struct Row {
-    /// Which.
+    /// The number of the row.
     pub(super) k: usize,
-    /// Where its tiles may stand.
+    /// Where its tiles may be.
     pub(super) free: Stretches,
-    /// Where they may when it is the lowest row, where that is less.
+    /// Where they may be if it is the lowest row, if that is less.
     pub(super) foot: Option<Stretches>,
 }
 
 impl Row {
-    /// The row on a line of a slab, shifted to the left.
+    /// The row on a line of a slab, shifted to the left by `aside`.
     pub(super) fn of(k: usize, slab: &Slab, line: f64, aside: f64) -> Self {
         let shifted = |(a, b): (f64, f64)| (a - aside, b - aside);
         let foot = slab.foot.as_ref().map(|_| slab.foot_at(line).map(shifted).collect());
         Self { k, free: slab.at(line).map(shifted).collect(), foot }
     }
 
-    /// Where its tiles may stand when it is the lowest row.
+    /// Where its tiles may be if it is the lowest row.
     pub(super) fn lowest(&self) -> &[(f64, f64)] {
         self.foot.as_ref().unwrap_or(&self.free)
     }
 
-    /// All its stretches, those of the lowest row too.
+    /// All its intervals, including those as the lowest row.
     pub(super) fn all(&self) -> impl Iterator<Item = &(f64, f64)> {
         self.free.iter().chain(self.foot.iter().flatten())
     }
 
-    /// Of the same row at two lines, each stretch as wide as it is on either.
+    /// For the same row at two lines: each interval as wide as on either.
     fn wider(&self, other: &Self) -> Self {
         let wider = |p: &Stretches, q: &Stretches| {
             p.iter().zip(q).map(|(p, q)| (p.0.min(q.0), p.1.max(q.1))).collect()
@@ -74,7 +74,7 @@ impl Row {
     }
 }
 
-/// The grid with most tiles. `shift` is the part of a pitch by which every other row stands aside.
+/// The grid with most tiles. `shift` is the fraction of a pitch by which every other row is offset.
 pub(super) fn lattice(
     room: &Room,
     pitch: [f64; 2],
@@ -154,12 +154,12 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// Looks through base lines from `lo` to `hi` of a band; false when stopped.
+    /// Searches base lines from `lo` to `hi` of a band; false if stopped.
     fn part(&mut self, band: &Band<'_>, lo: f64, hi: f64) -> bool {
         if (self.stop)() {
             return false;
         }
-        // Every stretch as wide as it gets anywhere in this part: no grid here has more than fit those.
+        // Every interval as wide as anywhere in this part: no grid here has more than fit those.
         let (low, high) = (self.rows(band, lo), self.rows(band, hi));
         if self.deepest(&widest(&low, &high)).0 <= self.best.bound {
             self.best.ruled_out += 1;
@@ -201,7 +201,7 @@ impl Search<'_> {
             .collect()
     }
 
-    /// Most tiles of one grid in these rows, its u, and its lowest row.
+    /// The most tiles of one grid in these rows, its u, and its lowest row.
     fn deepest(&mut self, rows: &[Row]) -> (usize, f64, usize) {
         let (pitch, grounded, tolerance) = (self.pitch[0], self.grounded, self.tolerance);
         if self.hooked {
@@ -214,13 +214,13 @@ impl Search<'_> {
     }
 }
 
-/// Every stretch as wide as it gets between two base lines.
+/// Every interval as wide as it gets between two base lines.
 pub(super) fn widest(low: &[Row], high: &[Row]) -> Vec<Row> {
     low.iter().zip(high).map(|(low, high)| low.wider(high)).collect()
 }
 
-/// Shares of the way between two base lines at which an end on the left meets one on the right, whole pitches apart,
-/// sorted, with 0 and 1.
+/// Fractions of the way between two base lines at which a left end meets a right end, whole pitches apart; sorted, with
+/// 0 and 1.
 pub(super) fn meetings(low: &[Row], high: &[Row], pitch: f64) -> Vec<f64> {
     let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
         low.iter()
@@ -240,8 +240,8 @@ pub(super) fn meetings(low: &[Row], high: &[Row], pitch: f64) -> Vec<f64> {
     cuts
 }
 
-/// Most tiles of one grid in these rows when every tile above the lowest row is carried, its u, and its lowest row; none where
-/// that is no more than `beat`.
+/// The most tiles of one grid in these rows if every tile above the lowest row is carried, its u, and its lowest row;
+/// nothing if that is no more than `beat`.
 pub(super) fn deepest_carried(
     rows: &[Row],
     pitch: f64,
@@ -253,7 +253,7 @@ pub(super) fn deepest_carried(
 ) -> (usize, f64, usize) {
     let mut best = (0, 0.0, 0);
     let bases = if grounded { 1 } else { rows.len() };
-    // What each row holds by itself: no more of it can be carried.
+    // The count of each row on its own: no more of it can be carried.
     let most = |row: &[(f64, f64)]| row.iter().map(|(a, b)| ((b - a) / pitch) as usize + 1).sum::<usize>();
     let alone: Vec<usize> = rows.iter().map(|row| most(&row.free)).collect();
     let mut above: usize = alone.iter().sum();
@@ -261,10 +261,10 @@ pub(super) fn deepest_carried(
         if (grounded && base != 0) || above <= best.0.max(beat) {
             break;
         }
-        // Carried rows so far and all others as if nothing had to carry them: given up where that is too few.
+        // Count carried rows so far, and all others as if nothing had to carry them; give up if that is too few.
         let (mut hope, mut others) = (above, alone[i..].iter());
         let enough = |row: &[(f64, f64)]| {
-            // A stretch that is cut in two may seem to hold more than before: then nothing is gained.
+            // An interval that is cut in two may seem to hold more than before: then ignore the gain.
             hope -= others.next().map_or(0, |alone| alone.saturating_sub(most(row)));
             hope > best.0.max(beat)
         };
@@ -279,8 +279,8 @@ pub(super) fn deepest_carried(
     best
 }
 
-/// What is left of each row when every tile above the first must stand on tiles of the row below: straight on
-/// one, or, lapped, on two half aside. `None` as soon as what is left of a row is not `enough` to go on.
+/// What is left of each row if every tile above the first row must be on tiles of the row below: directly on one or, if
+/// lapped, on two that are half a pitch aside. `None` as soon as what is left of a row is not `enough` to go on.
 fn carried(
     rows: &[Row],
     shift: f64,
@@ -293,8 +293,8 @@ fn carried(
             Some((below, _)) if below + 1 != *k => break,
             Some((_, below)) if shift == 0.0 => intersect(row, below),
             Some((_, below)) => {
-                // Columns count from row 0's offset: an odd row's tile at x stands at x + shift, on x and x +
-                // 2 shift below; an even row's tile at x on x - 2 shift and x.
+                // Columns count from row 0's offset: a tile of an odd row at x is at x + shift, on x and x + 2 shift
+                // below; a tile of an even row at x is on x - 2 shift and x.
                 let aside = if k % 2 == 1 { -2.0 * shift } else { 2.0 * shift };
                 let moved: Vec<_> = below.iter().map(|&(a, b)| (a + aside, b + aside)).collect();
                 intersect(&intersect(row, below), &moved)
@@ -311,7 +311,7 @@ fn carried(
     Some(result)
 }
 
-/// What two sorted lists of stretches share.
+/// The intersection of two sorted lists of intervals.
 pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Stretches {
     let (mut i, mut j) = (0, 0);
     let mut shared = Vec::with_capacity(p.len().max(q.len()));
@@ -325,7 +325,7 @@ pub(super) fn intersect(p: &[(f64, f64)], q: &[(f64, f64)]) -> Stretches {
     shared
 }
 
-/// The offset that most stretches hold, each as often as whole pitches go into it. `grounded` asks for at
+/// The offset that most intervals contain, each counted as often as whole pitches fit into it. `grounded` requires at
 /// least one of those marked.
 pub(super) fn deepest(
     gaps: impl Iterator<Item = (bool, (f64, f64))>,
@@ -334,7 +334,7 @@ pub(super) fn deepest(
     tolerance: f64,
     folds: &mut Vec<(f64, i64)>,
 ) -> (usize, f64) {
-    // Marked stretches count one in a second digit, so that one sweep keeps both sums.
+    // Marked intervals add one in a second digit, so that one sweep maintains both sums.
     const MARK: i64 = 1 << 32;
     folds.clear();
     let mut sum = 0;
@@ -398,7 +398,7 @@ pub(super) fn lay(room: &Room, tile: &Tile, shift: f64, hooked: bool, at: At) ->
         }
         below = Some(columns);
     }
-    // Columns count from the one furthest left.
+    // Count columns from the leftmost one.
     let least = placed.iter().map(|p| p.rect.min.x).fold(f64::INFINITY, f64::min);
     for p in &mut placed {
         p.column = ((p.rect.min.x - least) / pitch.x + 1e-6).floor() as usize;

@@ -1,5 +1,5 @@
-//! What holds a fit back: the places that nearly fit and what stops them, what each constraint costs in
-//! tiles, and the least move of a constraint that wins one.
+//! What holds a fit back: the places that nearly fit and what stops them, the price of each constraint in tiles, and
+//! the shortest move of a constraint that gains one.
 
 use super::blocked::{Patch, foot_strip, patches, swept};
 use super::fit_rows;
@@ -11,37 +11,37 @@ use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
-/// What stops a place.
+/// What stops a tile at a place.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Barrier {
     /// Blocked shapes, by their number.
     Constraint(usize),
-    /// A side of the region: which shape, which ring (0 the outline), and the corner that it starts from.
+    /// A side of the region: index of the shape, of the ring (0 is the outline), and of the corner that it starts from.
     Side {
         /// Index into [`Allowed::region`].
         shape: usize,
         /// 0 is the outline.
         ring: usize,
-        /// Counts from 0.
+        /// Counted from 0.
         side: usize,
     },
 }
 
-/// One thing that stops a place, and by how much.
+/// One thing that stops a tile at a place, and by how much.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Stop {
-    /// What.
+    /// The thing.
     pub by: Barrier,
-    /// How far the tile would have to shift along u to come clear of this (the other way: how far this would
-    /// have to shift), metres, the shorter way.
+    /// How far the tile would have to move along u to clear this (or this would have to move the other way), metres, in
+    /// the shorter direction.
     pub along_u: f64,
     /// The same along v.
     pub along_v: f64,
 }
 
 impl Stop {
-    /// The shorter of the two ways, metres.
+    /// The shorter of the two moves, metres.
     pub fn depth(&self) -> f64 {
         self.along_u.abs().min(self.along_v.abs())
     }
@@ -50,53 +50,53 @@ impl Stop {
 /// A place that nearly fits.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct NearFit {
-    /// Where the tile would lie.
+    /// The place of the tile.
     pub rect: Rect,
-    /// All that stops it, the deepest first.
+    /// Everything that stops it, deepest first.
     pub stops: Vec<Stop>,
 }
 
-/// What a constraint costs.
+/// The price of a constraint.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Price {
-    /// All shapes of this number.
+    /// The number of its shapes.
     pub id: usize,
-    /// Tiles that the best fit without it has more, under the same rules.
+    /// How many more tiles the best fit without it has, under the same rules.
     pub tiles: usize,
-    /// Whether both fits are proved; else the number is what was found.
+    /// Whether both fits are proved; otherwise the number is just what was found.
     pub proved: bool,
 }
 
 /// What [`holds_back`] should look for.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Question {
-    /// Places count as near when each thing that stops them does so by no more than this, metres.
+    /// A place counts as near if each thing that stops it does so by no more than this, metres.
     pub near: f64,
     /// Numbers of shapes that could be moved, such as penetrations.
     pub movable: Vec<usize>,
-    /// How far at most, metres.
+    /// The longest move, metres.
     pub farthest: f64,
-    /// Whether to lay the region again without each number, to price it.
+    /// Whether to lay the region again without each number, for the prices.
     pub prices: bool,
 }
 
-/// Answers of [`holds_back`].
+/// The result of [`holds_back`].
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct HeldBack {
-    /// The nearest first.
+    /// Nearest first.
     pub near: Vec<NearFit>,
-    /// For every number, the dearest first; none unless asked for.
+    /// For every number, most expensive first; empty unless requested.
     pub prices: Vec<Price>,
-    /// For each movable number: the least move along u and the least along v that wins, where there is one.
+    /// For each movable number: the shortest move along u and the shortest along v that gains a tile, if there is one.
     pub moves: Vec<Move>,
 }
 
-/// What holds `fit` back, which must come from [`fit_rows`] on the same `allowed`.
+/// What holds `fit` back. The fit must come from [`fit_rows`] on the same `allowed`.
 ///
-/// Prices lay the face again without each number: whole optima under the fit's rules. Moves keep the array's row
-/// lines (and in a grid its columns) where they are and look at every move up to `farthest` along u and along
-/// v between critical ones; a layout that shifts its rows as well might need less. Moves of a hooked fit count
-/// the most that is carried, from any of the lines as the base. `stop` ends early with what is there.
+/// For prices the face is laid again without each number: full optima under the fit's rules. Moves keep the array's row
+/// lines (and, in a grid, its columns), and every move up to `farthest` along u and along v between critical ones is
+/// tested; a layout that shifts its rows as well might need less. Moves of a hooked fit count the most tiles that are
+/// carried, from any of the lines as the base. If `stop` ends it early, the result is what was found so far.
 ///
 /// Errors: those of [`fit_rows`].
 pub fn holds_back(
@@ -144,10 +144,10 @@ fn of_id(allowed: &Allowed, tile: &Tile, id: usize) -> Vec<Patch> {
     patches(&own, tile, bounds)
 }
 
-/// The places on the lines of some placed tiles of one block where one more nearly fits: each thing that stops it does so by no
-/// more than `near`, metres.
+/// The places on the lines of some placed tiles of one block where one more nearly fits: each thing that stops it does
+/// so by no more than `near`, metres.
 ///
-/// Errors: a tile, a tolerance or a corner that cannot be worked with.
+/// Errors: an invalid tile, tolerance or corner.
 pub fn near_fits(
     allowed: &Allowed,
     tile: &Tile,
@@ -206,7 +206,7 @@ fn candidates(allowed: &Allowed, placed: &[Placed], lines: &Lines) -> Vec<Rect> 
     places.into_iter().map(|p| Rect::at(p, lines.tile.size)).collect()
 }
 
-/// Every side and every blocked shape, swept by the tile both as it is and with u and v changed over.
+/// Every side and every blocked shape, swept by the tile, both as it is and with u and v swapped.
 struct Barriers<'a> {
     allowed: &'a Allowed,
     constraints: Vec<(usize, Vec<[Patch; 2]>)>,
@@ -219,7 +219,7 @@ impl<'a> Barriers<'a> {
         Self::of(allowed, &allowed.region, &allowed.blocked, tile)
     }
 
-    /// Of the foot below a tile of the lowest row, and how far its corner lies from that of the tile.
+    /// Those of the foot below a tile of the lowest row, and the offset of its corner from that of the tile.
     fn below(allowed: &'a Allowed, foot: &Foot, tile: &Tile) -> (Self, DVec2) {
         let region = if foot.within.is_some() { allowed.region.as_slice() } else { &[] };
         let strip = foot_strip(foot, tile, allowed.tolerance);
@@ -249,7 +249,7 @@ impl<'a> Barriers<'a> {
         Self { allowed, constraints, sides }
     }
 
-    /// All that stops a tile at `p`, the deepest first.
+    /// Everything that stops a tile at `p`, deepest first.
     fn stops(&self, p: DVec2) -> Vec<Stop> {
         let mut stops: Vec<Stop> = Vec::new();
         for (id, pieces) in &self.constraints {
@@ -287,7 +287,7 @@ impl<'a> Barriers<'a> {
     }
 }
 
-/// The sides of a shape with the region on their left, numbered as drawn.
+/// The sides of a shape with the region on their left, with their original indices.
 fn inward(polygon: &Polygon) -> Vec<(usize, usize, DVec2, DVec2)> {
     let turned: Vec<bool> =
         polygon.rings().enumerate().map(|(i, ring)| (crate::signed_area(ring) > 0.0) != (i == 0)).collect();
@@ -297,9 +297,9 @@ fn inward(polygon: &Polygon) -> Vec<(usize, usize, DVec2, DVec2)> {
         .collect()
 }
 
-/// The shift along one way that leaves all patches, from a place at `at` along it and `level` across; `None`
-/// when the place is in none. `only` above 0 lets it go forward alone, below 0 back alone, 0 the shorter way;
-/// infinite where no shift that way helps.
+/// The shift along one axis that leaves all patches, from a place at `at` along the axis and `level` across it; `None`
+/// if the place is in no patch. `only` above 0 allows a shift forward only, below 0 backward only, 0 the shorter one;
+/// infinite if no such shift helps.
 fn way_out<'p>(patches: impl Iterator<Item = &'p Patch>, at: f64, level: f64, only: f64) -> Option<f64> {
     let mut stretches: Vec<(f64, f64)> = patches
         .filter(|p| p.lo < level && level < p.hi)

@@ -1,6 +1,6 @@
-//! Rows that slide but are carried: the best over all base lines. On fixed lines the best is exact (`carry`);
-//! between lines at which a left end comes whole pitches from a right end nothing changes. Ranges of base lines are
-//! halved, the one with the greatest bound first, until no bound is above what was found.
+//! Rows that slide but are carried: the best over all base lines. On fixed lines the optimum is exact (`carry`).
+//! Between lines at which a left end is whole pitches from a right end nothing changes. Ranges of base lines are
+//! halved, the one with the largest bound first, until no bound exceeds what was found.
 
 use super::carry::{Carried, Round};
 use super::grid::{Band, Row, bands, intersect, widest};
@@ -11,7 +11,7 @@ use crate::Rect;
 use glam::dvec2;
 use std::collections::BinaryHeap;
 
-/// How many steps of `carry` a first answer may take: about a tenth of a second.
+/// How many steps of `carry` the first result may take: about a tenth of a second.
 pub(super) const MOST_STEPS: usize = 30_000_000;
 
 pub(super) struct Hooked {
@@ -22,7 +22,7 @@ pub(super) struct Hooked {
     pub(super) finished: bool,
 }
 
-/// What a bound looks at: rows each by itself, positions upon positions, or runs upon runs.
+/// What a bound considers: each row on its own, positions on positions, or runs on runs.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Stage {
     Rows,
@@ -30,22 +30,22 @@ enum Stage {
     Runs,
 }
 
-/// A range of base lines of a band. Sorts by bound; of equals the one that is further on comes first.
+/// A range of base lines of a band. Sorted by bound; of equal ones, the more advanced comes first.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
 struct Part {
     bound: usize,
     /// Where the bound comes from.
     stage: Stage,
-    /// Whether what was found on a line of it is the most of that line.
+    /// Whether the layout found on a line of it is optimal for that line.
     exact: bool,
     depth: usize,
     band: std::cmp::Reverse<usize>,
-    /// Which range: the lines themselves are kept beside, since they do not sort.
+    /// Index of the range: the lines themselves are kept elsewhere, since they can't be sorted.
     range: usize,
 }
 
-/// Lays most tiles in rows that slide and are carried, in at most so many steps. `tell` hears of each better layout and
-/// each lower bound.
+/// Lays as many tiles as possible in rows that slide and are carried, in at most a number of steps. `tell` is called
+/// for each better layout and each lower bound.
 pub(super) fn hooked_sliding(
     room: &Room,
     tile: &Tile,
@@ -79,7 +79,7 @@ pub(super) fn hooked_sliding(
             range: i,
         })
         .collect();
-    // What cells keep open that cannot be halved any more, where remainders had to be merged.
+    // What is left open by cells that can't be halved any more, because remainders had to be merged.
     let mut left_open = 0;
     let mut told = (0, usize::MAX);
     while let Some(part) = open.pop() {
@@ -152,8 +152,8 @@ fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
     band.rows.iter().map(|&(k, slab)| Row::of(k, slab, v + k as f64 * pitch, 0.0)).collect()
 }
 
-/// The middle one of the lines between `lo` and `hi` at which a left end and a right end of any rows come whole
-/// pitches apart; `None` when there is none.
+/// The middle one of the lines between `lo` and `hi` at which a left end and a right end of any rows are whole pitches
+/// apart; `None` if there is none.
 fn halves(low: &[Row], high: &[Row], pitch: f64, lo: f64, hi: f64) -> Option<f64> {
     let ends = |of: fn(&(f64, f64)) -> f64| -> Vec<[f64; 2]> {
         let pairs = low.iter().zip(high).flat_map(|(p, q)| p.all().zip(q.all()));
@@ -183,8 +183,8 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// No layout in these rows has more: quickly, by positions. From a base further up there is less to hold, so most bases
-    /// are ruled out by what rows hold each by itself.
+    /// A quick upper bound on layouts in these rows, by positions. The higher the base, the less there is to hold, so
+    /// most bases are ruled out by the counts of the rows on their own.
     fn loose(&self, rows: &[Row], grounded: bool) -> usize {
         let pitch = self.tile.pitch().x;
         let alone: Vec<usize> =
@@ -203,14 +203,14 @@ impl Search<'_> {
         most
     }
 
-    /// No layout in these rows has more: by runs.
+    /// An upper bound on layouts in these rows, by runs.
     fn tight(&mut self, rows: &[Row], grounded: bool) -> usize {
         let carried = Carried::new(rows, self.tile.pitch().x, Round::Bound, grounded);
         self.steps += carried.steps;
         carried.count()
     }
 
-    /// Tries the lines at the foot of a range. Whether the answer is exact for that line.
+    /// Tries the lines at the lower end of a range. Returns whether the result is exact for that line.
     fn look(&mut self, band: &Band<'_>, grounded: bool, lo: f64, hi: f64) -> bool {
         self.best.cells += 1;
         let (tile, pitch) = (self.tile, self.tile.pitch());
@@ -220,7 +220,7 @@ impl Search<'_> {
         self.steps += carried.steps;
         if carried.count() > self.best.placed.len() {
             let tiles = carried.tiles();
-            // All shift together, so that none uses up the tolerance without need.
+            // All are shifted together, so that none uses the tolerance unnecessarily.
             let base = tiles.iter().map(|tile| tile.0).min();
             let free = |row: usize| {
                 let there = rows.iter().filter(move |r| r.k == row);
@@ -228,7 +228,7 @@ impl Search<'_> {
             };
             let slack = |&(row, u): &(usize, f64)| {
                 let left = free(row).map(|&(_, b)| b - u).find(|&left| left >= -THIN * 10.0);
-                // A module lies in a free stretch of its row.
+                // A module is in a free interval of its row.
                 debug_assert!(left.is_some());
                 left.unwrap_or(0.0)
             };

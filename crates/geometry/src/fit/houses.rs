@@ -1,4 +1,4 @@
-//! For tests only: faces as houses have them, with the setbacks and clearances of the demo rule book.
+//! For tests only: faces like those of real houses, with the setbacks and clearances of the demo rule book.
 
 use super::brute::Dice;
 use super::kernel::{Allowed, Constraint, FINE};
@@ -16,7 +16,7 @@ const RIDGE: f64 = 0.4572;
 const HIP: f64 = 0.2286;
 const VALLEY: f64 = 0.3048;
 
-/// The nth house face: gable, hip, ell, dormer; two to six penetrations.
+/// The nth house face: gable, hip, ell or dormer, with two to six penetrations.
 pub(super) fn house(nth: u64) -> House {
     let mut dice = Dice::new(nth + 77_000);
     let (mut w, h) = (dice.between(6.0, 13.0), dice.between(3.5, 6.5));
@@ -97,7 +97,7 @@ fn sides(corners: &[(f64, f64, f64)]) -> Vec<(DVec2, f64)> {
     corners.iter().map(|&(u, v, back)| (dvec2(u, v), back)).collect()
 }
 
-/// All that is within a distance of the hull of some points, drawn around.
+/// Everything within a distance of the hull of some points, as a circumscribed polygon.
 fn around(points: &[DVec2], distance: f64) -> Polygon {
     let turn = std::f64::consts::TAU / 64.0;
     let out = distance / (turn / 2.0).cos();

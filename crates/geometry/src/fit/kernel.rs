@@ -1,4 +1,4 @@
-//! What all fits speak of: the face, the tile, how rows lie, what comes out and what is refused.
+//! Types that all fits share: the face, the tile, the rules for rows, results and errors.
 
 use crate::{Polygon, Rect};
 use chalkcourse_words::{Said, later as words};
@@ -8,17 +8,18 @@ use serde::{Deserialize, Serialize};
 /// A good [`Allowed::tolerance`], in metres: far above rounding, far below anything that can be measured.
 pub const FINE: f64 = 1e-9;
 
-/// Where tiles may stand, in the face's frame.
+/// Where tiles may be, in the face's frame.
 #[derive(Clone, Debug, Default)]
 pub struct Allowed {
     /// The face, or what is left of it: the union of these shapes. They may touch and overlap.
     pub region: Vec<Polygon>,
-    /// Shapes that no tile may reach into; touching is allowed. They may overlap, and several may share a number.
+    /// Shapes that no tile may overlap; touching is allowed. They may overlap each other, and several may have the same
+    /// number.
     pub blocked: Vec<Constraint>,
-    /// What the lowest row carries below it.
+    /// What the lowest row has below it.
     pub foot: Option<Foot>,
-    /// How far (metres) a tile may reach over a border and still count as touching. Use [`FINE`]; more than a
-    /// millionth of a metre begins to be a rule of its own.
+    /// How far (metres) a tile may extend over a border and still count as touching. Use [`FINE`]; more than a
+    /// millionth of a metre would be a rule of its own.
     pub tolerance: f64,
 }
 
@@ -39,7 +40,7 @@ impl Allowed {
         self.with_blocked(&within, &|c| (c.id != number).then(|| c.clone()))
     }
 
-    /// The same with the shapes of a number elsewhere: `by` is the move, metres.
+    /// The same with the shapes of a number moved by `by`, metres.
     pub fn moved(&self, number: usize, by: DVec2) -> Self {
         let moved = |c: &Constraint| Constraint { shape: c.shape.map(|p| p + by), ..*c };
         self.with_blocked(&|_| true, &|c| Some(if c.id == number { moved(c) } else { c.clone() }))
@@ -62,28 +63,28 @@ impl Allowed {
     }
 }
 
-/// What each tile of the lowest row carries below it, such as a rail: a strip as wide as the tile. In a layout whose upper
+/// What each tile of the lowest row has below it, such as a rail: a strip as wide as the tile. In a layout whose upper
 /// tiles need not be carried, every tile counts as one of the lowest row.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Foot {
-    /// How far it reaches below the tile, metres.
+    /// How far it extends below the tile, metres.
     pub depth: f64,
-    /// The number of what keeps it within the region; `None` where it may reach beyond.
+    /// The number of the constraint that keeps it within the region; `None` if it may extend beyond.
     pub within: Option<usize>,
-    /// Shapes that it may not reach into; touching is allowed.
+    /// Shapes that it may not overlap; touching is allowed.
     pub blocked: Vec<Constraint>,
 }
 
-/// A blocked shape with the number that the caller knows it by.
+/// A blocked shape with the number by which the caller knows it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Constraint {
-    /// The caller's number for what it stands for: a setback, a clearance, a locked tile.
+    /// The caller's number for what it represents: a setback, a clearance, a locked tile.
     pub id: usize,
     /// The shape.
     pub shape: Polygon,
 }
 
-/// The rectangle to lay, as it lies.
+/// The rectangle to lay, in its orientation on the face.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Tile {
     /// Width along u and height along v, in metres.
@@ -93,42 +94,42 @@ pub struct Tile {
 }
 
 impl Tile {
-    /// From one tile to the next.
+    /// The distance from one tile to the next.
     pub fn pitch(&self) -> DVec2 {
         self.size + self.gap
     }
-    /// The same tile turned by a quarter; the joints stay with their directions.
+    /// The same tile rotated by a quarter turn; the joints keep their directions.
     pub fn turned(&self) -> Self {
         Self { size: DVec2::new(self.size.y, self.size.x), gap: self.gap }
     }
 }
 
-/// How the joints of a row stand to those of the row below.
+/// How the joints of a row relate to those of the row below.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Joints {
-    /// Every row slides by itself, and within a row too there may be room between tiles.
+    /// Every row slides on its own, and tiles in a row may be farther apart than the joint.
     Free,
-    /// One grid: the joints of all rows stand in line.
+    /// One grid: the joints of all rows are aligned.
     Aligned,
-    /// One grid with every other row half a pitch aside.
+    /// One grid with every other row offset by half a pitch.
     Lapped,
 }
 
-/// Where the lower edge of the lowest row may fall.
+/// Where the lower edge of the lowest row may be.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Base {
     /// Anywhere.
     #[default]
     Anywhere,
-    /// Only by the courses: at `first + n * exposure + x`, n = 0, 1, 2 … and x from `play.0` to `play.1`.
+    /// Only relative to the courses: at `first + n * exposure + x`, n = 0, 1, 2 … and x from `play.0` to `play.1`.
     Courses {
         /// v of the first course line, metres.
         first: f64,
-        /// From one course to the next, metres.
+        /// The distance between courses, metres.
         exposure: f64,
-        /// How far from a course line the base may fall: from, to, in metres.
+        /// How far from a course line the base may be: from, to, in metres.
         play: (f64, f64),
     },
 }
@@ -140,39 +141,39 @@ pub struct RowRules {
     pub joints: Joints,
     /// The base line.
     pub base: Base,
-    /// Whether every tile above the lowest row must be carried: tiles of the row below under the whole of its
-    /// lower edge, but for joints of one gap.
+    /// Whether every tile above the lowest row must be carried: tiles of the row below under its whole lower edge,
+    /// except for joints of one gap.
     pub hooked: bool,
 }
 
-/// One tile as placed.
+/// A placed tile.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Placed {
     /// The row, from 0 upwards.
     pub row: usize,
-    /// The place in the row, from 0: the column where columns stand in line, else just the order.
+    /// The place in the row, from 0: the column if columns are aligned, otherwise just the order.
     pub column: usize,
-    /// Where it lies.
+    /// Its rectangle.
     pub rect: Rect,
 }
 
-/// What a fit found and how much of that is proved.
+/// What a fit found, and how much of that is proved.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Fit {
     /// The tiles, by rows from below and from the left.
     pub placed: Vec<Placed>,
-    /// No layout in the space searched has more.
+    /// Upper bound on any layout in the space that was searched.
     pub bound: usize,
     /// What was searched.
     pub proof: Proof,
 }
 
 impl Fit {
-    /// How many tiles.
+    /// The number of tiles.
     pub fn count(&self) -> usize {
         self.placed.len()
     }
-    /// How many more the bound leaves open: 0 when proved.
+    /// How many more tiles the bound leaves open: 0 if proved.
     pub fn gap(&self) -> usize {
         self.bound.saturating_sub(self.placed.len())
     }
@@ -181,22 +182,22 @@ impl Fit {
 /// The space that a search covered.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Proof {
-    /// The tile as laid: the claim is for this orientation alone.
+    /// The tile as laid: the claim is only for this orientation.
     pub tile: Tile,
     /// The rules of the claim.
     pub rules: RowRules,
     /// Pieces of the space of positions.
     pub pieces: usize,
-    /// Cells of offsets between critical ones that were looked into.
+    /// Cells of offsets between critical ones that were searched.
     pub cells: usize,
-    /// Cells that a bound ruled out without looking into them.
+    /// Cells that a bound ruled out without a search.
     pub ruled_out: usize,
-    /// Whether the search ran to its end; else the bound is what was left open.
+    /// Whether the search finished; otherwise the bound includes what was left open.
     pub finished: bool,
 }
 
 impl Proof {
-    /// What is claimed.
+    /// The claim.
     pub fn claim(&self) -> Said {
         let joints = match self.rules.joints {
             Joints::Free => words::fill::EACH_ROW_SLID_BY_ITSELF,
@@ -244,34 +245,34 @@ pub enum FitError {
         /// Along v.
         gap_v: f64,
     },
-    /// The tolerance is no number that can serve.
+    /// The tolerance is not a usable number.
     #[error("{}", words::fill::a_tolerance_of_m_will(&_0))]
     Tolerance(f64),
-    /// What the lowest row carries reaches below it by no length.
+    /// The depth of the foot of the lowest row is not a length.
     #[error("{}", words::fill::the_lowest_row_carries_something(&_0))]
     Foot(f64),
-    /// A corner is no finite number, or beyond 100 km.
+    /// A corner is not a finite number, or beyond 100 km.
     #[error("{}", words::fill::corner_of_is_no_finite(&corner, &shape))]
     Corner {
-        /// Which shape.
+        /// The shape.
         shape: Said,
-        /// Which corner, over all rings.
+        /// The corner, counted over all rings.
         corner: usize,
     },
-    /// The courses go nowhere.
+    /// The courses are invalid.
     #[error("{}", words::fill::courses_of_m_with_a(&exposure, &from, &to))]
     Courses {
-        /// Course to course.
+        /// The distance between courses.
         exposure: f64,
-        /// Play from.
+        /// Start of the play.
         from: f64,
-        /// Play to.
+        /// End of the play.
         to: f64,
     },
-    /// More tiles could fit than this is made for.
+    /// More tiles could fit than this code is made for.
     #[error("{}", words::fill::this_face_could_hold_tiles(&_0))]
     TooMany(f64),
-    /// A number that a choice cannot use.
+    /// A number that can't be used for a choice.
     #[error("{0}")]
     Choice(Said),
 }
@@ -281,14 +282,13 @@ pub enum FitError {
 pub struct TilePlace {
     /// Its lower left corner.
     pub at: DVec2,
-    /// Whether it belongs to the lowest row, and carries the [`Foot`].
+    /// Whether it is in the lowest row, and has the [`Foot`].
     pub lowest: bool,
 }
 
-/// Whether a fit can work with a tile on a face.
+/// Checks that a tile and a face are valid input.
 ///
 /// # Errors
-/// A tile, a tolerance or a corner that can't be worked with.
 pub(super) fn check(allowed: &Allowed, tile: &Tile) -> Result<(), FitError> {
     let (size, gap) = (tile.size, tile.gap);
     let good = size.is_finite() && gap.is_finite() && size.min_element() > 0.0 && gap.min_element() >= 0.0;

@@ -1,13 +1,13 @@
 //! Exact fitting of equal rectangles on a face, in the face's own frame (u along the eave, v up the slope).
 //!
-//! The work is done in the space of allowed *positions*: a tile stands at the point `p` of its lower left corner,
-//! and the allowed points are what is left of the face when every border and every blocked shape has been
-//! swept by the tile. Those points are cut once into trapezoids; every question is then one about
-//! intervals whose ends are straight lines in v, and the offsets at which an answer can change are finite.
+//! The work is done in the space of allowed *positions*: a tile is represented by the point `p` of its lower left
+//! corner, and the allowed points are what is left of the face when every border and every blocked shape has been swept
+//! by the tile. The allowed region is cut into trapezoids once. Every question is then one about intervals whose ends
+//! are linear in v, and a result can change only at finitely many offsets.
 //!
-//! **Tolerance.** A tile may reach over a border by [`Allowed::tolerance`] at most, and every search is over
-//! open cells: a count is claimed as greatest among all layouts that need less than the tolerance. Cells
-//! narrower than 1e-12 m are below the arithmetic and are not looked at.
+//! **Tolerance.** A tile may extend over a border by at most [`Allowed::tolerance`], and every search is over open
+//! cells: a count is claimed as the maximum of all layouts that need less than the tolerance. Cells narrower than 1e-12
+//! m are below the arithmetic and are skipped.
 //!
 //! - [`fit_rows`]: rows that slide, one grid, half-lapped rows, base rail anywhere or on the courses, hooked rows
 //! - [`fit_blocks`]: at most so many whole rectangles of tiles
@@ -66,8 +66,8 @@ pub use stacks::{StackCosts, Stacks, StacksFound, Want, fit_stacks};
 
 use glam::DVec2;
 
-/// Lays each of `tiles` (say one upright and turned) and keeps the fit with most tiles, the first of equals.
-/// The bound of the result is that of all of them together. `None` when there is no tile.
+/// Lays each of `tiles` (such as one upright and one rotated) and keeps the fit with most tiles, the first of equal
+/// ones. The bound of the result is that of all of them together. `None` without tiles.
 pub fn fit_best(
     allowed: &Allowed,
     tiles: &[Tile],
@@ -86,10 +86,10 @@ pub fn fit_best(
     Ok(best.map(|fit| Fit { bound, ..fit }))
 }
 
-/// Whether a tile may stand at each of some places.
+/// Whether a tile fits at each of some places.
 ///
 /// # Errors
-/// A tile, a tolerance or a corner that can't be worked with.
+/// An invalid tile, tolerance or corner.
 pub fn stands(allowed: &Allowed, tile: &Tile, places: &[TilePlace]) -> Result<Vec<bool>, FitError> {
     let room = room::Room::new(allowed, tile)?;
     let free = |place: &TilePlace| {

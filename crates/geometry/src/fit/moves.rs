@@ -1,5 +1,5 @@
-//! The least move of a constraint that wins a tile while the rows stay on their lines. As it moves, the ends
-//! that it gives to the rows run along straight pieces; the count can change only where such an end comes
+//! The shortest move of a constraint that gains a tile while the rows stay on their lines. As the constraint moves, the
+//! interval ends that it causes in the rows move piecewise linearly; the count can change only where such an end is
 //! whole pitches from another.
 
 use super::blocked::Patch;
@@ -13,28 +13,28 @@ use chalkcourse_words::{Said, later as words};
 use glam::{DVec2, dvec2};
 use serde::Serialize;
 
-/// The least move of a constraint that wins.
+/// The shortest move of a constraint that gains tiles.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Move {
     /// All shapes of this number move together.
     pub id: usize,
     /// The move, along u or along v, metres.
     pub by: DVec2,
-    /// Tiles won.
+    /// Tiles gained.
     pub wins: usize,
     /// What was searched.
     pub searched: Said,
 }
 
-/// The lines that the rows of a fit lie on, over the whole face.
+/// The lines of the rows of a fit, over the whole face.
 pub(super) struct Lines {
     pub(super) tile: Tile,
     pub(super) tolerance: f64,
-    /// The first line is the base row's and must hold a tile.
+    /// Whether the first line is the base row's and must hold a tile.
     pub(super) grounded: bool,
-    /// Every tile above the base row must be carried, on how the joints stand.
+    /// The joints, if every tile above the base row must be carried.
     pub(super) hooked: Option<Joints>,
-    /// v of each row, with the u of one of its places when it is a row of a grid.
+    /// v of each row, with the u of one of its places for a row of a grid.
     pub(super) rows: Vec<(f64, Option<f64>)>,
 }
 
@@ -44,8 +44,8 @@ impl Lines {
         let pitch = tile.pitch();
         let bounds = Rect::around(allowed.region.iter().flat_map(|s| s.outer.iter().copied()))?;
         let origin = dvec2(first.rect.min.x, first.rect.min.y - first.row as f64 * pitch.y);
-        // On the courses the base row is given; else there may be room for rows below it. A line too many
-        // does no harm.
+        // On the courses the base row is given; otherwise there may be room for rows below it. A line too many does no
+        // harm.
         let grounded = rules.base != Base::Anywhere;
         let below = if grounded { 0.0 } else { ((origin.y - bounds.min.y) / pitch.y).ceil() };
         let above = ((bounds.max.y - origin.y) / pitch.y).ceil();
@@ -65,7 +65,7 @@ impl Lines {
     }
 }
 
-/// The least winning move along u and the least along v, where there is one.
+/// The shortest gaining move along u and the shortest along v, if there is one.
 pub(super) fn least_moves(
     id: usize,
     (rest, own): (&Room, &[Patch]),
@@ -89,7 +89,7 @@ pub(super) fn least_moves(
                 let (total, sure) = counted(rest, own, lines, axis * ((lo + hi) / 2.0));
                 exact &= sure;
                 let wins = total.checked_sub(count).filter(|&w| w > 0)?;
-                // As near as the cell lets it, clear of the tolerance.
+                // As short as the cell allows, clear of the tolerance.
                 let by = if lo >= 0.0 {
                     inside(lo, hi, lines.tolerance)
                 } else {
@@ -113,12 +113,12 @@ pub(super) fn least_moves(
         .collect()
 }
 
-/// All moves at which a count may change, sorted, with 0 and the farthest both ways.
+/// All moves at which a count may change, sorted, with 0 and the farthest ones in both directions.
 fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec2) -> Vec<f64> {
     let pitch = lines.tile.pitch().x;
     let mut cuts = vec![-farthest, 0.0, farthest];
     let mut shares = Vec::new();
-    // Rows that slide upon each other meet across rows; else each row is by itself.
+    // In rows that slide and carry each other, ends meet across rows; otherwise each row is independent.
     let together = if lines.hooked == Some(Joints::Free) { lines.rows.len().max(1) } else { 1 };
     for rows in lines.rows.chunks(together) {
         let ends = |&(v, column): &(f64, Option<f64>)| -> Vec<f64> {
@@ -127,7 +127,7 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
             column.map_or_else(ends, |u| vec![u])
         };
         let fixed: Vec<f64> = rows.iter().flat_map(ends).collect();
-        // The bends of the patches as the rows meet them.
+        // The bends of the patches where the rows meet them.
         let mut bends = vec![-farthest, farthest];
         if axis.y > 0.0 {
             let met =
@@ -163,7 +163,7 @@ fn critical(rest: &Room, own: &[Patch], lines: &Lines, farthest: f64, axis: DVec
     cuts
 }
 
-/// How many tiles the rows hold when the constraint is moved, and whether that is certainly the most.
+/// The number of tiles in the rows when the constraint is moved, and whether that is certainly the maximum.
 fn counted(rest: &Room, own: &[Patch], lines: &Lines, by: DVec2) -> (usize, bool) {
     let pitch = lines.tile.pitch().x;
     let rows: Vec<Row> =
@@ -258,8 +258,8 @@ mod tests {
     }
 
     #[test]
-    fn a_vent_that_sticks_into_the_third_column_is_told_to_the_millimetre() {
-        // Four 1 m columns exactly; the vent reaches 40 mm into the third from a 1 m wide strip on its right.
+    fn a_vent_that_sticks_into_the_third_column_is_reported_to_the_millimetre() {
+        // Exactly four 1 m columns; the vent extends 40 mm into the third from a 1 m wide strip on its right.
         let allowed = face(rectangle(0.0, 0.0, 4.0, 1.0), vec![rectangle(2.96, 0.0, 0.2, 0.2)]);
         for joints in [Joints::Free, Joints::Aligned] {
             let fit = lay(&allowed, &tile(1.0, 1.0, 0.0), &rules(joints));
@@ -278,7 +278,7 @@ mod tests {
 
     #[test]
     fn the_top_row_of_an_exact_height_counts_too() {
-        // Two rows of two with joints of 6 mm, to the millimetre; a vent 30 mm into the upper right place.
+        // Exactly two rows of two with joints of 6 mm; a vent 30 mm into the upper right place.
         let module = tile(1.0, 1.0, 0.006);
         let allowed = face(rectangle(0.0, 0.0, 2.006, 2.006), vec![rectangle(1.5, 1.976, 0.1, 0.1)]);
         for base in [Base::Anywhere, Base::Courses { first: 0.0, exposure: 0.2, play: (0.0, 0.0) }] {
@@ -306,7 +306,7 @@ mod tests {
         assert!(held.moves.is_empty() && held.prices.is_empty());
     }
 
-    /// The count on the fit's lines when shape 0 is moved, the slow way.
+    /// The count on the fit's lines when shape 0 is moved, computed the slow way.
     fn slow(
         allowed: &Allowed,
         lines: &[f64],
@@ -358,7 +358,7 @@ mod tests {
                 }
                 if let Some(found) = found {
                     moves += 1;
-                    // A hair further, where the slow way has no need of the tolerance.
+                    // Slightly farther, where the slow way doesn't need the tolerance.
                     let got = slow(&allowed, &lines, &module, column, found.by * (1.0 + 1e-9));
                     assert_eq!(got, fit.count() + found.wins, "seed {seed} {found:?}");
                 }
@@ -386,7 +386,7 @@ mod tests {
             let hooked = RowRules { hooked: true, ..rules(joints) };
             let fit = lay(&allowed, &module, &hooked);
             let Some(first) = fit.placed.first() else { continue };
-            // The same lines, given as courses a row apart that begin below the face.
+            // The same lines, given as courses one row apart that begin below the face.
             let base = Base::Courses {
                 first: first.rect.min.y - 9.0 * module.pitch().y,
                 exposure: module.pitch().y,
@@ -403,7 +403,7 @@ mod tests {
             for axis in [dvec2(1.0, 0.0), dvec2(0.0, 1.0)] {
                 let found = held.moves.iter().find(|m| m.by.dot(axis) != 0.0);
                 let reach = found.map_or(0.6, |m| m.by.length());
-                // A grid laid anew may shift its columns too; sliding rows have no columns to keep.
+                // A grid that is laid again may shift its columns too; sliding rows have no columns to keep.
                 for _ in 0..if joints == Joints::Free { 5 } else { 0 } {
                     let by = axis * dice.between(-1.0, 1.0) * (reach - 1e-7);
                     assert!(moved(by) <= fit.count(), "seed {seed} {by}");

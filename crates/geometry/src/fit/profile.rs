@@ -1,16 +1,15 @@
-//! The best choice of places of a grid, exactly and with corners, by a sweep that remembers the last row of
-//! choices.
+//! The best choice of places of a grid, exact and with corners, by a sweep that remembers the last row of choices.
 
 use super::cells::{Costs, Field};
 
-/// How much a sweep may do: states times places times counts. About a second.
+/// The limit on the work of a sweep: states times places times counts. About a second.
 const MOST_WORK: usize = 400_000_000;
 
 pub(super) enum Swept {
     /// The grid is too wide for a sweep.
     TooWide,
     Stopped,
-    /// Which cells to take. Without any when the number cannot be met.
+    /// Which cells to take. `None` if the number can't be reached.
     Best(Option<Vec<usize>>),
 }
 
@@ -21,7 +20,7 @@ pub(super) fn sweep(
     number: Option<usize>,
     stop: &dyn Fn() -> bool,
 ) -> Swept {
-    // The sweep runs along the longer way; one empty place ends every line, and one empty line ends the grid.
+    // The sweep runs along the longer dimension; an empty place ends every line, and an empty line ends the grid.
     let across = field.columns > field.rows;
     let (length, width) = if across { (field.columns, field.rows) } else { (field.rows, field.columns) };
     let counts = number.map_or(1, |n| n + 1);
@@ -37,7 +36,7 @@ pub(super) fn sweep(
     let mut now = vec![f64::NEG_INFINITY; size];
     now[0] = 0.0;
     let mut next = now.clone();
-    // For each place and state: whether the bit that fell out on the way here was set.
+    // For each place and state: whether the bit that was shifted out on the way here was set.
     let mut fell = vec![0u64; places * size.div_ceil(64)];
     let cell_at = |place: usize| {
         let (i, j) = (place / line, place % line);
@@ -70,7 +69,7 @@ pub(super) fn sweep(
         }
         std::mem::swap(&mut now, &mut next);
     }
-    // All is empty at the end: the last line and the ends of lines hold nothing.
+    // Everything is empty at the end: the last line and the ends of lines hold nothing.
     let mut count = counts - 1;
     if now[count] == f64::NEG_INFINITY {
         return Swept::Best(None);
@@ -92,8 +91,7 @@ pub(super) fn sweep(
     Swept::Best(Some(chosen))
 }
 
-/// Costs as the sweep meets them: between a place and the one before it in its line, and the one in the line
-/// before.
+/// Costs in the order of the sweep: between a place and the previous one in its line, and the one in the previous line.
 struct Turned {
     before: f64,
     after: f64,
@@ -112,7 +110,8 @@ impl Turned {
         let (outer, inner) = (c.outer_corner, c.inner_corner);
         Self { before: c.head, after: c.foot, line_before: c.side, line_after: c.side, outer, inner }
     }
-    /// The sides and the corner between a place, the one before it, the one in the line before, and that one's.
+    /// The cost of the sides and the corner between a place, the previous one, the one in the previous line, and the
+    /// one before that.
     fn of(&self, before: bool, line: bool, corner: bool, here: bool) -> f64 {
         let mut cost = match (before, here) {
             (true, false) => self.before,

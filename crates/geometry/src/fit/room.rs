@@ -4,28 +4,28 @@ use super::blocked::{Patch, foot_patches, patches};
 use super::kernel::{Allowed, FitError, Foot, Tile, check};
 use crate::Rect;
 
-/// Narrower than this (metres) is below the arithmetic.
+/// Anything narrower (metres) is below the arithmetic.
 pub(super) const THIN: f64 = 1e-12;
 
-/// A free stretch of positions along u: from `a` to `b`, at the foot (0) and at the head (1) of its slab.
+/// A free interval of positions along u, from `a` to `b`, at the lower (0) and upper (1) edge of its slab.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Gap {
     pub(super) a: [f64; 2],
     pub(super) b: [f64; 2],
 }
 
-/// A band of v in which no free stretch begins, ends or bends.
+/// A band of v in which no free interval begins, ends or bends.
 #[derive(Clone, Debug)]
 pub(super) struct Slab {
     pub(super) lo: f64,
     pub(super) hi: f64,
     pub(super) gaps: Vec<Gap>,
-    /// Those of the lowest row, where what it carries below it leaves less.
+    /// Those of the lowest row, if its foot leaves less.
     pub(super) foot: Option<Vec<Gap>>,
 }
 
 impl Slab {
-    /// The free stretches at `v`, left to right.
+    /// The free intervals at `v`, left to right.
     pub(super) fn at(&self, v: f64) -> impl Iterator<Item = (f64, f64)> {
         self.stretches(&self.gaps, v)
     }
@@ -40,7 +40,7 @@ impl Slab {
         gaps.iter().map(move |g| (mix(g.a, s), mix(g.b, s)))
     }
 
-    /// What of it lies between two heights within it.
+    /// The part of it between two heights within it.
     pub(super) fn part(&self, lo: f64, hi: f64) -> Self {
         let share = |v: f64| (v - self.lo) / (self.hi - self.lo);
         let cut = |ends: [f64; 2]| [mix(ends, share(lo)), mix(ends, share(hi))];
@@ -53,27 +53,27 @@ fn mix(ends: [f64; 2], s: f64) -> f64 {
     ends[0] + (ends[1] - ends[0]) * s
 }
 
-/// All positions at which a tile may stand.
+/// All positions at which a tile may be.
 #[derive(Clone, Debug)]
 pub(super) struct Room {
-    /// By rising v, without overlap; bands without room are left out.
+    /// By increasing v, without overlap; bands without room are left out.
     pub(super) slabs: Vec<Slab>,
     pub(super) tolerance: f64,
 }
 
 impl Room {
-    /// For layouts in which the lowest row alone carries the foot.
+    /// For layouts in which only the lowest row has the foot.
     pub(super) fn new(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
         let room = Self::of(allowed, tile, None)?;
         Ok(if allowed.foot.is_some() { room.with_lowest(&Self::footed(allowed, tile)?) } else { room })
     }
 
-    /// For layouts in which every tile carries it.
+    /// For layouts in which every tile has it.
     pub(super) fn footed(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
         Self::of(allowed, tile, allowed.foot.as_ref())
     }
 
-    /// For a tile that carries a foot, or none.
+    /// For a tile with a foot, or without.
     pub(super) fn of(allowed: &Allowed, tile: &Tile, foot: Option<&Foot>) -> Result<Self, FitError> {
         check(allowed, tile)?;
         let corners = allowed.region.iter().flat_map(|shape| shape.outer.iter().copied());
@@ -91,13 +91,13 @@ impl Room {
         Ok(Self { slabs: slabs(&patches, from.to_array(), to), tolerance })
     }
 
-    /// With the room of the lowest row, where that is another.
+    /// The same with the room of the lowest row, where that differs.
     pub(super) fn with_lowest(&self, lowest: &Self) -> Self {
         let slabs = self.slabs.iter().flat_map(|slab| with_foot(slab, &lowest.slabs)).collect();
         Self { slabs, tolerance: self.tolerance }
     }
 
-    /// What some more patches leave of it. It must not know of the lowest row yet.
+    /// What is left of it after some more patches. It must not have room of the lowest row yet.
     pub(super) fn less(&self, patches: &[Patch]) -> Self {
         let mut slabs = Vec::with_capacity(self.slabs.len());
         let mut sweep = Sweep::default();
@@ -129,12 +129,12 @@ impl Room {
         Self { slabs, tolerance: self.tolerance }
     }
 
-    /// What some rectangles of positions leave of it.
+    /// What is left of it without some rectangles of positions.
     pub(super) fn without(&self, rectangles: &[Rect]) -> Self {
         self.less(&rectangles.iter().copied().map(Patch::rectangle).collect::<Vec<_>>())
     }
 
-    /// What of it lies in some ranges of v.
+    /// The part of it in some ranges of v.
     pub(super) fn within(&self, ranges: &[(f64, f64)]) -> Self {
         let mut slabs = Vec::new();
         for slab in &self.slabs {
@@ -148,7 +148,7 @@ impl Room {
         Self { slabs, tolerance: self.tolerance }
     }
 
-    /// The band of v that `v` lies in.
+    /// The band that contains `v`.
     pub(super) fn slab(&self, v: f64) -> Option<&Slab> {
         self.slabs.get(self.slabs.partition_point(|s| s.hi <= v)).filter(|s| s.lo <= v)
     }
@@ -166,7 +166,7 @@ impl Room {
 /// Beyond any position, metres.
 const BEYOND: f64 = 1e9;
 
-/// A patch within one band: its sides at the foot and the head.
+/// A patch within one band: its sides at the lower and upper edge.
 #[derive(Clone, Copy)]
 struct Strip {
     left: [f64; 2],
@@ -215,7 +215,7 @@ pub(super) fn slabs(patches: &[Patch], from: [f64; 2], to: [f64; 2]) -> Vec<Slab
     slabs
 }
 
-/// The strips of one band, and where their sides cross: kept from band to band for their memory.
+/// The strips of one band, and where their sides cross: reused from band to band to save allocations.
 #[derive(Default)]
 struct Sweep {
     strips: Vec<Strip>,
@@ -223,7 +223,7 @@ struct Sweep {
 }
 
 impl Sweep {
-    /// Adds what lies between free stretches as strips.
+    /// Adds what is between free intervals as strips.
     fn between(&mut self, gaps: &[Gap]) {
         let mut from = [-BEYOND; 2];
         for gap in gaps {
@@ -245,7 +245,7 @@ impl Sweep {
     }
 }
 
-/// Where (0 foot to 1 head) sides of strips cross, with 0 and 1, sorted.
+/// Where (0 at the lower edge, 1 at the upper) sides of strips cross; with 0 and 1, sorted.
 fn crossings(strips: &[Strip], cuts: &mut Vec<f64>) {
     cuts.clear();
     cuts.extend([0.0, 1.0]);
@@ -291,7 +291,7 @@ fn gaps(strips: &mut [Strip], part: [f64; 2], limits: [f64; 2]) -> Vec<Gap> {
     gaps
 }
 
-/// Adds a band, or lets the last one grow when every side of it runs straight on.
+/// Adds a band, or extends the last one if all its sides continue straight.
 fn push(slabs: &mut Vec<Slab>, lo: f64, hi: f64, gaps: Vec<Gap>) {
     if gaps.is_empty() {
         return;
@@ -312,7 +312,7 @@ fn push(slabs: &mut Vec<Slab>, lo: f64, hi: f64, gaps: Vec<Gap>) {
     slabs.push(Slab { lo, hi, gaps, foot: None });
 }
 
-/// A band cut where the room of the lowest row changes, with that room.
+/// Cuts a band where the room of the lowest row changes, and adds that room.
 fn with_foot(slab: &Slab, foot: &[Slab]) -> Vec<Slab> {
     let foot = foot.get(foot.partition_point(|f| f.hi <= slab.lo)..).unwrap_or_default();
     let near = || foot.iter().take_while(|f| f.lo < slab.hi);
@@ -332,7 +332,7 @@ fn with_foot(slab: &Slab, foot: &[Slab]) -> Vec<Slab> {
                 (0..2).all(|e| (p.a[e] - q.a[e]).abs() <= THIN && (p.b[e] - q.b[e]).abs() <= THIN)
             });
         match cut.last_mut() {
-            // Two bands of one that need not have been cut.
+            // Two bands that need not have been cut.
             Some(last) if same && last.foot.is_none() => *last = slab.part(last.lo, hi),
             _ => cut.push(Slab { foot: (!same).then_some(lowest), ..own }),
         }

@@ -1,16 +1,17 @@
-//! The level lines of rows: where the lowest may lie, how many tiles a row holds at each height, and how one is packed.
+//! The horizontal lines of rows: where the lowest may be, how many tiles a row holds at each height, and how one is
+//! packed.
 
 use super::kernel::{Base, FitError, Placed, Tile};
 use super::room::{Room, Slab, THIN};
 use crate::Rect;
 use glam::dvec2;
 
-/// Where the lower edge of row 0 may lie; rows follow upwards, one pitch apart.
+/// Where the lower edge of row 0 may be; other rows follow upwards, one pitch apart.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Domain {
     pub(super) lo: f64,
     pub(super) hi: f64,
-    /// Row 0 must hold a tile: it is the base row, and its line is what the rules are about.
+    /// Row 0 must hold a tile: it is the base row, and the rules are about its line.
     pub(super) grounded: bool,
 }
 
@@ -38,7 +39,7 @@ pub(super) fn domains(room: &Room, tile: &Tile, base: Base) -> Result<Vec<Domain
         let line = first + n * exposure;
         let (a, b) = ((line + play.0 - t).max(lo), (line + play.1 + t).min(hi));
         match domains.last_mut() {
-            // A play longer than a course: the ranges run together.
+            // If the play is longer than a course, the ranges merge.
             Some(last) if a <= last.hi => last.hi = last.hi.max(b),
             _ if b > a => domains.push(Domain { lo: a, hi: b, grounded: true }),
             _ => {}
@@ -56,7 +57,7 @@ pub(super) struct Step {
     pub(super) count: usize,
 }
 
-/// How many tiles a row holds, as a function of its v; bands without any are left out.
+/// The number of tiles in a row as a function of its v; bands without any are left out.
 pub(super) fn steps(room: &Room, pitch: f64) -> Vec<Step> {
     let mut steps: Vec<Step> = Vec::new();
     let mut cuts = Vec::new();
@@ -77,10 +78,10 @@ pub(super) fn steps(room: &Room, pitch: f64) -> Vec<Step> {
     steps
 }
 
-/// The shares of a slab's height at which the count of a row in it may change, with 0 and 1.
+/// The fractions of a slab's height at which the count of a row in it may change, with 0 and 1.
 ///
-/// A row packed from the left is made of chains that start at the left end of some stretch. A count changes
-/// only where such a chain just reaches the right end of a stretch, or the left end of a later one.
+/// A row packed from the left consists of chains that start at the left end of some interval. A count changes only
+/// where such a chain just reaches the right end of an interval, or the left end of a later one.
 fn row_events(slab: &Slab, pitch: f64, cuts: &mut Vec<f64>) {
     cuts.clear();
     cuts.extend([0.0, 1.0]);
@@ -88,7 +89,7 @@ fn row_events(slab: &Slab, pitch: f64, cuts: &mut Vec<f64>) {
         let mut before = start;
         for (k, end) in slab.gaps.iter().enumerate().skip(i) {
             if k > i {
-                // Where the next stretch is always a pitch away, no chain runs on.
+                // If the next interval is always a pitch away, no chain continues into it.
                 if (0..2).all(|e| end.a[e] - before.b[e] >= pitch) {
                     break;
                 }
@@ -103,7 +104,7 @@ fn row_events(slab: &Slab, pitch: f64, cuts: &mut Vec<f64>) {
     }
 }
 
-/// Adds the shares (0 to 1) at which `to` is a whole number of pitches from `from`.
+/// Adds the fractions (0 to 1) at which `to` is a whole number of pitches from `from`.
 pub(super) fn whole_pitches(from: [f64; 2], to: [f64; 2], pitch: f64, cuts: &mut Vec<f64>) {
     let (low, high) = ((to[0] - from[0]) / pitch, (to[1] - from[1]) / pitch);
     if (high - low).abs() * pitch <= THIN {
@@ -116,8 +117,7 @@ pub(super) fn whole_pitches(from: [f64; 2], to: [f64; 2], pitch: f64, cuts: &mut
     }
 }
 
-/// Packs a row from the left, which no other row can beat, and tells each tile's position with the room to
-/// its right.
+/// Packs a row from the left, which is optimal, and reports each tile's position with the room to its right.
 pub(super) fn greedy(
     gaps: impl Iterator<Item = (f64, f64)>,
     pitch: f64,
@@ -139,19 +139,19 @@ pub(super) fn greedy(
     count
 }
 
-/// A place in an open cell: its foot where the tolerance begins, so that a tile does not use up the tolerance
-/// without need; the middle of a cell that is too narrow for that.
+/// A point in an open cell: its lower end plus the tolerance, so that a tile does not use the tolerance unnecessarily;
+/// the midpoint of a cell too narrow for that.
 pub(super) fn inside(lo: f64, hi: f64, tolerance: f64) -> f64 {
     (lo + tolerance).min((lo + hi) / 2.0)
 }
 
-/// The lines of all rows when row 0 lies at `v`.
+/// The lines of all rows if row 0 is at `v`.
 pub(super) fn lines(room: &Room, pitch: f64, v: f64) -> impl Iterator<Item = (usize, f64)> {
     let top = room.span().map_or(v, |s| s.1);
     (0..).map(move |k| (k, v + k as f64 * pitch)).take_while(move |&(_, line)| line <= top)
 }
 
-/// Packs one row and keeps clear of the tolerance where there is room for that.
+/// Packs one row, and stays clear of the tolerance if there is room for that.
 pub(super) fn lay_row(
     gaps: impl Iterator<Item = (f64, f64)>,
     tile: &Tile,
@@ -172,7 +172,7 @@ pub(super) fn lay_row(
     count
 }
 
-/// Counts rows from the lowest that holds a tile.
+/// Renumbers rows from the lowest that holds a tile.
 pub(super) fn renumber(placed: &mut [Placed]) {
     let lowest = placed.iter().map(|p| p.row).min().unwrap_or(0);
     for p in placed {

@@ -1,4 +1,4 @@
-//! Rows that slide: each row's count is its own, so the count of all is a sum of step functions of v.
+//! Rows that slide: the count of each row is independent, so the total is a sum of step functions of v.
 
 use super::kernel::{Allowed, Fit, FitError, Joints, Placed, Proof, RowRules, Tile};
 use super::room::{Room, THIN};
@@ -6,13 +6,13 @@ use super::row_lines::{Domain, domains, inside, lay_row, lines, renumber, steps}
 use super::space::Space;
 use super::{grid, hooked};
 
-/// Lays as many tiles as can be in level rows of one pitch, by `rules`.
+/// Lays as many tiles as possible in horizontal rows at one pitch, by `rules`.
 ///
-/// The result is the optimum of the space that its proof names. Hooked rows with free joints give up on large
-/// faces after some tenths of a second of search: the bound then stays above the count, see [`Fit::gap`].
-/// `stop` is asked often; once it says yes, the best so far comes back with the bound that is left.
+/// The result is the optimum of the space that its proof names. Hooked rows with free joints give up on large faces
+/// after some tenths of a second: the bound then stays above the count, see [`Fit::gap`]. `stop` is called often; once
+/// it returns true, the result is the best so far with the remaining bound.
 ///
-/// Errors: a tile, a tolerance, courses or a corner that cannot be worked with.
+/// Errors: an invalid tile, tolerance or corner; invalid courses.
 pub fn fit_rows(
     allowed: &Allowed,
     tile: &Tile,
@@ -22,9 +22,9 @@ pub fn fit_rows(
     fit_rows_in(&Space::of(allowed, tile)?, tile, rules, stop)
 }
 
-/// As [`fit_rows`], on a space that is there already.
+/// Like [`fit_rows`], on a space that exists already.
 ///
-/// Errors: courses that cannot be worked with.
+/// Errors: invalid courses.
 pub fn fit_rows_in(
     space: &Space,
     tile: &Tile,
@@ -34,8 +34,8 @@ pub fn fit_rows_in(
     lay(space, tile, rules, Effort { most: hooked::MOST_STEPS, stop, tell: &mut |_| {} })
 }
 
-/// As [`fit_rows`], but goes on until all is proved or `stop` says yes, and tells each better layout and each lower
-/// bound on the way.
+/// Like [`fit_rows`], but goes on until everything is proved or `stop` returns true, and reports each better layout and
+/// each lower bound on the way.
 ///
 /// Errors: those of [`fit_rows`].
 pub fn fit_rows_improving(
@@ -48,7 +48,7 @@ pub fn fit_rows_improving(
     lay(&Space::of(allowed, tile)?, tile, rules, Effort { most: usize::MAX, stop, tell })
 }
 
-/// How long a search may go on, and who is told of what it finds.
+/// How long a search may take, and where it reports what it finds.
 struct Effort<'a> {
     most: usize,
     stop: &'a dyn Fn() -> bool,
@@ -98,14 +98,14 @@ pub(super) struct Sliding {
     finished: bool,
 }
 
-/// The v of row 0 at which the rows together hold most.
+/// The v of row 0 at which the rows hold the most tiles in total.
 pub(super) fn slide(room: &Room, pitch: [f64; 2], domains: &[Domain], stop: &dyn Fn() -> bool) -> Sliding {
     let steps = steps(room, pitch[0]);
     let mut best = Sliding { at: None, bound: 0, cells: 0, finished: true };
     let mut changes: Vec<(f64, i64, i64)> = Vec::new();
     for domain in domains {
         if stop() {
-            // What is not looked at can hold no more than each row at its best.
+            // What was not searched can hold no more than each row at its best.
             let most = steps.iter().map(|s| s.count).max().unwrap_or(0);
             let rows = room.span().map_or(0.0, |(lo, hi)| ((hi - lo) / pitch[1]).floor() + 1.0);
             return Sliding { bound: most * rows as usize, finished: false, ..best };

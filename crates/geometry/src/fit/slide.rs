@@ -1,8 +1,8 @@
-//! The least slide of a group of rectangles after which none reaches into anything.
+//! The shortest move of a group of rectangles after which none overlaps anything.
 //!
-//! Every rectangle forbids the slides that bring it into a border or a blocked shape: its own forbidden positions, less
-//! where it lies now. What is left of all slides is cut into trapezoids, and the point of those that is nearest to
-//! staying is the answer: exact, for slides in any direction.
+//! Every rectangle forbids the moves that would bring it onto a border or a blocked shape: its forbidden positions
+//! minus its current position. The remaining moves are cut into trapezoids, and the point in those closest to zero is
+//! the result: exact, for moves in any direction.
 
 use super::blocked::{foot_patches, patches};
 use super::kernel::{Allowed, FitError, Tile, check};
@@ -10,20 +10,20 @@ use super::room::slabs;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
-/// A part of what slides.
+/// A part of what is moved.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Part {
-    /// Where it lies.
+    /// Its rectangle.
     pub rect: Rect,
-    /// Whether it belongs to the lowest row, and carries the [`Foot`](super::Foot).
+    /// Whether it is in the lowest row, and has the [`Foot`](super::Foot).
     pub lowest: bool,
 }
 
-/// The least slide after which each of `parts` stands; zero when all stand already; `None` when no slide helps, or when
-/// `stop` said yes before the end.
+/// The shortest move after which each of `parts` fits; zero if all fit already; `None` if no move helps, or if `stop`
+/// returned true before the end.
 ///
 /// # Errors
-/// A part, a tolerance or a corner that can't be worked with.
+/// An invalid part, tolerance or corner.
 pub fn least_slide(
     allowed: &Allowed,
     parts: &[Part],
@@ -71,14 +71,14 @@ pub fn least_slide(
     Ok(best)
 }
 
-/// What rounding may do to twice the area over a side without width, in square metres.
+/// The effect of rounding on twice the area over a side of zero length, in square metres.
 const ROUNDING: f64 = 1e-10;
 
-/// The point of a convex polygon, corners in turn, that is nearest to the origin.
+/// The point of a convex polygon, corners in order, that is nearest to the origin.
 fn nearest(corners: &[DVec2; 4]) -> DVec2 {
     let sides = || (0..4).map(|i| (corners[i], corners[(i + 1) % 4]));
-    // Where two patches cross, the head or foot of a gap has no width, and rounding may turn that side around: its
-    // sign says nothing, so it may not keep the origin out.
+    // Where two patches cross, the upper or lower edge of a gap has no width, and rounding may reverse that side: its
+    // sign means nothing, so it must not exclude the origin.
     if sides().all(|(a, b)| (b - a).perp_dot(-a) >= -ROUNDING) {
         return DVec2::ZERO;
     }
@@ -113,7 +113,8 @@ mod tests {
         let part = Rect::at(dvec2(2.0, 1.5), dvec2(2.25, 1.2));
         let by = slide(&allowed, &[part]).unwrap();
         assert!(by.distance(dvec2(-0.25, 0.0)) < 1e-8, "{by}");
-        // A corner 0.3 and 0.4 into a quarter turn of a large polygon around (5, 3) of radius 1: straight out along it.
+        // A corner 0.3 and 0.4 into a quarter of a large polygon around (5, 3) of radius 1: straight out along that
+        // line.
         let turn = std::f64::consts::TAU / 720.0;
         let round = (0..720).map(|i| dvec2(5.0, 3.0) + DVec2::from_angle(turn * f64::from(i))).collect();
         allowed.blocked = vec![Constraint { id: 0, shape: Polygon::new(round) }];

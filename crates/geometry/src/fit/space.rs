@@ -1,5 +1,5 @@
-//! Where a tile may stand on a face, worked out once: what a search lays is taken out of it, instead of working it out anew for
-//! each trial.
+//! Where a tile may be on a face, computed once: what a search lays is subtracted from it, instead of computing it
+//! again for each trial.
 
 use super::blocked::{Patch, swept};
 use super::kernel::{Allowed, FitError, Placed, Tile};
@@ -8,31 +8,31 @@ use crate::pieces::convex_pieces;
 use crate::{Convex, Polygon, Rect};
 use glam::DVec2;
 
-/// Round corners are drawn around by so much, metres: finer corners find nothing more and take longer.
+/// Tolerance for circumscribing round corners, metres: finer corners find nothing more and take longer.
 const SLACK: f64 = 2e-3;
 
 /// All positions of a tile on a face.
 #[derive(Clone, Debug)]
 pub struct Space {
     size: DVec2,
-    /// Of tiles that the row below carries.
+    /// For tiles carried by the row below.
     upper: Room,
-    /// Of those of the lowest row, where they carry something below them.
+    /// For tiles of the lowest row, if they have something below them.
     lowest: Option<Room>,
 }
 
 impl Space {
-    /// The space that a face leaves; the joints of the tile do not matter to it.
+    /// The positions that a face allows; the joints of the tile do not matter.
     ///
     /// # Errors
-    /// A tile, a tolerance or a corner that can't be worked with.
+    /// An invalid tile, tolerance or corner.
     pub fn of(allowed: &Allowed, tile: &Tile) -> Result<Self, FitError> {
         let upper = Room::of(allowed, tile, None)?;
         let lowest = allowed.foot.as_ref().map(|_| Room::footed(allowed, tile)).transpose()?;
         Ok(Self { size: tile.size, upper, lowest })
     }
 
-    /// What is left when tiles may not reach into some shapes either.
+    /// What is left if tiles may not overlap some more shapes.
     pub fn less(&self, shapes: &[Polygon]) -> Self {
         let t = self.upper.tolerance;
         let pieces = shapes.iter().flat_map(|shape| convex_pieces(shape, t));
@@ -41,23 +41,23 @@ impl Space {
         Self { size: self.size, upper: self.upper.less(&patches), lowest }
     }
 
-    /// What is left beside some blocks, from which others stay so far apart (metres).
+    /// What is left beside some blocks, with others at least `apart` (metres) from them.
     pub fn beside(&self, blocks: &[Vec<Placed>], apart: f64) -> Self {
         self.less(&blocks.iter().flat_map(|block| around(block, apart)).collect::<Vec<_>>())
     }
 
-    /// The room for layouts in which the lowest row alone carries what is below it.
+    /// The room for layouts in which only the lowest row has something below it.
     pub(super) fn room(&self) -> Room {
         self.lowest.as_ref().map_or_else(|| self.upper.clone(), |lowest| self.upper.with_lowest(lowest))
     }
 
-    /// The room for layouts in which every tile does.
+    /// The room for layouts in which every tile has.
     pub(super) fn footed(&self) -> &Room {
         self.lowest.as_ref().unwrap_or(&self.upper)
     }
 }
 
-/// Shapes around the tiles of a block; neighbours of a row count as one, so that there are fewer to look at.
+/// Shapes around the tiles of a block; neighbours in a row are merged, so that there are fewer to process.
 fn around(block: &[Placed], apart: f64) -> impl Iterator<Item = Polygon> {
     let mut runs: Vec<Rect> = Vec::new();
     for placed in block {
@@ -79,7 +79,7 @@ mod tests {
     use super::*;
     use glam::dvec2;
 
-    /// Whether a tile may stand there, by the room.
+    /// Whether a tile may be there, according to the room.
     fn holds(room: &Room, place: &TilePlace) -> bool {
         let holds = |(a, b): (f64, f64)| a <= place.at.x && place.at.x <= b;
         room.slab(place.at.y).is_some_and(|slab| {
@@ -87,7 +87,8 @@ mod tests {
         })
     }
 
-    /// Taking shapes out of a space is the same as working the face out anew with them: against the slow way, place by place.
+    /// Subtracting shapes from a space is the same as computing the face again with them: against the slow way, place
+    /// by place.
     #[test]
     fn less_is_what_a_face_with_more_in_the_way_leaves() {
         let tile = Tile { size: dvec2(1.722, 1.134), gap: dvec2(0.006, 0.006) };
@@ -111,7 +112,7 @@ mod tests {
                     lowest: n % 2 == 0,
                 })
                 .collect();
-            // And a hair to either side of where the free stretches begin and end.
+            // And slightly to either side of where the free intervals begin and end.
             for slab in &left.slabs {
                 let v = slab.lo + (slab.hi - slab.lo) * 0.37;
                 let ends = slab

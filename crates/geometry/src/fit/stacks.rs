@@ -1,10 +1,10 @@
-//! One grid in which every tile stands on another or on one base line, chosen by cost: stacks side by side.
+//! One grid in which every tile is on another tile or on one base line, chosen by cost: stacks next to each other.
 //!
-//! With every upper tile carried straight from below, a choice of places is one height a column. What a layout
-//! costs is then a sum over neighbouring columns (their sides, the corners where they step, their foot and head), so that
-//! the best heights for given places come from one pass over the columns, exactly and with corners. Over offsets the places
-//! that stand change only where ends meet; places that were met before are not looked at again, and what no
-//! layout of so many tiles could better is ruled out.
+//! If every upper tile is carried straight from below, a choice of places is one height per column. The cost of a
+//! layout is then a sum over neighbouring columns (their sides, the corners where they step, their lower and upper
+//! ends), so the best heights for given places follow from one pass over the columns, exactly and with corners. As
+//! offsets vary, the set of places changes only where ends meet. Sets of places that were seen before are skipped, and
+//! so are those where no layout with that many tiles could be better.
 
 mod sweep;
 
@@ -17,7 +17,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::HashSet;
 use sweep::Sweep;
 
-/// What the outline of stacks costs; none below 0.
+/// The costs of the outline of stacks; none is negative.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct StackCosts {
     /// A tile's lower side on the base line.
@@ -35,7 +35,7 @@ pub struct StackCosts {
 }
 
 impl StackCosts {
-    /// The length around tiles: their compactness.
+    /// The perimeter of tiles, for compactness.
     pub fn length_around(tile: &Tile) -> Self {
         Self { foot: tile.size.x, head: tile.size.x, side: tile.size.y, ..Self::default() }
     }
@@ -56,7 +56,7 @@ impl StackCosts {
         Ok(())
     }
 
-    /// What stepping from one height to the next costs.
+    /// The cost of stepping from one height to the next.
     fn step(&self, from: usize, to: usize) -> f64 {
         let sides = self.side * from.abs_diff(to) as f64;
         match (from, to) {
@@ -66,7 +66,7 @@ impl StackCosts {
         }
     }
 
-    /// The least that `tiles` cost in any layout of at most so many columns and rows; infinite where they don't go in.
+    /// The minimum cost of `tiles` in any layout of at most this many columns and rows; infinite if they don't fit.
     fn least(&self, tiles: usize, columns: usize, rows: usize) -> f64 {
         if tiles == 0 {
             return 0.0;
@@ -79,56 +79,57 @@ impl StackCosts {
     }
 }
 
-/// What is asked for.
+/// What to search for.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Want {
-    /// The greatest worth, when a tile is worth so much.
+    /// The greatest worth, if a tile is worth this much.
     Worth(f64),
-    /// The least cost of each number of tiles from one to another.
+    /// The minimum cost for each number of tiles from one to another.
     Numbers(usize, usize),
 }
 
-/// Stacks found and what is proved.
+/// The stacks that were found, and what is proved.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Stacks {
     /// The tiles, by rows from below and from the left.
     pub placed: Vec<Placed>,
-    /// What their outline costs.
+    /// The cost of their outline.
     pub cost: f64,
-    /// No layout in the space searched costs less: for a number of tiles, of just so many; for the greatest
-    /// worth, the worth of any less this one's value.
+    /// Lower bound in the space that was searched. For a number of tiles: on the cost of any layout with exactly that
+    /// many. For the greatest worth: this layout's value minus the worth of any.
     pub least: f64,
 }
 
 impl Stacks {
-    /// Whether nothing better exists in the space searched (but for rounding).
+    /// Whether nothing better exists in the space that was searched (except for rounding).
     pub fn proved(&self) -> bool {
         self.cost - self.least <= 1e-7 * (1.0 + self.cost.abs())
     }
 }
 
-/// All that a search for stacks found.
+/// Everything that a search for stacks found.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct StacksFound {
-    /// By number of tiles, rising; for the greatest worth one entry, which may be without tiles.
+    /// By number of tiles, increasing; for the greatest worth a single entry, which may be without tiles.
     pub found: Vec<Stacks>,
-    /// No layout in the space searched has more tiles. Where fewer were asked for than this says, some may go in that were
-    /// not looked for; where more were asked for and the search ran to its end, just so many go in.
+    /// Upper bound on the tiles of any layout in the space that was searched. If the numbers searched for were lower
+    /// than this, more may fit than was searched for. If they were higher and the search finished, exactly this many
+    /// fit.
     pub most: usize,
-    /// Different sets of places that were looked into.
+    /// Different sets of places that were evaluated.
     pub sets: usize,
     /// Ranges of offsets that a bound ruled out.
     pub ruled_out: usize,
-    /// Whether the search ran to its end.
+    /// Whether the search finished.
     pub finished: bool,
 }
 
 /// The best stacks on one grid at every offset: by worth, or for each of several numbers of tiles.
 ///
-/// `stop` is asked often; once it says yes, the best so far comes back with the bound that is left.
+/// `stop` is called often; once it returns true, the result is the best so far with the remaining bound.
 ///
 /// # Errors
-/// A tile, a tolerance, courses or a corner that can't be worked with; costs below 0.
+/// An invalid tile, tolerance or corner; invalid courses; negative costs.
 pub fn fit_stacks(
     allowed: &Allowed,
     tile: &Tile,
@@ -168,7 +169,7 @@ pub fn fit_stacks(
     Ok(search.answer(tile))
 }
 
-/// Columns from one to another, from the left.
+/// Ranges of columns, from the left.
 type Places = Vec<(i64, i64)>;
 
 /// Where the best was found.
@@ -186,21 +187,21 @@ struct Search<'a> {
     tolerance: f64,
     costs: &'a StackCosts,
     want: Want,
-    /// The least cost of 0, 1, 2 … tiles on any face of this width and height.
+    /// The minimum cost of 0, 1, 2 … tiles on any face of this width and height.
     least: Vec<f64>,
-    /// For each number of tiles, the greatest worth of at most so many on any such face.
+    /// For each number of tiles, the greatest worth of at most that many on any such face.
     promise: Vec<f64>,
-    /// By number; for the greatest worth one alone.
+    /// By number; for the greatest worth a single entry.
     best: Vec<Option<Found>>,
-    /// Numbers that could still come cheaper: the least of them.
+    /// Numbers that could still get cheaper: the lowest of them.
     open: usize,
     seen: HashSet<(bool, Vec<usize>)>,
     grounded: bool,
     capacity: usize,
     ruled_out: usize,
-    /// What was ruled out holds at most so many.
+    /// Upper bound on the tiles in what was ruled out.
     passed: usize,
-    /// What was not looked into holds at most so many.
+    /// Upper bound on the tiles in what was not searched.
     left_open: usize,
     folds: Vec<(f64, i64)>,
     stop: &'a dyn Fn() -> bool,
@@ -269,8 +270,8 @@ impl<'a> Search<'a> {
             (from.max(1)..=to.min(self.best.len().saturating_sub(1))).find(better).unwrap_or(usize::MAX);
     }
 
-    /// Whether places that hold so many tiles at most could better what was found; for a number of tiles also whether more
-    /// go in, as long as there were too few.
+    /// Whether places that hold at most this many tiles could improve on what was found; for a number of tiles also
+    /// whether more fit, as long as there were too few.
     fn hopes(&self, tiles: usize) -> bool {
         match self.want {
             Want::Worth(_) => {
@@ -287,7 +288,7 @@ impl<'a> Search<'a> {
         self.passed = self.passed.max(tiles);
     }
 
-    /// Looks through base lines from `lo` to `hi` of a band; false when stopped.
+    /// Searches base lines from `lo` to `hi` of a band; false if stopped.
     fn part(&mut self, band: &Band<'_>, lo: f64, hi: f64) -> bool {
         if (self.stop)() {
             return false;
@@ -338,7 +339,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Looks into the places of one grid, from each base row.
+    /// Evaluates the places of one grid, from each base row.
     fn stand(&mut self, rows: &[Row], u: f64, v: f64) {
         let pitch = self.pitch[0];
         let columns = |&(a, b): &(f64, f64)| {
@@ -359,7 +360,7 @@ impl<'a> Search<'a> {
         };
         let mut heights = vec![0_usize; (last - first + 1) as usize];
         let mut above: Option<usize> = None;
-        // From the highest row down: how many places stand one upon another from this row up.
+        // From the highest row down: how many places are stacked from this row up.
         for (k, row, lowest) in held.iter().rev() {
             let on = above == Some(k + 1);
             let mut from = first;
@@ -390,7 +391,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Finds the best heights below those of the places.
+    /// Finds the best heights within those of the places.
     fn weigh(&mut self, heights: &[usize], at: At, first: i64) {
         let tiles: usize = heights.iter().sum();
         self.capacity = self.capacity.max(tiles);
@@ -400,7 +401,7 @@ impl<'a> Search<'a> {
         let from = heights.iter().take_while(|&&h| h == 0).count();
         let to = heights.iter().rposition(|&h| h > 0).map_or(0, |last| last + 1);
         let Some(heights) = heights.get(from..to) else { return };
-        // What stands on a course line is not told from what stands anywhere: the same places are worth the same.
+        // Places on a course line and places anywhere are not distinguished: the same places have the same worth.
         if !self.seen.insert((self.grounded, heights.to_vec())) {
             return;
         }
@@ -452,7 +453,7 @@ impl<'a> Search<'a> {
         StacksFound { found, most, sets: self.seen.len(), ruled_out: self.ruled_out, finished }
     }
 
-    /// The tiles of what was found.
+    /// The tiles of a result.
     fn lay(&self, found: &Found, number: usize, tile: &Tile) -> Vec<Placed> {
         let tiles: usize = found.heights.iter().sum();
         let mut sweep = Sweep::new(self.costs, self.want, &found.heights, tiles);
@@ -482,7 +483,7 @@ fn rows(band: &Band<'_>, v: f64, pitch: f64) -> Vec<Row> {
     band.rows.iter().map(|&(k, slab)| Row::of(k, slab, v + k as f64 * pitch, 0.0)).collect()
 }
 
-/// What stacks cost, counted from their tiles.
+/// The cost of stacks, counted from their tiles.
 fn cost_of(placed: &[Placed], costs: &StackCosts) -> f64 {
     let columns = placed.iter().map(|p| p.column + 1).max().unwrap_or(0);
     let mut heights = vec![0_usize; columns];

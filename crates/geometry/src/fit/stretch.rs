@@ -1,9 +1,9 @@
-//! Stretches of a line: sorted, without overlap, ends included.
+//! Intervals on a line: sorted, without overlap, ends included.
 
-/// From, to.
+/// From and to.
 pub(super) type Stretch = (f64, f64);
 
-/// Sorted, those that touch or lie no further than `bridge` apart joined.
+/// Sorts intervals and joins those that touch or are at most `bridge` apart.
 pub(super) fn joined(mut found: Vec<Stretch>, bridge: f64) -> Vec<Stretch> {
     found.sort_unstable_by(|p, q| p.0.total_cmp(&q.0));
     let mut joined: Vec<Stretch> = Vec::with_capacity(found.len());
@@ -16,7 +16,7 @@ pub(super) fn joined(mut found: Vec<Stretch>, bridge: f64) -> Vec<Stretch> {
     joined
 }
 
-/// What lies in both.
+/// The intersection.
 pub(super) fn both(p: &[Stretch], q: &[Stretch]) -> Vec<Stretch> {
     let (mut i, mut j) = (0, 0);
     let mut shared = Vec::with_capacity(p.len().max(q.len()));
@@ -30,7 +30,7 @@ pub(super) fn both(p: &[Stretch], q: &[Stretch]) -> Vec<Stretch> {
     shared
 }
 
-/// What some zones, sorted and joined, leave; the ends of a zone are left.
+/// What is left outside some zones, which must be sorted and joined; the ends of a zone are left.
 pub(super) fn without(of: &[Stretch], zones: &[Stretch]) -> Vec<Stretch> {
     let mut left = Vec::with_capacity(of.len() + zones.len());
     for &(a, b) in of {
@@ -48,7 +48,7 @@ pub(super) fn without(of: &[Stretch], zones: &[Stretch]) -> Vec<Stretch> {
     left
 }
 
-/// Where a stretch of some width may begin to have at least so much of it over some others.
+/// Where an interval of the given width may begin so that at least `least` of it is over some others.
 pub(super) fn enough(under: &[Stretch], width: f64, least: f64) -> Vec<Stretch> {
     let over = |u: f64| -> f64 { under.iter().map(|&(a, b)| ((u + width).min(b) - u.max(a)).max(0.0)).sum() };
     let mut bends: Vec<f64> = under.iter().flat_map(|&(a, b)| [a - width, a, b - width, b]).collect();
@@ -67,7 +67,7 @@ pub(super) fn enough(under: &[Stretch], width: f64, least: f64) -> Vec<Stretch> 
     joined(found, 0.0)
 }
 
-/// The first place of some stretches that is not before `from`.
+/// The first point of some intervals at or after `from`.
 pub(super) fn first(of: &[Stretch], from: f64) -> Option<f64> {
     of.get(of.partition_point(|s| s.1 < from)).map(|s| s.0.max(from))
 }
@@ -91,10 +91,10 @@ mod tests {
 
     #[test]
     fn half_of_a_module_over_a_gap() {
-        // Two modules of 2 with a gap of 1.5 between them; half of one of 2 hangs over the gap at most.
+        // Two modules of 2 with a gap of 1.5 between them; at most half of a module of 2 may be over the gap.
         let under = [(0.0, 2.0), (3.5, 5.5)];
         assert_eq!(enough(&under, 2.0, 1.0), [(-1.0, 1.0), (2.5, 4.5)]);
-        // A gap of 1: over it both carry half.
+        // A gap of 1: over the gap, the two carry half.
         assert_eq!(enough(&[(0.0, 2.0), (3.0, 5.0)], 2.0, 1.0), [(-1.0, 4.0)]);
         assert_eq!(enough(&[(0.0, 2.0)], 2.0, 2.0), [(0.0, 0.0)]);
     }

@@ -21,7 +21,7 @@ pub(super) fn lay(allowed: &Allowed, tile: &Tile, rules: &RowRules) -> Fit {
     fit_rows(allowed, tile, rules, &never).unwrap()
 }
 
-/// Every tile stands, none overlaps or comes nearer than the gap, and rows are a pitch apart.
+/// Every tile fits, none overlaps another or is closer than the gap, and rows are a pitch apart.
 fn sound(allowed: &Allowed, tile: &Tile, fit: &Fit) {
     for (i, p) in fit.placed.iter().enumerate() {
         assert!(stands(allowed, tile, p.rect.min, FINE * 1.01), "{p:?} does not stand on {allowed:?}");
@@ -46,7 +46,7 @@ fn n_wide_holds_n_and_a_millionth_less_holds_one_less() {
                 let count = |size: DVec2| {
                     lay(&face(rectangle(3.3, -7.1, size.x, size.y), vec![]), &module, &rules(joints)).count()
                 };
-                // Half-lapped, every other row gives up one tile unless there is half a pitch to spare.
+                // Half-lapped, every other row loses one tile unless there is half a pitch to spare.
                 let lost = |rows: usize| if joints == Joints::Lapped { rows / 2 } else { 0 };
                 assert_eq!(count(exact), columns * rows - lost(rows), "{joints:?} {columns} x {rows}");
                 assert_eq!(
@@ -63,7 +63,7 @@ fn n_wide_holds_n_and_a_millionth_less_holds_one_less() {
 
 #[test]
 fn a_grid_fits_between_clearances_that_touch_it_on_all_sides() {
-    // A 3 x 3 grid of places with the middle one taken by a clearance of just that size.
+    // A 3 x 3 grid of places, with a clearance of exactly the size of the middle one.
     let module = tile(1.0, 1.0, 0.0);
     let middle = rectangle(1.0, 1.0, 1.0, 1.0);
     let allowed = face(rectangle(0.0, 0.0, 3.0, 3.0), vec![middle]);
@@ -90,7 +90,7 @@ fn two_shapes_side_by_side_are_one_region() {
 
 #[test]
 fn the_hip_trapezoid_holds_what_rows_can_and_claims_no_more() {
-    // A known case: no lattice beats 10, tiles at any place reach 11. Rows are not any place, and must say so.
+    // A known case: no lattice beats 10, free positions reach 11. Rows are not free positions, and must say so.
     let hip = face(shape(&[(0.0, 0.0), (9.0, 0.0), (6.5, 4.2), (2.5, 4.2)]), vec![]);
     let module = tile(1.722, 1.134, 0.0);
     for joints in ALL {
@@ -181,7 +181,7 @@ fn the_base_falls_on_a_course_and_nothing_better_does() {
                 assert!(off >= play.0 - 2e-9 && off <= play.1 + 2e-9, "seed {seed}: {off}");
             }
         }
-        // Any course, any place in its play, rows from there upwards.
+        // Any course, any offset in its play, rows from there upwards.
         let fit = lay(&allowed, &module, &RowRules { base, ..rules(Joints::Free) });
         let sides: Vec<_> = allowed
             .region
@@ -210,7 +210,7 @@ fn hooked_rows_are_carried_and_the_bound_holds() {
         let fit = lay(&allowed, &module, &RowRules { hooked: true, ..rules(Joints::Free) });
         sound(&allowed, &module, &fit);
         for p in fit.placed.iter().filter(|p| p.row > 0) {
-            // Walk along the lower edge: the row below must be under it but for one gap.
+            // Walk along the lower edge: the row below must be under it except for one gap.
             let mut at = p.rect.min.x + 1e-8;
             for q in fit.placed.iter().filter(|q| q.row + 1 == p.row) {
                 if q.rect.min.x <= at + module.gap.x + 1e-8 {
@@ -270,8 +270,8 @@ fn a_stopped_search_keeps_a_bound_that_holds() {
 }
 
 #[test]
-fn no_shape_makes_it_fall_over() {
-    // Crossed, doubled, flat and tiny shapes: any answer, but an answer, and never more than the bound.
+fn no_shape_makes_it_panic() {
+    // Crossed, doubled, flat and tiny shapes: any result, but a result, and never more than the bound.
     for seed in 6000..7000 {
         let mut dice = Dice::new(seed);
         let mut ring = |most: usize| -> Polygon {

@@ -1,65 +1,65 @@
-//! Sides found again in an outline that was worked out anew.
+//! Recognises the sides of an outline that was computed again.
 //!
-//! What a side borders says more than where it is: the rake over the east gable is that rake however far the gable was
-//! moved. So sides are found, each pass among those that are left,
-//! 1. by lying exactly where they lay,
-//! 2. by bordering the same between sides that border the same, if there is but one such,
-//! 3. by bordering the same: the longest stretch in common first, so that of a side that was cut the longer piece is it,
-//!    and of two that became one the longer was it; one alone needs no stretch in common,
-//! 4. by bordering something of the same and running beside where they ran,
-//! 5. by lying on the same line, over a stretch in common.
+//! What a side borders says more than where it is: the rake over the east gable is the same rake however far the gable
+//! was moved. So sides are matched in passes, each among those that are left:
+//! 1. those at exactly the same position
+//! 2. those that border the same, between sides that border the same, if there is only one
+//! 3. those that border the same: longest overlap first, so that of a side that was split the longer piece is the same
+//!    side, and of two sides that merged it is the longer; if there is only one, it needs no overlap
+//! 4. those that border some of the same and run beside the old side
+//! 5. those on the same line that overlap
 
 use super::SideId;
 use glam::DVec2;
 
 /// Where a side was.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Was {
+pub enum FormerPosition {
     /// Along this line, with the face to its left.
     Along(DVec2, DVec2),
-    /// Nobody knows, but sides that border the same come in the order of the outline.
+    /// Unknown, but sides that border the same are in the order of the outline.
     InOrder,
-    /// On no outline: another roof hides it, or what it bordered was gone.
+    /// On no outline: hidden by another roof, or what it bordered was gone.
     Hidden,
 }
 
-/// A side as it was.
+/// A side before the change.
 #[derive(Clone, Copy, Debug)]
 pub struct Before<'a, B> {
     /// Its number.
     pub id: SideId,
     /// Where it was.
-    pub was: Was,
-    /// What it bordered, in an order that does not depend on where.
+    pub was: FormerPosition,
+    /// What it bordered, in an order that does not depend on position.
     pub borders: &'a [B],
     /// What the sides before and after it bordered.
     pub beside: [&'a [B]; 2],
 }
 
-/// A side as it is now.
+/// A side after the change.
 #[derive(Clone, Copy, Debug)]
 pub struct After<'a, B> {
     /// Start and end, with the face to the left.
     pub line: (DVec2, DVec2),
-    /// What it borders, in an order that does not depend on where.
+    /// What it borders, in an order that does not depend on position.
     pub borders: &'a [B],
     /// What the sides before and after it border.
     pub beside: [&'a [B]; 2],
 }
 
-/// Ends nearer than this, in metres, are where they were.
+/// Ends closer than this, in metres, are at the same position.
 const SAME: f64 = 1e-5;
-/// A line that is nearer than this, in metres, is the same line.
+/// A line closer than this, in metres, is the same line.
 const BESIDE: f64 = 0.010;
-/// Directions that are farther apart than 45° are two.
+/// Directions more than 45° apart are different.
 const ALIKE: f64 = std::f64::consts::FRAC_1_SQRT_2;
 
-/// The numbers of the sides that were found again, in the order of `after`.
+/// The numbers of the recognised sides, in the order of `after`.
 pub fn found_again<B: PartialEq>(before: &[Before<'_, B>], after: &[After<'_, B>]) -> Vec<Option<SideId>> {
     let mut pairs = Pairs { before, after, taken: vec![false; before.len()], found: vec![None; after.len()] };
     let line = |i: usize| match before[i].was {
-        Was::Along(a, b) => Some((a, b)),
-        Was::InOrder | Was::Hidden => None,
+        FormerPosition::Along(a, b) => Some((a, b)),
+        FormerPosition::InOrder | FormerPosition::Hidden => None,
     };
     let same_borders =
         |i: usize, j: usize| !before[i].borders.is_empty() && before[i].borders == after[j].borders;
@@ -91,12 +91,12 @@ struct Pairs<'a, B> {
     before: &'a [Before<'a, B>],
     after: &'a [After<'a, B>],
     taken: Vec<bool>,
-    /// For each side as it is now the index of the one that it was.
+    /// For each side after the change, the index of the matching one before.
     found: Vec<Option<usize>>,
 }
 
 impl<B: PartialEq> Pairs<'_, B> {
-    /// Pairs what scores, the best first.
+    /// Matches pairs by score, best first.
     fn pair(&mut self, score: impl Fn(usize, usize) -> Option<f64>) {
         let mut list: Vec<(f64, usize, usize)> = Vec::new();
         for j in (0..self.after.len()).filter(|&j| self.found[j].is_none()) {
@@ -116,8 +116,8 @@ impl<B: PartialEq> Pairs<'_, B> {
         }
     }
 
-    /// Pairs what is alone in bordering what it borders, and what comes in the order of the outline where there are as many
-    /// as before. Where there are more or less nobody can tell which is which.
+    /// Matches a side that is the only one to border what it borders; and several, in the order of the outline, if
+    /// there are as many as before. If the numbers differ, they can't be matched.
     fn alone(&mut self, same: impl Fn(usize, usize) -> bool, alike: impl Fn(usize, usize) -> bool) {
         for j in 0..self.after.len() {
             if self.found[j].is_some() {
@@ -126,7 +126,7 @@ impl<B: PartialEq> Pairs<'_, B> {
             let old: Vec<usize> = (0..self.before.len()).filter(|&i| !self.taken[i] && same(i, j)).collect();
             let new: Vec<usize> =
                 (0..self.after.len()).filter(|&k| self.found[k].is_none() && alike(j, k)).collect();
-            let ordered = old.iter().all(|&i| self.before[i].was == Was::InOrder);
+            let ordered = old.iter().all(|&i| self.before[i].was == FormerPosition::InOrder);
             if old.len() == new.len() && (old.len() == 1 || ordered) {
                 old.into_iter().zip(new).for_each(|(i, k)| self.take(i, k));
             }
@@ -138,7 +138,8 @@ fn direction((a, b): (DVec2, DVec2)) -> DVec2 {
     (b - a).normalize_or_zero()
 }
 
-/// How long two sides run beside each other, along the second; `None` where they don't, or run against each other.
+/// The length over which two sides run beside each other, along the second; `None` if they don't, or run in opposite
+/// directions.
 fn in_common(old: (DVec2, DVec2), new: (DVec2, DVec2)) -> Option<f64> {
     let unit = direction(new);
     let along = |p: DVec2| (p - new.0).dot(unit);
@@ -146,7 +147,7 @@ fn in_common(old: (DVec2, DVec2), new: (DVec2, DVec2)) -> Option<f64> {
     (to - from > SAME).then_some(to - from)
 }
 
-/// Whether what two sides have in common is on one line.
+/// Whether the overlap of two sides is on one line.
 fn lies_on(old: (DVec2, DVec2), new: (DVec2, DVec2)) -> bool {
     let unit = direction(new);
     if direction(old).dot(unit) < ALIKE {
@@ -169,7 +170,12 @@ mod tests {
 
     fn along(id: u32, line: [f64; 4], borders: &'static [char]) -> Before<'static, char> {
         let [a, b, c, d] = line;
-        Before { id: SideId(id), was: Was::Along(dvec2(a, b), dvec2(c, d)), borders, beside: [&[], &[]] }
+        Before {
+            id: SideId(id),
+            was: FormerPosition::Along(dvec2(a, b), dvec2(c, d)),
+            borders,
+            beside: [&[], &[]],
+        }
     }
 
     fn now(line: [f64; 4], borders: &'static [char]) -> After<'static, char> {
@@ -199,7 +205,7 @@ mod tests {
         check(&whole, &pieces, &[None, Some(1)]);
         let two = [along(1, [0.0, 0.0, 3.0, 0.0], &['s']), along(2, [4.0, 0.0, 9.0, 0.0], &['s'])];
         check(&two, &[now([0.0, 0.0, 9.0, 0.0], &['s'])], &[Some(2)]);
-        // Two that were, one that runs beside neither: nobody can tell which it is.
+        // There were two, and the one that is left overlaps neither: it can't be matched.
         check(&two, &[now([20.0, 0.0, 29.0, 0.0], &['s'])], &[None]);
     }
 
@@ -209,7 +215,7 @@ mod tests {
         let (left, right) = (beside(&['w'], &['d']), beside(&['d'], &['e']));
         let was = |id, line, beside| Before { beside, ..along(id, line, &['s']) };
         let two = [was(1, [0.0, 0.0, 3.0, 0.0], left), was(2, [4.0, 0.0, 9.0, 0.0], right)];
-        // Moved so far that the left piece lies where the right one was.
+        // Moved so far that the left piece is where the right one was.
         let is = |line, beside| After { beside, ..now(line, &['s']) };
         let moved = [is([5.0, 0.0, 8.0, 0.0], left), is([9.0, 0.0, 14.0, 0.0], right)];
         check(&two, &moved, &[Some(1), Some(2)]);
@@ -229,7 +235,7 @@ mod tests {
         check(&before, &[now([2.0, 0.004, 12.0, 0.004], &['t'])], &[Some(1)]);
         check(&before, &[now([2.0, 0.02, 12.0, 0.02], &['t'])], &[None]);
         check(&before, &[now([9.0, 0.0, 12.0, 0.0], &['t'])], &[None]);
-        // What lies exactly there is it, even where another one borders what it bordered.
+        // A side at exactly the same position is the same, even if another one borders what it bordered.
         let after = [now([0.0, 0.0, 9.0, 0.0], &['t']), now([9.0, 0.0, 9.0, 5.0], &['s'])];
         check(&before, &after, &[Some(1), None]);
     }
@@ -238,11 +244,11 @@ mod tests {
     fn without_lines_the_order_tells_only_where_there_are_as_many() {
         let kept = |id, was| Before { id: SideId(id), was, borders: &['s'], beside: [&[], &[]] };
         let pieces = [now([0.0, 0.0, 3.0, 0.0], &['s']), now([4.0, 0.0, 9.0, 0.0], &['s'])];
-        let two = [kept(1, Was::InOrder), kept(2, Was::InOrder)];
+        let two = [kept(1, FormerPosition::InOrder), kept(2, FormerPosition::InOrder)];
         check(&two, &pieces, &[Some(1), Some(2)]);
         check(&two[..1], &pieces, &[None, None]);
         check(&two, &pieces[..1], &[None]);
-        check(&[kept(1, Was::Hidden)], &pieces[1..], &[Some(1)]);
-        check(&[kept(1, Was::Hidden), kept(2, Was::Hidden)], &pieces, &[None, None]);
+        check(&[kept(1, FormerPosition::Hidden)], &pieces[1..], &[Some(1)]);
+        check(&[kept(1, FormerPosition::Hidden), kept(2, FormerPosition::Hidden)], &pieces, &[None, None]);
     }
 }

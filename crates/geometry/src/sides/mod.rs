@@ -1,20 +1,20 @@
-//! Sides of an outline have numbers that last: they stay with their sides while corners come, go and are dragged, and no
-//! number is ever given to another side.
+//! Persistent numbers for the sides of an outline: they stay with their sides while corners are added, removed and
+//! dragged, and a number is never reused for another side.
 //!
-//! - [`Sides`] has the numbers of one outline and changes them with its corners
-//! - [`again`] finds the sides of an outline again in one that somebody or something else drew
+//! - [`Sides`] holds the numbers of one outline and updates them with its corners
+//! - [`again`] recognises the sides of an outline in one that was drawn or computed again
 
 pub mod again;
 
 use crate::Polygon;
-use again::{After, Before, Was};
+use again::{After, Before, FormerPosition};
 use glam::DVec2;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Number of a side within its face. It stays with the side while corners come, go and move, and is never given to
-/// another side.
+/// Number of a side within its face. It stays with the side while corners are added, removed and moved, and is never
+/// reused for another side.
 #[derive(
     Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema,
 )]
@@ -28,38 +28,38 @@ impl std::fmt::Display for SideId {
 }
 
 impl SideId {
-    /// The one after it.
+    /// The next number.
     #[must_use]
     pub fn following(self) -> Self {
         Self(self.0.saturating_add(1))
     }
 }
 
-/// The numbers of all sides of an outline, and the next one that is free.
+/// The numbers of all sides of an outline, and the next free one.
 ///
-/// Whether they fit an outline, and whether none comes twice, is for [`Sides::fit`] and [`Sides::are_sound`] to say: those
+/// [`Sides::fit`] and [`Sides::are_sound`] check whether they match an outline and whether none occurs twice: those
 /// from a file may be wrong.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Sides {
-    /// For each ring (the outline first, then the holes) the number of the side that starts from each corner.
+    /// For each ring (the outline first, then the holes), the number of the side that starts from each corner.
     rings: Vec<Vec<SideId>>,
-    /// The number after all that were ever given. It only goes up.
+    /// The number after all that were ever used. It only increases.
     next: SideId,
 }
 
-/// No outline that people draw uses up so many numbers; a file that says so is wrong.
+/// No outline that people draw needs this many numbers; a file that claims so is wrong.
 const MOST: SideId = SideId(1 << 30);
 
-/// Whether the first of two stretches of one side is the longer one, which has the side's number; of two that are alike it
-/// is the first.
+/// Whether the first of two parts of one side is the longer one, which keeps the side's number; of equal ones it is the
+/// first.
 pub fn first_is_longer(first: f64, second: f64) -> bool {
     // Rounding must not decide between the halves of a side.
     first >= second - 1e-9
 }
 
 impl Sides {
-    /// Numbers for an outline that never had any: from 0, in its own order.
+    /// Numbers for an outline that had none: from 0, in its own order.
     pub fn in_order(outline: &Polygon) -> Self {
         let mut sides = Self::default();
         for ring in outline.rings() {
@@ -73,7 +73,7 @@ impl Sides {
         &self.rings
     }
 
-    /// The number after all that were ever given.
+    /// The number after all that were ever used.
     pub fn next(&self) -> SideId {
         self.next
     }
@@ -88,7 +88,7 @@ impl Sides {
         self.rings.get(ring)?.get(side).copied()
     }
 
-    /// Ring and first corner of the side of that number; `None` for one that is gone or never was.
+    /// Ring and first corner of the side with that number; `None` if there is no such side.
     pub fn place_of(&self, id: SideId) -> Option<(usize, usize)> {
         self.rings
             .iter()
@@ -96,17 +96,17 @@ impl Sides {
             .find_map(|(ring, sides)| sides.iter().position(|side| *side == id).map(|side| (ring, side)))
     }
 
-    /// The number by which a ring is known: the least of its sides, so that no other ring ever has it.
+    /// The number that identifies a ring: the lowest of its sides, so that no other ring ever has it.
     pub fn of_ring(&self, ring: usize) -> Option<SideId> {
         self.rings.get(ring)?.iter().copied().min()
     }
 
-    /// The ring that is known by a number.
+    /// The ring that a number identifies.
     pub fn ring_of(&self, id: SideId) -> Option<usize> {
         (0..self.rings.len()).find(|&ring| self.of_ring(ring) == Some(id))
     }
 
-    /// Whether no number was ever given.
+    /// Whether no number was ever used.
     pub fn is_empty(&self) -> bool {
         *self == Self::default()
     }
@@ -116,21 +116,21 @@ impl Sides {
         self.rings.iter().map(Vec::len).eq(outline.rings().map(<[DVec2]>::len))
     }
 
-    /// Whether no number comes twice and none is beyond the next one.
+    /// Whether no number occurs twice and none is beyond the next one.
     pub fn are_sound(&self) -> bool {
         let mut seen = BTreeSet::new();
         self.next <= MOST && self.all().all(|id| id < self.next && seen.insert(id))
     }
 
-    /// Takes a number that no side has, had or will have besides.
+    /// Takes a number that no other side has, had or will have.
     pub fn take(&mut self) -> SideId {
         let id = self.next;
         self.next = id.following();
         id
     }
 
-    /// A new corner on a side, which makes two of it of these lengths: the longer one has its number. The number of the
-    /// other one, a new one; `None` where there is no such side.
+    /// Adds a corner on a side, which splits it into parts of these lengths: the longer part keeps its number. Returns
+    /// the new number of the other part; `None` if there is no such side.
     pub fn split(&mut self, ring: usize, side: usize, lengths: (f64, f64)) -> Option<SideId> {
         self.at(ring, side)?;
         let new = self.take();
@@ -139,8 +139,8 @@ impl Sides {
         Some(new)
     }
 
-    /// A corner goes, so that the sides before and after it, of these lengths, become one: it has the number of the longer.
-    /// The number that is gone for ever and the one that stays; `None` where there is no such corner.
+    /// Removes a corner, so that the sides before and after it, of these lengths, become one, with the number of the
+    /// longer. Returns the number that is dropped and the one that stays; `None` if there is no such corner.
     pub fn join(&mut self, ring: usize, corner: usize, lengths: (f64, f64)) -> Option<(SideId, SideId)> {
         let sides = self.rings.get_mut(ring)?;
         let before = (corner + sides.len()).checked_sub(1)? % sides.len();
@@ -152,21 +152,21 @@ impl Sides {
         Some((goes, stays))
     }
 
-    /// New numbers for a ring that comes behind all others.
+    /// Adds numbers for a new last ring.
     pub fn add_ring(&mut self, corners: usize) {
         let ring = (0..corners).map(|_| self.take()).collect();
         self.rings.push(ring);
     }
 
-    /// A ring goes, and its numbers with it.
+    /// Removes a ring with its numbers.
     pub fn remove_ring(&mut self, ring: usize) {
         if ring < self.rings.len() {
             self.rings.remove(ring);
         }
     }
 
-    /// The numbers on an outline that was drawn anew: each goes with the side that is where its own was, or stands between
-    /// the same two; what has nothing of the kind is new.
+    /// The numbers for an outline that was drawn again: each goes to the side that is where its own was, or is between
+    /// the same two sides; other sides get new numbers.
     pub fn carried(&self, before: &Polygon, after: &Polygon) -> Self {
         let lines = |outline: &Polygon| -> Vec<(DVec2, DVec2)> {
             let runs: Vec<bool> =
@@ -180,7 +180,12 @@ impl Sides {
         let was: Vec<Before<'_, ()>> = ids
             .iter()
             .zip(lines(before))
-            .map(|(&id, (a, b))| Before { id, was: Was::Along(a, b), borders: &[], beside: [&[], &[]] })
+            .map(|(&id, (a, b))| Before {
+                id,
+                was: FormerPosition::Along(a, b),
+                borders: &[],
+                beside: [&[], &[]],
+            })
             .collect();
         let now: Vec<After<'_, ()>> =
             lines(after).into_iter().map(|line| After { line, borders: &[], beside: [&[], &[]] }).collect();
@@ -191,7 +196,7 @@ impl Sides {
         self.with_found(rings)
     }
 
-    /// The numbers that were found again, and new ones for the sides without.
+    /// The numbers that were recognised, and new ones for the other sides.
     pub fn with_found(&self, found: Vec<Vec<Option<SideId>>>) -> Self {
         let mut sides = Self { rings: Vec::with_capacity(found.len()), next: self.next };
         for ring in found {
@@ -201,11 +206,11 @@ impl Sides {
         sides
     }
 
-    /// Where as many sides as before stand between two that were found, they are those that stood between them.
+    /// If there are as many sides as before between two recognised ones, they are the same.
     fn between_the_same(&self, rings: &mut [Vec<Option<SideId>>]) {
         for (index, ring) in rings.iter_mut().enumerate() {
             let Some(first) = ring.iter().position(Option::is_some) else {
-                // Nothing was found: the ring as a whole may have been moved.
+                // Nothing was recognised: the ring as a whole may have been moved.
                 let same = self.rings.get(index).filter(|old| old.len() == ring.len());
                 if let Some(old) = same {
                     ring.iter_mut().zip(old).for_each(|(now, id)| *now = Some(*id));
@@ -225,7 +230,7 @@ impl Sides {
                 from += gap;
             }
         }
-        // A number that two rings claim is nobody's.
+        // A number that two rings claim goes to neither.
         let mut counts: BTreeMap<SideId, usize> = BTreeMap::new();
         rings.iter().flatten().flatten().for_each(|id| *counts.entry(*id).or_default() += 1);
         for now in rings.iter_mut().flatten() {
@@ -233,7 +238,7 @@ impl Sides {
         }
     }
 
-    /// The numbers strictly between two of one ring, going on from the first, where `gap` steps lead to the second.
+    /// The numbers strictly between two of one ring, continuing from the first, if the second is `gap` steps away.
     fn between(&self, start: SideId, end: SideId, gap: usize) -> Vec<SideId> {
         let (Some((ring, at)), Some((other, to))) = (self.place_of(start), self.place_of(end)) else {
             return Vec::new();
@@ -247,8 +252,8 @@ impl Sides {
         (1..gap).map(|step| old[(at + step) % n]).collect()
     }
 
-    /// The numbers of an outline that takes the place of another one: the counter never goes back, and a number that was
-    /// lost there does not come back. The numbers that took the place of such.
+    /// Adjusts the numbers of an outline that replaces another one: the counter never goes back, and a number that was
+    /// dropped there is not used again. Returns the replacements of such numbers.
     pub fn settle(&mut self, there: &Self) -> BTreeMap<SideId, SideId> {
         self.next = self.next.max(there.next);
         let known: BTreeSet<SideId> = there.all().collect();
@@ -296,7 +301,7 @@ mod tests {
         assert_eq!(ids(&sides), [[0, 4, 1, 2, 3]]);
         assert_eq!(sides.split(0, 3, (1.0, 9.0)), Some(SideId(5)));
         assert_eq!(ids(&sides), [[0, 4, 1, 5, 2, 3]]);
-        // In the middle it stays with the first, whatever rounding says.
+        // In the middle it stays with the first, whatever rounding does.
         assert_eq!(sides.split(0, 0, (3.5, 3.5 + 1e-12)), Some(SideId(6)));
         assert_eq!(ids(&sides), [[0, 6, 4, 1, 5, 2, 3]]);
         assert_eq!(sides.split(0, 7, (1.0, 1.0)), None);
@@ -309,7 +314,7 @@ mod tests {
         let mut sides = Sides::in_order(&rectangle());
         assert_eq!(sides.join(0, 1, (10.0, 6.0)), Some((SideId(1), SideId(0))));
         assert_eq!(ids(&sides), [[0, 2, 3]]);
-        // The corner that the ring starts from: the last side comes before it.
+        // The corner that the ring starts from: the side before it is the last one.
         let mut sides = Sides::in_order(&rectangle());
         assert_eq!(sides.join(0, 0, (6.0, 10.0)), Some((SideId(3), SideId(0))));
         assert_eq!(ids(&sides), [[1, 2, 0]]);
@@ -347,10 +352,10 @@ mod tests {
     fn an_outline_drawn_anew_keeps_the_numbers_of_what_stayed() {
         let before = rectangle();
         let mut sides = Sides::in_order(&before);
-        // One corner moved: two lines moved, and stand between the two that did not.
+        // One corner moved: two sides moved, and they are between the two that did not.
         let moved = polygon(&[(0.0, 0.0), (12.0, -1.0), (10.0, 6.0), (0.0, 6.0)]);
         assert_eq!(ids(&sides.carried(&before, &moved)), [[0, 1, 2, 3]]);
-        // From another corner on, and the other way around.
+        // Starting from another corner, and in the other direction.
         let turned = polygon(&[(10.0, 6.0), (0.0, 6.0), (0.0, 0.0), (10.0, 0.0)]);
         assert_eq!(ids(&sides.carried(&before, &turned)), [[2, 3, 0, 1]]);
         let mirrored = polygon(&[(0.0, 6.0), (10.0, 6.0), (10.0, 0.0), (0.0, 0.0)]);
@@ -358,7 +363,7 @@ mod tests {
         // A corner cut off: the new side has a new number.
         let cut = polygon(&[(0.0, 0.0), (8.0, 0.0), (10.0, 2.0), (10.0, 6.0), (0.0, 6.0)]);
         assert_eq!(ids(&sides.carried(&before, &cut)), [[0, 4, 1, 2, 3]]);
-        // The eave in two pieces.
+        // The eave split into two.
         let notched = polygon(&[
             (0.0, 0.0),
             (3.0, 0.0),
@@ -370,10 +375,10 @@ mod tests {
             (0.0, 6.0),
         ]);
         assert_eq!(ids(&sides.carried(&before, &notched)), [[4, 5, 6, 7, 0, 1, 2, 3]]);
-        // Moved as a whole, out of reach of where it was.
+        // Moved as a whole, far from where it was.
         let away = before.map(|p| p + dvec2(100.0, 100.0));
         assert_eq!(ids(&sides.carried(&before, &away)), [[0, 1, 2, 3]]);
-        // Of two holes the first one goes.
+        // The first of two holes is removed.
         let hole = |x: f64| vec![dvec2(x, 2.0), dvec2(x, 3.0), dvec2(x + 1.0, 3.0)];
         let two = Polygon { holes: vec![hole(2.0), hole(6.0)], ..before.clone() };
         sides.add_ring(3);

@@ -35,21 +35,21 @@ pub enum Form {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reading {
     /// What was measured.
-    pub of: Of,
+    pub of: TapedLine,
     /// The reading.
     pub length: Length,
 }
 
 /// What a reading measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Of {
+pub enum TapedLine {
     /// From one corner to another: a side or a diagonal.
     Between(usize, usize),
     /// From the line of the eave straight up the slope to a corner.
     Up(usize),
 }
 
-impl Of {
+impl TapedLine {
     /// Its name; corners are 1-based there.
     pub fn name(self) -> Said {
         match self {
@@ -94,10 +94,10 @@ pub enum TapedError {
     Corners(usize),
     /// A reading refers to a corner or line that the face does not have.
     #[error("{}", words::tape::the_face_has_corners(&_0.name(), &_1))]
-    NoSuchLine(Of, usize),
+    NoSuchLine(TapedLine, usize),
     /// A reading is not a plausible length.
     #[error("{}", words::tape::must_be_more_than_0(&_0.name()))]
-    NoLength(Of),
+    NoLength(TapedLine),
     /// A corner is not determined.
     #[error("{}", words::tape::corner_is_held_by_too(&(.0 + 1)))]
     Loose(usize),
@@ -108,7 +108,7 @@ pub enum TapedError {
     #[error("{}", words::tape::cant_be_the_other_two(&of.name(), &both(.is), &both(.reach), &both(&(*.is - *.reach))))]
     TooLong {
         /// The reading, or what it is compared with.
-        of: Of,
+        of: TapedLine,
         /// Its length.
         is: Length,
         /// The combined length of the others.
@@ -122,7 +122,7 @@ pub enum TapedError {
         /// The maximum that is spread.
         limit: Length,
         /// The reading it belongs to.
-        worst: Of,
+        worst: TapedLine,
     },
     /// The corners make no valid outline.
     #[error("{}", words::tape::THESE_LENGTHS_MAKE_A_FACE)]
@@ -159,9 +159,9 @@ pub fn lay_out(form: Form, readings: &[Reading], limit: Length) -> Result<Taped,
     }
     for reading in readings {
         let known = match reading.of {
-            Of::Between(from, to) => from < corners && to < corners && from != to,
+            TapedLine::Between(from, to) => from < corners && to < corners && from != to,
             // both ends of the eave are always on it
-            Of::Up(corner) => (2..corners).contains(&corner),
+            TapedLine::Up(corner) => (2..corners).contains(&corner),
         };
         if !known {
             return Err(TapedError::NoSuchLine(reading.of, corners));

@@ -3,7 +3,7 @@
 //! Every form is linear in its parameters (corners are sums of them), so each step solves a small linear system; steps that
 //! overshoot are shortened (Levenberg–Marquardt damping).
 
-use super::{Form, Of, Reading};
+use super::{Form, Reading, TapedLine};
 use glam::{DVec2, dvec2};
 
 /// The best-fitting shape.
@@ -83,14 +83,14 @@ fn residuals(form: Form, freedoms: &[f64], readings: &[Reading]) -> (Vec<f64>, V
             y.into_iter().for_each(|freedom| row[freedom] += part.y);
         };
         let length = match reading.of {
-            Of::Between(from, to) => {
+            TapedLine::Between(from, to) => {
                 let line = at(to) - at(from);
                 let along = line.normalize_or_zero();
                 add(to, along);
                 add(from, -along);
                 line.length()
             }
-            Of::Up(corner) => {
+            TapedLine::Up(corner) => {
                 add(corner, DVec2::Y);
                 at(corner).y
             }

@@ -1,7 +1,7 @@
 //! An initial shape from a minimal set of readings: by the law of cosines, corner by corner.
 
 use super::spread::freedoms_of;
-use super::{Form, Of, Reading, TapedError};
+use super::{Form, Reading, TapedError, TapedLine};
 use crate::Length;
 use glam::{DVec2, dvec2};
 
@@ -16,7 +16,7 @@ pub(super) fn of(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<f64
 }
 
 fn between(readings: &[Reading], a: usize, b: usize) -> Option<f64> {
-    let same = |of: Of| of == Of::Between(a, b) || of == Of::Between(b, a);
+    let same = |of: TapedLine| of == TapedLine::Between(a, b) || of == TapedLine::Between(b, a);
     let found: Vec<f64> = readings.iter().filter(|r| same(r.of)).map(|r| r.length.metres()).collect();
     (!found.is_empty()).then(|| found.iter().sum::<f64>() / found.len() as f64)
 }
@@ -64,8 +64,11 @@ fn meeting(
     slack: f64,
 ) -> Result<(DVec2, f64), TapedError> {
     let apart = p.distance(q);
-    let long =
-        [(Of::Between(a, b), apart), (Of::Between(a, corner), from_p), (Of::Between(b, corner), from_q)];
+    let long = [
+        (TapedLine::Between(a, b), apart),
+        (TapedLine::Between(a, corner), from_p),
+        (TapedLine::Between(b, corner), from_q),
+    ];
     let total = apart + from_p + from_q;
     for (of, is) in long {
         let reach = total - is;
@@ -105,7 +108,7 @@ fn four_sides(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>
             .collect();
     let corners =
         |lean: f64, up: f64| vec![DVec2::ZERO, dvec2(eave, 0.0), dvec2(lean + ridge, up), dvec2(lean, up)];
-    let heights = || readings.iter().filter(|r| matches!(r.of, Of::Up(_))).map(|r| r.length.metres());
+    let heights = || readings.iter().filter(|r| matches!(r.of, TapedLine::Up(_))).map(|r| r.length.metres());
     if form == Form::Rectangle {
         let from_side = circles.iter().find(|c| c.2 == 0.0).map(|c| c.3);
         let from_diagonal = || {
@@ -134,10 +137,10 @@ fn four_sides(form: Form, readings: &[Reading], slack: f64) -> Result<Vec<DVec2>
         let (long, short) = if one.3 > other.3 { (one, other) } else { (other, one) };
         return Err(if one.3 + other.3 < base {
             let reach = metres(one.3 + other.3 + eave.min(ridge));
-            TapedError::TooLong { of: Of::Between(0, 1), is: metres(eave.max(ridge)), reach }
+            TapedError::TooLong { of: TapedLine::Between(0, 1), is: metres(eave.max(ridge)), reach }
         } else {
             TapedError::TooLong {
-                of: Of::Between(long.0, long.1),
+                of: TapedLine::Between(long.0, long.1),
                 is: metres(long.3),
                 reach: metres(short.3 + base),
             }

@@ -10,11 +10,11 @@ fn feet(feet: f64) -> Length {
 }
 
 fn side(from: usize, to: usize, length: f64) -> Reading {
-    Reading { of: Of::Between(from, to), length: feet(length) }
+    Reading { of: TapedLine::Between(from, to), length: feet(length) }
 }
 
 fn up(corner: usize, length: f64) -> Reading {
-    Reading { of: Of::Up(corner), length: feet(length) }
+    Reading { of: TapedLine::Up(corner), length: feet(length) }
 }
 
 /// Readings in feet, spreading at most 1 in.
@@ -139,7 +139,7 @@ fn the_wrong_reading_is_named() {
     let mut wrong = readings;
     wrong[5].length = feet(right + 2.0);
     let error = laid(Form::Rectangle, &wrong).unwrap_err();
-    assert!(matches!(error, TapedError::DoesNotClose { worst: Of::Between(1, 3), .. }), "{error}");
+    assert!(matches!(error, TapedError::DoesNotClose { worst: TapedLine::Between(1, 3), .. }), "{error}");
     assert!(error.to_string().contains("the line from corner 2 to 4"), "{error}");
 }
 
@@ -194,7 +194,7 @@ fn around(radii: &[f64]) -> Vec<DVec2> {
 }
 
 /// All sides, and the diagonals of a triangulation.
-fn taped_net(ring: &[DVec2]) -> Vec<Of> {
+fn taped_net(ring: &[DVec2]) -> Vec<TapedLine> {
     let index = |p: DVec2| ring.iter().position(|q| q.distance(p) < 1e-9).unwrap();
     let mut net: Vec<(usize, usize)> = (0..ring.len()).map(|i| (i, (i + 1) % ring.len())).collect();
     for triangle in Polygon::new(ring.to_vec()).triangles() {
@@ -204,13 +204,13 @@ fn taped_net(ring: &[DVec2]) -> Vec<Of> {
             }
         }
     }
-    net.into_iter().map(|(a, b)| Of::Between(a, b)).collect()
+    net.into_iter().map(|(a, b)| TapedLine::Between(a, b)).collect()
 }
 
-fn exact(ring: &[DVec2], of: Of) -> f64 {
+fn exact(ring: &[DVec2], of: TapedLine) -> f64 {
     match of {
-        Of::Between(a, b) => ring[a].distance(ring[b]),
-        Of::Up(corner) => ring[corner].y,
+        TapedLine::Between(a, b) => ring[a].distance(ring[b]),
+        TapedLine::Up(corner) => ring[corner].y,
     }
 }
 
@@ -239,7 +239,7 @@ proptest! {
         misread in prop::collection::vec(-0.005..0.005f64, 40),
     ) {
         let ring = around(&radii);
-        let lines = (0..ring.len()).flat_map(|a| (a + 1..ring.len()).map(move |b| Of::Between(a, b)));
+        let lines = (0..ring.len()).flat_map(|a| (a + 1..ring.len()).map(move |b| TapedLine::Between(a, b)));
         let readings: Vec<Reading> = lines
             .zip(misread)
             .map(|(of, by)| Reading { of, length: Length::from_metres(exact(&ring, of) + by) })
@@ -276,7 +276,7 @@ proptest! {
         let readings: Vec<Reading> = readings
             .into_iter()
             .map(|(a, b, length)| {
-                let of = if b == 6 { Of::Up(a) } else { Of::Between(a, b) };
+                let of = if b == 6 { TapedLine::Up(a) } else { TapedLine::Between(a, b) };
                 Reading { of, length: Length::from_metres(length) }
             })
             .collect();

@@ -27,14 +27,14 @@ pub(super) fn put(job: &mut Job<Face>, part: &RoofPart) -> Result<(), EditError>
             .and_then(|at| before.wall_line(at))
             .zip(part.place_of(from.side).and_then(|at| part.wall_line(at)));
         if let Some((old, new)) = lines {
-            face.datum = carried(face.datum, old, new);
+            face.datum = moved_with_line(face.datum, old, new);
         }
     }
     Ok(())
 }
 
 /// A point moved with a wall line: it keeps its distance from the line, and moves as little as possible.
-fn carried(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
+fn moved_with_line(datum: DVec2, old: (DVec2, DVec2), new: (DVec2, DVec2)) -> DVec2 {
     let away = |line: (DVec2, DVec2)| {
         let unit = (line.1 - line.0).normalize_or_zero();
         (unit.perp_dot(datum - line.0), unit)

@@ -12,7 +12,7 @@ use std::sync::Arc;
 ///
 /// # Errors
 /// [`envelope::Tangle`] if parts intersect so closely that the result is ambiguous.
-pub(super) fn seen(
+pub(super) fn visible_faces(
     parts: &[RoofPart],
     bodies: &[Arc<Body>],
     problems: &mut Vec<PartProblem>,
@@ -80,7 +80,7 @@ pub(super) fn seen(
 }
 
 /// All faces of all parts, as if no part hid any other.
-pub(super) fn alone(parts: &[RoofPart], bodies: &[Arc<Body>]) -> Vec<Surface> {
+pub(super) fn all_surfaces(parts: &[RoofPart], bodies: &[Arc<Body>]) -> Vec<Surface> {
     let all = bodies.iter().flat_map(|body| body.surfaces.iter().flatten());
     let mut surfaces: Vec<Surface> = all.filter(|surface| surface.deck).cloned().collect();
     let parts_of: Vec<_> = surfaces.iter().map(|surface| BTreeSet::from([surface.from.part])).collect();

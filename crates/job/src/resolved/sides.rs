@@ -1,7 +1,7 @@
 //! Carrying side ids of a face over when its part changes.
 
 use crate::{Border, Face, PartId, SideBorders};
-use chalkcourse_geometry::sides::again::{After, Before, Was, found_again};
+use chalkcourse_geometry::sides::again::{After, Before, FormerPosition, found_again};
 use chalkcourse_geometry::{DVec2, Polygon, SideId};
 use std::collections::BTreeSet;
 
@@ -69,7 +69,7 @@ fn sides_before(face: &Face) -> Vec<Before<'_, Border>> {
     for ring in face.sides.rings() {
         let n = ring.len();
         for (at, &id) in ring.iter().enumerate() {
-            let was = lines.next().map_or(Was::InOrder, |(a, b)| Was::Along(a, b));
+            let was = lines.next().map_or(FormerPosition::InOrder, |(a, b)| FormerPosition::Along(a, b));
             let beside = [bordered(ring[(at + n - 1) % n]), bordered(ring[(at + 1) % n])];
             before.push(Before { id, was, borders: bordered(id), beside });
         }
@@ -78,7 +78,7 @@ fn sides_before(face: &Face) -> Vec<Before<'_, Border>> {
     let hidden = face.borders.iter().filter(|side| !shown.contains(&side.side));
     before.extend(hidden.map(|side| Before {
         id: side.side,
-        was: Was::Hidden,
+        was: FormerPosition::Hidden,
         borders: &side.along,
         beside: [&[], &[]],
     }));

@@ -1,6 +1,6 @@
 //! Short forms of edits to blocks.
 
-use super::{Fields, Point, Which, Wrong, find};
+use super::{Fields, ObjectRef, Point, StepErrorKind, find};
 use crate::{Block, BlockId, Cell, Edit, Orientation, Resolved};
 use chalkcourse_geometry::Length;
 use chalkcourse_words::later as words;
@@ -16,7 +16,7 @@ pub(super) struct AddBlock {
     #[serde(default)]
     name: Option<String>,
     /// The face.
-    face: Which,
+    face: ObjectRef,
     /// Its lower left corner, from the left end of the face along the eave and from its lowest point up the slope.
     at: Point,
     /// Rows, from the eave up.
@@ -32,7 +32,7 @@ pub(super) struct AddBlock {
 }
 
 impl AddBlock {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let face = find::face(job, &self.face)?;
         let taken = |name: &str| job.blocks.iter().any(|block| block.name == name);
         Ok(Edit::PutBlock(Block {
@@ -56,13 +56,13 @@ impl AddBlock {
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangeBlock {
     /// The block.
-    block: Which,
+    block: ObjectRef,
     #[serde(flatten)]
     fields: Fields<Block>,
 }
 
 impl ChangeBlock {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let there = find::block(job, &self.block)?;
         let mut changed = self.fields.over(there)?;
         if changed.rows < there.rows || changed.columns < there.columns {
@@ -77,7 +77,7 @@ impl ChangeBlock {
 #[serde(deny_unknown_fields)]
 pub(super) struct MoveBlock {
     /// The block.
-    block: Which,
+    block: ObjectRef,
     /// The new position of its lower left corner, from the left end of the face and from its lowest point, or
     #[serde(default)]
     to: Option<Point>,
@@ -87,9 +87,9 @@ pub(super) struct MoveBlock {
 }
 
 impl MoveBlock {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let there = find::block(job, &self.block)?;
-        let rests = || Wrong::Rests { block: there.name.clone() };
+        let rests = || StepErrorKind::Rests { block: there.name.clone() };
         let from = find::lower_left(job.face(there.face).ok_or_else(rests)?);
         let at = find::moved(there.at - from, self.to, self.by)? + from;
         Ok(Edit::PutBlock(Block { at, ..there.clone() }))
@@ -101,7 +101,7 @@ impl MoveBlock {
 #[serde(deny_unknown_fields)]
 pub(super) struct SwitchModules {
     /// The block.
-    block: Which,
+    block: ObjectRef,
     /// Cells to switch off.
     #[serde(default)]
     off: Vec<ModulePlace>,
@@ -121,7 +121,7 @@ struct ModulePlace {
 }
 
 impl ModulePlace {
-    fn cell(self, block: &Block, field: &'static str) -> Result<Cell, Wrong> {
+    fn cell(self, block: &Block, field: &'static str) -> Result<Cell, StepErrorKind> {
         let within = |number: u32, most: u32| number.checked_sub(1).filter(|&index| index < most);
         match (within(self.row, block.rows), within(self.place, block.columns)) {
             (Some(row), Some(column)) => Ok(Cell { row, column }),
@@ -133,14 +133,14 @@ impl ModulePlace {
                     &self.row,
                     &self.place,
                 );
-                Err(Wrong::field(field, wrong))
+                Err(StepErrorKind::field(field, wrong))
             }
         }
     }
 }
 
 impl SwitchModules {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let mut block = find::block(job, &self.block)?.clone();
         for place in &self.off {
             block.off.insert(place.cell(&block, "off")?);
@@ -158,7 +158,7 @@ impl SwitchModules {
 #[serde(deny_unknown_fields)]
 pub(super) struct ShiftRow {
     /// The block.
-    block: Which,
+    block: ObjectRef,
     /// The row, from 1 at the eave.
     row: u32,
     /// How far to the right of its unshifted position.
@@ -166,7 +166,7 @@ pub(super) struct ShiftRow {
 }
 
 impl ShiftRow {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let block = find::block(job, &self.block)?;
         let cell = ModulePlace { row: self.row, place: 1 }.cell(block, "row")?;
         Ok(Edit::PutBlock(block.with_shift(cell.row, self.by)))

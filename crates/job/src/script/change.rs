@@ -6,7 +6,7 @@ use super::faces::{AddFace, ChangeFace, OverruleSide};
 use super::fields::Whole;
 use super::parts::{AddCourtyard, AddPart, ChangePart, ChangeSide, MoveParts};
 use super::penetrations::{AddPenetration, ChangePenetration, MovePenetration};
-use super::{Shelf, Which, Wrong, find};
+use super::{ObjectRef, Shelf, StepErrorKind, find};
 use crate::{
     Accepted, Building, Edit, FindingKey, Kit, OrderChoices, PriceList, Pricing, Resolved, RoofWork,
     RuleBook, Site, Underlay, Waiver, WiringChoices,
@@ -28,9 +28,9 @@ pub(super) enum Change {
     ChangeSide(ChangeSide),
     MoveParts(MoveParts),
     /// Removes a part with its faces and the blocks on them.
-    RemovePart(Which),
+    RemovePart(ObjectRef),
     /// Converts the faces of a part, and of the parts joined to it, to drawn faces.
-    FreePart(Which),
+    FreePart(ObjectRef),
     MoveCorner(MoveCorner),
     AddCorner(AddCorner),
     RemoveCorner(RemoveCorner),
@@ -38,19 +38,19 @@ pub(super) enum Change {
     ChangeFace(ChangeFace),
     OverruleSide(OverruleSide),
     /// Removes a drawn face and the blocks on it.
-    RemoveFace(Which),
+    RemoveFace(ObjectRef),
     AddPenetration(AddPenetration),
     ChangePenetration(ChangePenetration),
     MovePenetration(MovePenetration),
     /// Removes a penetration.
-    RemovePenetration(Which),
+    RemovePenetration(ObjectRef),
     AddBlock(AddBlock),
     ChangeBlock(ChangeBlock),
     MoveBlock(MoveBlock),
     SwitchModules(SwitchModules),
     ShiftRow(ShiftRow),
     /// Removes a block.
-    RemoveBlock(Which),
+    RemoveBlock(ObjectRef),
     Waive(Waive),
     /// Changes facts about the house and the site that rules need: streets, eave height, wind, sprinklers, deck and
     /// more.
@@ -144,7 +144,7 @@ impl Change {
     ];
 
     /// The edit for a job. Pure, except for files, which are read from the shelf.
-    pub(super) fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, StepErrorKind> {
         let order = |order| Edit::SetOrder(Arc::new(order));
         let there = || OrderChoices::clone(&job.order);
         Ok(match self {
@@ -196,7 +196,7 @@ impl Change {
             Self::ChangePrices(change) => Edit::SetPrices(Arc::new(change.over(&job.prices)?)),
             Self::ChangeWiring(change) => Edit::SetWiring(Arc::new(change.over(&job.wiring)?)),
             Self::ChangeUnderlay(change) => {
-                let there = job.underlay.as_ref().ok_or(Wrong::NoUnderlay)?;
+                let there = job.underlay.as_ref().ok_or(StepErrorKind::NoUnderlay)?;
                 Edit::SetUnderlay(Some(change.over(there)?))
             }
             Self::TakeKit(file) => Edit::SetKit(Arc::new(shelf.kit(file)?)),

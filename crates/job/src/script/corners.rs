@@ -1,6 +1,6 @@
 //! Moving, adding and removing corners of parts and drawn faces.
 
-use super::{Point, Spot, Which, Wrong, find};
+use super::{ObjectRef, Point, Spot, StepErrorKind, find};
 use crate::{Edit, Face, Resolved, RoofPart};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{DVec2, Polygon};
@@ -14,10 +14,10 @@ use serde::Deserialize;
 pub(super) struct MoveCorner {
     /// The part, or
     #[serde(default)]
-    part: Option<Which>,
+    part: Option<ObjectRef>,
     /// the drawn face.
     #[serde(default)]
-    face: Option<Which>,
+    face: Option<ObjectRef>,
     /// The corner.
     corner: Spot,
     /// Its new position in plan, or
@@ -34,10 +34,10 @@ pub(super) struct MoveCorner {
 pub(super) struct AddCorner {
     /// The part, or
     #[serde(default)]
-    part: Option<Which>,
+    part: Option<ObjectRef>,
     /// the drawn face.
     #[serde(default)]
-    face: Option<Which>,
+    face: Option<ObjectRef>,
     /// The side.
     side: Spot,
     /// Its position in plan; by default the middle of the side.
@@ -51,10 +51,10 @@ pub(super) struct AddCorner {
 pub(super) struct RemoveCorner {
     /// The part, or
     #[serde(default)]
-    part: Option<Which>,
+    part: Option<ObjectRef>,
     /// the drawn face.
     #[serde(default)]
-    face: Option<Which>,
+    face: Option<ObjectRef>,
     /// The corner.
     corner: Spot,
 }
@@ -66,11 +66,15 @@ enum Cornered<'a> {
 }
 
 impl<'a> Cornered<'a> {
-    fn of(job: &'a Resolved, part: Option<&Which>, face: Option<&Which>) -> Result<Self, Wrong> {
+    fn of(
+        job: &'a Resolved,
+        part: Option<&ObjectRef>,
+        face: Option<&ObjectRef>,
+    ) -> Result<Self, StepErrorKind> {
         match (part, face) {
             (Some(part), None) => Ok(Self::Part(find::part(job, part)?)),
             (None, Some(face)) => Ok(Self::Face(find::face(job, face)?)),
-            _ => Err(Wrong::OneOf { one: "part", other: "face" }),
+            _ => Err(StepErrorKind::OneOf { one: "part", other: "face" }),
         }
     }
 
@@ -98,7 +102,7 @@ impl<'a> Cornered<'a> {
 }
 
 impl MoveCorner {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let none = || find::no_spot("corner", self.corner, of.outline());
         let SideRef { ring, side } = self.corner.0;
@@ -109,7 +113,7 @@ impl MoveCorner {
 }
 
 impl AddCorner {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let none = || find::no_spot("side", self.side, of.outline());
         let SideRef { ring, side } = self.side.0;
@@ -123,14 +127,14 @@ impl AddCorner {
 }
 
 impl RemoveCorner {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let of = Cornered::of(job, self.part.as_ref(), self.face.as_ref())?;
         let SideRef { ring, side } = self.corner.0;
         of.corner(self.corner.0).ok_or_else(|| find::no_spot("corner", self.corner, of.outline()))?;
         let without = of.put(|part| part.without_corner(ring, side), |face| face.without_corner(ring, side));
         without.ok_or_else(|| {
             let wrong = words::job::AN_OUTLINE_OF_THREE_CORNERS;
-            Wrong::field("corner", wrong)
+            StepErrorKind::field("corner", wrong)
         })
     }
 }

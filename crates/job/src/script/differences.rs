@@ -10,7 +10,7 @@ use serde_json::{Map, Value};
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct JobDifference {
     /// The kind of object.
-    pub what: Thing,
+    pub what: ObjectKind,
     /// Its id in the job, if it has one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub id: Option<u32>,
@@ -18,7 +18,7 @@ pub struct JobDifference {
     #[serde(skip_serializing_if = "String::is_empty")]
     pub name: String,
     /// What happened to it.
-    pub how: How,
+    pub how: DifferenceKind,
     /// Fields that differ, if it is in both jobs.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub fields: Vec<FieldDifference>,
@@ -27,7 +27,7 @@ pub struct JobDifference {
 /// A kind of object in a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
-pub enum Thing {
+pub enum ObjectKind {
     /// A part of the house.
     Part,
     /// A roof face.
@@ -62,7 +62,7 @@ pub enum Thing {
     Order,
 }
 
-impl Thing {
+impl ObjectKind {
     /// Its name.
     pub fn name(self) -> Say {
         match self {
@@ -89,7 +89,7 @@ impl Thing {
 /// What happened to an object.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
 #[serde(rename_all = "kebab-case")]
-pub enum How {
+pub enum DifferenceKind {
     /// It was added.
     Added,
     /// It was changed.
@@ -98,7 +98,7 @@ pub enum How {
     Removed,
 }
 
-impl How {
+impl DifferenceKind {
     /// Its name.
     pub fn name(self) -> Say {
         match self {
@@ -129,34 +129,34 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
     let items = |job: &Resolved| -> Vec<Item> {
         job.parts.iter().map(|part| Item::of(Some(part.id.0), &part.name, part)).collect()
     };
-    list(Thing::Part, items(before), items(after));
-    list(Thing::Face, faces(before), faces(after));
+    list(ObjectKind::Part, items(before), items(after));
+    list(ObjectKind::Face, faces(before), faces(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.penetrations.iter().map(|there| Item::of(Some(there.id.0), &there.name, there)).collect()
     };
-    list(Thing::Penetration, items(before), items(after));
+    list(ObjectKind::Penetration, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.blocks.iter().map(|block| Item::of(Some(block.id.0), &block.name, block)).collect()
     };
-    list(Thing::Block, items(before), items(after));
+    list(ObjectKind::Block, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.circuits.iter().map(|circuit| Item::of(Some(circuit.id.0), &circuit.name, circuit)).collect()
     };
-    list(Thing::Circuit, items(before), items(after));
+    list(ObjectKind::Circuit, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.boxes.iter().map(|junction| Item::of(Some(junction.id.0), &junction.name, junction)).collect()
     };
-    list(Thing::JunctionBox, items(before), items(after));
+    list(ObjectKind::JunctionBox, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         let name = |circuit| job.circuit(circuit).map_or("", |circuit| circuit.name.as_str());
         let item = |reading: &Reading| Item::of(Some(reading.circuit.0), name(reading.circuit), reading);
         job.readings.iter().map(item).collect()
     };
-    list(Thing::Reading, items(before), items(after));
+    list(ObjectKind::Reading, items(before), items(after));
     let items = |job: &Resolved| -> Vec<Item> {
         job.waivers.iter().map(|waiver| Item::of(None, &waiver.key.to_string(), waiver)).collect()
     };
-    list(Thing::Waiver, items(before), items(after));
+    list(ObjectKind::Waiver, items(before), items(after));
     let items = |job: &Resolved| {
         let fields = Map::from_iter([
             ("name".to_owned(), Value::from(job.name.as_str())),
@@ -164,7 +164,7 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
         ]);
         vec![Item { id: None, name: String::new(), fields }]
     };
-    list(Thing::Job, items(before), items(after));
+    list(ObjectKind::Job, items(before), items(after));
     let site = |job: &Resolved| {
         let mut item = Item::of(None, "", &job.site);
         // Facts about the building are part of the site: compare them field by field.
@@ -173,24 +173,24 @@ pub fn differences(before: &Resolved, after: &Resolved) -> Vec<JobDifference> {
         item.fields.extend(building.into_iter().map(|(field, value)| (format!("building.{field}"), value)));
         vec![item]
     };
-    list(Thing::Site, site(before), site(after));
+    list(ObjectKind::Site, site(before), site(after));
     let items = |job: &Resolved| -> Vec<Item> { job.underlay.iter().flat_map(alone).collect() };
-    list(Thing::Underlay, items(before), items(after));
+    list(ObjectKind::Underlay, items(before), items(after));
     // Large objects are only serialized if they differ.
     if before.kit != after.kit {
-        list(Thing::Kit, alone(&before.kit), alone(&after.kit));
+        list(ObjectKind::Kit, alone(&before.kit), alone(&after.kit));
     }
     if before.rule_book != after.rule_book {
-        list(Thing::RuleBook, alone(&before.rule_book), alone(&after.rule_book));
+        list(ObjectKind::RuleBook, alone(&before.rule_book), alone(&after.rule_book));
     }
     if before.prices != after.prices {
-        list(Thing::Prices, alone(&before.prices), alone(&after.prices));
+        list(ObjectKind::Prices, alone(&before.prices), alone(&after.prices));
     }
     if before.wiring != after.wiring {
-        list(Thing::Wiring, alone(&before.wiring), alone(&after.wiring));
+        list(ObjectKind::Wiring, alone(&before.wiring), alone(&after.wiring));
     }
     if before.order != after.order {
-        list(Thing::Order, alone(&before.order), alone(&after.order));
+        list(ObjectKind::Order, alone(&before.order), alone(&after.order));
     }
     found
 }
@@ -224,7 +224,7 @@ impl Item {
 /// Faces with their derived geometry, and whether they are resting.
 fn faces(job: &Resolved) -> Vec<Item> {
     let item = |face: &Face, rests: bool| {
-        let mut item = Item::of(Some(face.id.0), &face.name, &face.by_itself());
+        let mut item = Item::of(Some(face.id.0), &face.name, &face.as_drawn());
         if face.from.is_some() {
             item.fields.insert("from".to_owned(), serde_json::to_value(face.from).unwrap_or_default());
         }
@@ -237,22 +237,22 @@ fn faces(job: &Resolved) -> Vec<Item> {
     here.chain(job.resting.iter().map(|face| item(face, true))).collect()
 }
 
-fn of_lists(what: Thing, before: &[Item], after: &[Item], found: &mut Vec<JobDifference>) {
+fn of_lists(what: ObjectKind, before: &[Item], after: &[Item], found: &mut Vec<JobDifference>) {
     let told =
         |item: &Item, how, fields| JobDifference { what, id: item.id, name: item.name.clone(), how, fields };
     for item in after {
         match before.iter().find(|old| old.is(item)) {
-            None => found.push(told(item, How::Added, Vec::new())),
+            None => found.push(told(item, DifferenceKind::Added, Vec::new())),
             Some(old) => {
                 let fields = of_fields(&old.fields, &item.fields);
                 if !fields.is_empty() {
-                    found.push(told(item, How::Changed, fields));
+                    found.push(told(item, DifferenceKind::Changed, fields));
                 }
             }
         }
     }
     for item in before.iter().filter(|item| !after.iter().any(|new| new.is(item))) {
-        found.push(told(item, How::Removed, Vec::new()));
+        found.push(told(item, DifferenceKind::Removed, Vec::new()));
     }
 }
 

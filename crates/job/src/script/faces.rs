@@ -1,6 +1,6 @@
 //! Short forms of edits to faces.
 
-use super::{Fields, Point, Spot, Which, Wrong, find};
+use super::{Fields, ObjectRef, Point, Spot, StepErrorKind, find};
 use crate::{Edit, Face, FaceId, Resolved, first_free};
 use chalkcourse_geometry::raise::SideRef;
 use chalkcourse_geometry::{Azimuth, EdgeKind, Length, Pitch};
@@ -39,13 +39,13 @@ impl AddFace {
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangeFace {
     /// The face.
-    face: Which,
+    face: ObjectRef,
     #[serde(flatten)]
     fields: Fields<Face>,
 }
 
 impl ChangeFace {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         Ok(Edit::PutFace(self.fields.over(find::face(job, &self.face)?)?))
     }
 }
@@ -55,7 +55,7 @@ impl ChangeFace {
 #[serde(deny_unknown_fields)]
 pub(super) struct OverruleSide {
     /// The face.
-    face: Which,
+    face: ObjectRef,
     /// The side.
     side: Spot,
     /// Its kind; left out to determine it automatically.
@@ -64,7 +64,7 @@ pub(super) struct OverruleSide {
 }
 
 impl OverruleSide {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let face = find::face(job, &self.face)?;
         let SideRef { ring, side } = self.side.0;
         let side = face.sides.at(ring, side);

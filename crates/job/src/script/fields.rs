@@ -1,6 +1,6 @@
 //! Changing some fields of an object.
 
-use super::Wrong;
+use super::StepErrorKind;
 use chalkcourse_words::later as words;
 use schemars::{JsonSchema, Schema, SchemaGenerator};
 use serde::de::{Deserialize, DeserializeOwned, Deserializer};
@@ -24,11 +24,11 @@ const FIXED: [&str; 2] = ["id", "from"];
 
 impl<T: Serialize + DeserializeOwned> Fields<T> {
     /// An object with these fields replaced.
-    pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
-        let unfit = |error: serde_json::Error| Wrong::field(".", error.to_string());
+    pub(super) fn over(&self, there: &T) -> Result<T, StepErrorKind> {
+        let unfit = |error: serde_json::Error| StepErrorKind::field(".", error.to_string());
         if let Some(field) = FIXED.iter().find(|field| self.given.contains_key(**field)) {
             let wrong = words::job::IT_SAYS_WHICH_THING_THIS;
-            return Err(Wrong::field(*field, wrong));
+            return Err(StepErrorKind::field(*field, wrong));
         }
         let mut whole = serde_json::to_value(there).map_err(unfit)?;
         let Value::Object(fields) = &mut whole else { return serde_json::from_value(whole).map_err(unfit) };
@@ -39,7 +39,7 @@ impl<T: Serialize + DeserializeOwned> Fields<T> {
             }
         }
         serde_path_to_error::deserialize(whole)
-            .map_err(|error| Wrong::field(error.path().to_string(), error.inner().to_string()))
+            .map_err(|error| StepErrorKind::field(error.path().to_string(), error.inner().to_string()))
     }
 }
 
@@ -82,7 +82,7 @@ pub(super) struct Whole<T: JsonSchema> {
 }
 
 impl<T: JsonSchema + Serialize + DeserializeOwned> Whole<T> {
-    pub(super) fn over(&self, there: &T) -> Result<T, Wrong> {
+    pub(super) fn over(&self, there: &T) -> Result<T, StepErrorKind> {
         self.fields.over(there)
     }
 }

@@ -1,23 +1,26 @@
 //! Finding the objects of a job that a script refers to.
 
-use super::{Point, Spot, Which, Wrong};
+use super::{ObjectRef, Point, Spot, StepErrorKind};
 use crate::{Block, Face, Penetration, Resolved, RoofPart};
 use chalkcourse_geometry::{DVec2, Polygon};
 use chalkcourse_words::{Say, later as words};
 
-pub(super) fn part<'a>(job: &'a Resolved, which: &Which) -> Result<&'a RoofPart, Wrong> {
+pub(super) fn part<'a>(job: &'a Resolved, which: &ObjectRef) -> Result<&'a RoofPart, StepErrorKind> {
     one(&job.parts, words::job::PART, which, |part| (part.id.0, &part.name))
 }
 
-pub(super) fn face<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Face, Wrong> {
+pub(super) fn face<'a>(job: &'a Resolved, which: &ObjectRef) -> Result<&'a Face, StepErrorKind> {
     one(&job.faces, words::job::FACE, which, |face| (face.id.0, &face.name))
 }
 
-pub(super) fn penetration<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Penetration, Wrong> {
+pub(super) fn penetration<'a>(
+    job: &'a Resolved,
+    which: &ObjectRef,
+) -> Result<&'a Penetration, StepErrorKind> {
     one(&job.penetrations, words::job::PENETRATION, which, |there| (there.id.0, &there.name))
 }
 
-pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, Wrong> {
+pub(super) fn block<'a>(job: &'a Resolved, which: &ObjectRef) -> Result<&'a Block, StepErrorKind> {
     one(&job.blocks, words::job::BLOCK, which, |block| (block.id.0, &block.name))
 }
 
@@ -25,39 +28,39 @@ pub(super) fn block<'a>(job: &'a Resolved, which: &Which) -> Result<&'a Block, W
 fn one<'a, T>(
     list: &'a [T],
     what: Say,
-    which: &Which,
+    which: &ObjectRef,
     of: impl Fn(&T) -> (u32, &str),
-) -> Result<&'a T, Wrong> {
+) -> Result<&'a T, StepErrorKind> {
     let is_meant = |item: &&T| match which {
-        Which::Number(number) => of(item).0 == *number,
-        Which::Name(name) => of(item).1 == name,
+        ObjectRef::Number(number) => of(item).0 == *number,
+        ObjectRef::Name(name) => of(item).1 == name,
     };
     let mut meant = list.iter().filter(is_meant);
     let asked = which.to_string();
     let Some(first) = meant.next() else {
         let known: Vec<String> = list.iter().map(|item| format!("{} {:?}", of(item).0, of(item).1)).collect();
-        return Err(Wrong::NoSuch { what, asked, known: known.join(", ") });
+        return Err(StepErrorKind::NoSuch { what, asked, known: known.join(", ") });
     };
     if meant.next().is_none() {
         return Ok(first);
     }
     let numbers: Vec<String> = list.iter().filter(is_meant).map(|item| of(item).0.to_string()).collect();
-    Err(Wrong::SameName { what, asked, numbers: numbers.join(", ") })
+    Err(StepErrorKind::SameName { what, asked, numbers: numbers.join(", ") })
 }
 
 /// The error for a corner or side that an outline does not have.
-pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> Wrong {
+pub(super) fn no_spot(field: &'static str, spot: Spot, outline: &Polygon) -> StepErrorKind {
     let counts: Vec<String> = outline.rings().map(|ring| ring.len().to_string()).collect();
     let wrong = words::job::there_is_no_the_rings(&format_args!("{spot}"), &counts.join(", "));
-    Wrong::field(field, wrong)
+    StepErrorKind::field(field, wrong)
 }
 
 /// The new position of something moved to a point or by a displacement: exactly one of the two.
-pub(super) fn moved(there: DVec2, to: Option<Point>, by: Option<Point>) -> Result<DVec2, Wrong> {
+pub(super) fn moved(there: DVec2, to: Option<Point>, by: Option<Point>) -> Result<DVec2, StepErrorKind> {
     match (to, by) {
         (Some(Point(to)), None) => Ok(to),
         (None, Some(Point(by))) => Ok(there + by),
-        _ => Err(Wrong::OneOf { one: "to", other: "by" }),
+        _ => Err(StepErrorKind::OneOf { one: "to", other: "by" }),
     }
 }
 

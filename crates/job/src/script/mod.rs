@@ -29,10 +29,10 @@ mod shelf;
 mod tests;
 
 use change::Change;
-pub use differences::{FieldDifference, How, JobDifference, Thing, differences};
+pub use differences::{DifferenceKind, FieldDifference, JobDifference, ObjectKind, differences};
 use fields::Fields;
 pub use point::Spot;
-use point::{Point, Which};
+use point::{ObjectRef, Point};
 pub use read::{EDITS_FORMAT, Script, StepError, edits_schema, edits_to_text, script_from_text};
 pub use shelf::{Folder, NoFiles, Shelf};
 
@@ -46,18 +46,18 @@ use std::borrow::Cow;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
     name: String,
-    does: Does,
+    does: StepBody,
 }
 
 #[derive(Clone, Debug, PartialEq)]
-enum Does {
+enum StepBody {
     Edit(Box<Edit>),
     Change(Box<Change>),
 }
 
 /// Why a step failed. The job is left as before the step.
 #[derive(Debug, thiserror::Error)]
-pub enum Wrong {
+pub enum StepErrorKind {
     /// A field has an invalid value.
     #[error("{}", words::job::field(&field, &wrong))]
     Field {
@@ -114,7 +114,7 @@ pub enum Wrong {
     Refused(#[from] EditError),
 }
 
-impl Wrong {
+impl StepErrorKind {
     fn field(field: impl Into<String>, wrong: impl Into<Said>) -> Self {
         Self::Field { field: field.into(), wrong: wrong.into() }
     }
@@ -129,11 +129,11 @@ impl Step {
     /// The edit for a job. Pure, except for files named in the step, which are read from the shelf.
     ///
     /// # Errors
-    /// [`Wrong`]: what in the step does not fit the job, and what would.
-    pub fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, Wrong> {
+    /// [`StepErrorKind`]: what in the step does not fit the job, and what would.
+    pub fn edit(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Edit, StepErrorKind> {
         let edit = match &self.does {
-            Does::Edit(edit) => Edit::clone(edit),
-            Does::Change(change) => change.edit(job, shelf)?,
+            StepBody::Edit(edit) => Edit::clone(edit),
+            StepBody::Change(change) => change.edit(job, shelf)?,
         };
         Ok(shelf.placed(edit))
     }
@@ -141,8 +141,8 @@ impl Step {
     /// Applies the step to a job.
     ///
     /// # Errors
-    /// [`Wrong`], including edits that the job rejects.
-    pub fn apply(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Resolved, Wrong> {
+    /// [`StepErrorKind`], including edits that the job rejects.
+    pub fn apply(&self, job: &Resolved, shelf: &dyn Shelf) -> Result<Resolved, StepErrorKind> {
         Ok(apply(job, &self.edit(job, shelf)?)?)
     }
 }
@@ -161,9 +161,9 @@ impl Step {
         };
         let name = begins.clone();
         let does = if Change::NAMES.contains(&name.as_str()) {
-            Does::Change(serde_path_to_error::deserialize(value).map_err(told)?)
+            StepBody::Change(serde_path_to_error::deserialize(value).map_err(told)?)
         } else if Edit::NAMES.contains(&name.as_str()) {
-            Does::Edit(serde_path_to_error::deserialize(value).map_err(told)?)
+            StepBody::Edit(serde_path_to_error::deserialize(value).map_err(told)?)
         } else {
             let mut known: Vec<&str> = Change::NAMES.iter().chain(&Edit::NAMES).copied().collect();
             known.sort_unstable();

@@ -1,6 +1,6 @@
 //! Short forms of edits to parts of the house.
 
-use super::{Fields, Point, Spot, Which, Wrong, find};
+use super::{Fields, ObjectRef, Point, Spot, StepErrorKind, find};
 use crate::{Edit, PartId, PartKind, PartSide, PlanMove, Resolved, RoofPart, first_free};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{Length, Pitch};
@@ -34,7 +34,7 @@ pub(super) struct AddPart {
 }
 
 impl AddPart {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let taken = |name: &str| job.parts.iter().any(|part| part.name == name);
         let name = self.name.clone().unwrap_or_else(|| first_free(&sentence(self.kind.name().now()), taken));
         let treatment = match (self.treatment, self.kind) {
@@ -42,7 +42,7 @@ impl AddPart {
             (None, PartKind::Chimney) => Treatment::Wall,
             (None, _) => {
                 let wrong = words::job::say_what_stands_on_its(&r#"{"slope": "6:12"}"#);
-                return Err(Wrong::field("treatment", wrong));
+                return Err(StepErrorKind::field("treatment", wrong));
             }
         };
         let (id, outline) = (PartId(job.next_id), find::outline(&self.corners));
@@ -56,13 +56,13 @@ impl AddPart {
 #[serde(deny_unknown_fields)]
 pub(super) struct AddCourtyard {
     /// The part.
-    part: Which,
+    part: ObjectRef,
     /// Its wall lines in plan.
     corners: Vec<Point>,
 }
 
 impl AddCourtyard {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let corners = self.corners.iter().map(|corner| corner.0).collect();
         Ok(Edit::PutPart(find::part(job, &self.part)?.with_courtyard(corners)))
     }
@@ -73,13 +73,13 @@ impl AddCourtyard {
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangePart {
     /// The part.
-    part: Which,
+    part: ObjectRef,
     #[serde(flatten)]
     fields: Fields<RoofPart>,
 }
 
 impl ChangePart {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         Ok(Edit::PutPart(self.fields.over(find::part(job, &self.part)?)?))
     }
 }
@@ -89,7 +89,7 @@ impl ChangePart {
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangeSide {
     /// The part.
-    part: Which,
+    part: ObjectRef,
     /// The side; all sides by default.
     #[serde(default)]
     side: Option<Spot>,
@@ -98,7 +98,7 @@ pub(super) struct ChangeSide {
 }
 
 impl ChangeSide {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let part = find::part(job, &self.part)?;
         if let Some(side) = self.side.filter(|side| part.side(side.0).is_none()) {
             return Err(find::no_spot("side", side, &part.outline));
@@ -120,14 +120,14 @@ impl ChangeSide {
 #[serde(deny_unknown_fields)]
 pub(super) struct MoveParts {
     /// The parts.
-    parts: Vec<Which>,
+    parts: Vec<ObjectRef>,
     /// The rotation and shift.
     how: PlanMove,
 }
 
 impl MoveParts {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let parts = self.parts.iter().map(|which| Ok(find::part(job, which)?.id));
-        Ok(Edit::MoveParts { parts: parts.collect::<Result<_, Wrong>>()?, how: self.how })
+        Ok(Edit::MoveParts { parts: parts.collect::<Result<_, StepErrorKind>>()?, how: self.how })
     }
 }

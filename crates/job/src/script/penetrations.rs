@@ -1,6 +1,6 @@
 //! Short forms of edits to penetrations.
 
-use super::{Fields, Point, Which, Wrong, find};
+use super::{Fields, ObjectRef, Point, StepErrorKind, find};
 use crate::{Edit, Penetration, PenetrationId, PenetrationKind, Resolved, Shape, first_free};
 use chalkcourse_geometry::Length;
 use chalkcourse_words::sentence;
@@ -18,7 +18,7 @@ pub(super) struct AddPenetration {
     kind: PenetrationKind,
     /// The face on which it is measured; by default it is measured in plan.
     #[serde(default)]
-    face: Option<Which>,
+    face: Option<ObjectRef>,
     /// Its centre: on a face from its left end along the eave and from its lowest point up the slope; in plan x east, y
     /// north.
     at: Point,
@@ -44,7 +44,7 @@ enum Size {
 }
 
 impl AddPenetration {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let taken = |name: &str| job.penetrations.iter().any(|there| there.name == name);
         let name = self.name.clone().unwrap_or_else(|| first_free(&sentence(self.kind.name().now()), taken));
         let at = match &self.face {
@@ -79,13 +79,13 @@ impl AddPenetration {
 #[schemars(deny_unknown_fields)]
 pub(super) struct ChangePenetration {
     /// The penetration.
-    penetration: Which,
+    penetration: ObjectRef,
     #[serde(flatten)]
     fields: Fields<Penetration>,
 }
 
 impl ChangePenetration {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         Ok(Edit::PutPenetration(self.fields.over(find::penetration(job, &self.penetration)?)?))
     }
 }
@@ -95,10 +95,10 @@ impl ChangePenetration {
 #[serde(deny_unknown_fields)]
 pub(super) struct MovePenetration {
     /// The penetration.
-    penetration: Which,
+    penetration: ObjectRef,
     /// The face on which the move is measured; by default it is measured in plan.
     #[serde(default)]
-    face: Option<Which>,
+    face: Option<ObjectRef>,
     /// The new position of its centre: on a face from its left end and its lowest point, or
     #[serde(default)]
     to: Option<Point>,
@@ -108,7 +108,7 @@ pub(super) struct MovePenetration {
 }
 
 impl MovePenetration {
-    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, Wrong> {
+    pub(super) fn edit(&self, job: &Resolved) -> Result<Edit, StepErrorKind> {
         let there = find::penetration(job, &self.penetration)?;
         let at = match &self.face {
             None => find::moved(there.at, self.to, self.by)?,

@@ -147,14 +147,14 @@ impl JsonSchema for Spot {
 
 /// A part, face, penetration or block, by id or by name.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Which {
+pub(super) enum ObjectRef {
     /// By id.
     Number(u32),
     /// By name.
     Name(String),
 }
 
-impl fmt::Display for Which {
+impl fmt::Display for ObjectRef {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Number(number) => write!(f, "{number}"),
@@ -163,28 +163,28 @@ impl fmt::Display for Which {
     }
 }
 
-impl<'de> Deserialize<'de> for Which {
+impl<'de> Deserialize<'de> for ObjectRef {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         struct Either;
         impl Visitor<'_> for Either {
-            type Value = Which;
+            type Value = ObjectRef;
             fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
                 f.write_str("a number of the job, or a name")
             }
-            fn visit_u64<E: Error>(self, number: u64) -> Result<Which, E> {
+            fn visit_u64<E: Error>(self, number: u64) -> Result<ObjectRef, E> {
                 u32::try_from(number)
-                    .map(Which::Number)
+                    .map(ObjectRef::Number)
                     .map_err(|_| E::invalid_value(serde::de::Unexpected::Unsigned(number), &self))
             }
-            fn visit_str<E: Error>(self, name: &str) -> Result<Which, E> {
-                Ok(Which::Name(name.to_owned()))
+            fn visit_str<E: Error>(self, name: &str) -> Result<ObjectRef, E> {
+                Ok(ObjectRef::Name(name.to_owned()))
             }
         }
         deserializer.deserialize_any(Either)
     }
 }
 
-impl JsonSchema for Which {
+impl JsonSchema for ObjectRef {
     fn schema_name() -> Cow<'static, str> {
         "Which".into()
     }

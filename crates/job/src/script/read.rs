@@ -1,6 +1,6 @@
 //! Reading scripts from a file with one step, a list, or a list with a format header; and writing edits as one.
 
-use super::{Step, Wrong};
+use super::{Step, StepErrorKind};
 use crate::data_file::{parse, version};
 use crate::{Edit, FileError, JOB_VERSION};
 use chalkcourse_words::{Language, later as words, spoken};
@@ -31,7 +31,7 @@ pub struct StepError {
     /// The name of the step.
     pub name: String,
     /// The error.
-    pub wrong: Wrong,
+    pub wrong: StepErrorKind,
 }
 
 /// Reads a script: a single step, a list of steps, or a list with format name and version around it. `path` is only
@@ -84,7 +84,7 @@ fn language_of(code: &str, path: &Path) -> Result<Language, FileError> {
 /// Edits as a script, with the current language: replayed on the job that they were made on, they give the same result.
 ///
 /// # Errors
-/// [`FileError::Wrong`] for an edit that JSON can't express.
+/// [`FileError::StepErrorKind`] for an edit that JSON can't express.
 pub fn edits_to_text<'a>(edits: impl IntoIterator<Item = &'a Edit>) -> Result<String, FileError> {
     #[derive(Serialize)]
     struct Out<'a> {

@@ -1,6 +1,6 @@
 //! Access to files that a step names.
 
-use super::Wrong;
+use super::StepErrorKind;
 use crate::{
     Edit, Kit, PriceList, RuleBook, Underlay, builtin_rule_books, load_kit, load_prices, load_rule_book,
     underlay,
@@ -13,18 +13,18 @@ pub trait Shelf {
     /// A kit.
     ///
     /// # Errors
-    /// [`Wrong::File`], or [`Wrong::NoFiles`].
-    fn kit(&self, file: &str) -> Result<Kit, Wrong>;
+    /// [`StepErrorKind::File`], or [`StepErrorKind::NoFiles`].
+    fn kit(&self, file: &str) -> Result<Kit, StepErrorKind>;
     /// A built-in rule book by name, or one from a file.
     ///
     /// # Errors
     /// Those of [`Self::kit`].
-    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong>;
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, StepErrorKind>;
     /// A price list, its part numbers spelled as in a kit.
     ///
     /// # Errors
     /// Those of [`Self::kit`].
-    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, Wrong>;
+    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, StepErrorKind>;
     /// An edit with paths relative to the script made absolute.
     fn placed(&self, edit: Edit) -> Edit;
 }
@@ -42,14 +42,14 @@ fn of_program(name: &str) -> Option<Arc<RuleBook>> {
 }
 
 impl Shelf for NoFiles {
-    fn kit(&self, file: &str) -> Result<Kit, Wrong> {
-        Err(Wrong::NoFiles(file.to_owned()))
+    fn kit(&self, file: &str) -> Result<Kit, StepErrorKind> {
+        Err(StepErrorKind::NoFiles(file.to_owned()))
     }
-    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong> {
-        of_program(name).ok_or_else(|| Wrong::NoFiles(name.to_owned()))
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, StepErrorKind> {
+        of_program(name).ok_or_else(|| StepErrorKind::NoFiles(name.to_owned()))
     }
-    fn prices(&self, file: &str, _: &Kit) -> Result<PriceList, Wrong> {
-        Err(Wrong::NoFiles(file.to_owned()))
+    fn prices(&self, file: &str, _: &Kit) -> Result<PriceList, StepErrorKind> {
+        Err(StepErrorKind::NoFiles(file.to_owned()))
     }
     fn placed(&self, edit: Edit) -> Edit {
         edit
@@ -63,16 +63,16 @@ impl Folder {
 }
 
 impl Shelf for Folder {
-    fn kit(&self, file: &str) -> Result<Kit, Wrong> {
+    fn kit(&self, file: &str) -> Result<Kit, StepErrorKind> {
         Ok(load_kit(&self.path(file))?)
     }
-    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, Wrong> {
+    fn rule_book(&self, name: &str) -> Result<Arc<RuleBook>, StepErrorKind> {
         match of_program(name) {
             Some(book) => Ok(book),
             None => Ok(Arc::new(load_rule_book(&self.path(name))?)),
         }
     }
-    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, Wrong> {
+    fn prices(&self, file: &str, kit: &Kit) -> Result<PriceList, StepErrorKind> {
         Ok(load_prices(&self.path(file), kit)?.list)
     }
     fn placed(&self, edit: Edit) -> Edit {

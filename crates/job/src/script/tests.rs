@@ -343,22 +343,31 @@ fn differences_have_object_old_and_new_value() {
     ]"#,
     );
     let found = differences(&before, &after);
-    let of = |what: Thing| found.iter().filter(|told| told.what == what).collect::<Vec<_>>();
-    let block = of(Thing::Block)[0];
-    assert_eq!((block.how, block.name.as_str(), block.fields[0].field.as_str()), (How::Changed, "A", "rows"));
+    let of = |what: ObjectKind| found.iter().filter(|told| told.what == what).collect::<Vec<_>>();
+    let block = of(ObjectKind::Block)[0];
+    assert_eq!(
+        (block.how, block.name.as_str(), block.fields[0].field.as_str()),
+        (DifferenceKind::Changed, "A", "rows")
+    );
     assert_eq!((&block.fields[0].before, &block.fields[0].after), (&Some(2.into()), &Some(3.into())));
-    assert_eq!((of(Thing::Penetration)[0].how, of(Thing::Penetration)[0].name.as_str()), (How::Added, "P"));
-    let site: Vec<&str> = of(Thing::Site)[0].fields.iter().map(|field| field.field.as_str()).collect();
+    assert_eq!(
+        (of(ObjectKind::Penetration)[0].how, of(ObjectKind::Penetration)[0].name.as_str()),
+        (DifferenceKind::Added, "P")
+    );
+    let site: Vec<&str> = of(ObjectKind::Site)[0].fields.iter().map(|field| field.field.as_str()).collect();
     assert_eq!(site, ["building.wind_mph"]);
-    assert_eq!(of(Thing::Part)[0].fields[0].field, "sides");
+    assert_eq!(of(ObjectKind::Part)[0].fields[0].field, "sides");
     // The hip over the east side is gone: it rests, and its neighbours extend further.
-    let faces = of(Thing::Face);
+    let faces = of(ObjectKind::Face);
     assert!(faces.iter().any(|face| face.fields.iter().any(|field| field.field == "rests")));
     assert!(faces.iter().any(|face| face.fields.iter().any(|field| field.field == "outline")));
-    assert!(of(Thing::Kit).is_empty() && of(Thing::Order).is_empty());
+    assert!(of(ObjectKind::Kit).is_empty() && of(ObjectKind::Order).is_empty());
     assert_eq!(differences(&after, &after), []);
     let back = differences(&after, &before);
-    assert_eq!(back.iter().find(|told| told.what == Thing::Penetration).unwrap().how, How::Removed);
+    assert_eq!(
+        back.iter().find(|told| told.what == ObjectKind::Penetration).unwrap().how,
+        DifferenceKind::Removed
+    );
 }
 
 #[test]

@@ -6,9 +6,9 @@
 //! checked.
 
 use super::{exempt, looked_at};
-use crate::keep_out::{Against, By, KeepOut, Shape};
+use crate::keep_out::{Against, KeepOut, RequiredBy, Shape};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::site::Site;
 use chalkcourse_geometry::{Convex, Rect, RoofFace, dvec2};
 use chalkcourse_job::{FireAccess, PenetrationKind};
@@ -20,10 +20,10 @@ pub(crate) const LIMIT: Limit = Limit {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.below_escape.is_some());
             if !asked {
-                return Some(Off::NotInEdition);
+                return Some(OffReason::NotInEdition);
             }
             let any = job.penetrations.iter().any(|p| p.kind == PenetrationKind::EscapeWindow);
-            (!any).then_some(Off::NoEscapeWindow)
+            (!any).then_some(OffReason::NoEscapeWindow)
         })
     },
     gives,
@@ -55,14 +55,14 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
         let Some(strip) = escape_strip(fire, window, on, site.face) else { continue };
         let shape = Shape::Pieces(vec![Convex::rect(&strip)]);
         let below = KeepOut::of(LIMIT.code, Against::Penetration(window.id), shape);
-        found.push(KeepOut { asked: strip.size().x, ..below.by(By::Source(limit.source.clone())) });
+        found.push(KeepOut { asked: strip.size().x, ..below.by(RequiredBy::Source(limit.source.clone())) });
     }
 }
 
 #[cfg(test)]
 mod tests {
     use crate::testing::{INCH, book, gable, just, module, of, through};
-    use crate::{Off, off};
+    use crate::{OffReason, off};
     use chalkcourse_geometry::{DVec2, Length};
     use chalkcourse_job::{PenetrationKind, Shape};
 
@@ -84,10 +84,10 @@ mod tests {
     #[test]
     fn why_there_is_no_limit() {
         let mut job = gable();
-        assert_eq!(off(&job, "fire-escape"), Some(Off::NoEscapeWindow));
+        assert_eq!(off(&job, "fire-escape"), Some(OffReason::NoEscapeWindow));
         book(&mut job).fire_access.as_mut().unwrap().below_escape = None;
-        assert_eq!(off(&job, "fire-escape"), Some(Off::NotInEdition));
+        assert_eq!(off(&job, "fire-escape"), Some(OffReason::NotInEdition));
         book(&mut job).fire_access = None;
-        assert_eq!(off(&job, "fire-escape"), Some(Off::NoFireAccess));
+        assert_eq!(off(&job, "fire-escape"), Some(OffReason::NoFireAccess));
     }
 }

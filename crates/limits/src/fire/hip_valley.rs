@@ -4,9 +4,9 @@
 //! on the slope is never less than in plan; the room is required in plan, as at the ridge.
 
 use super::exempt;
-use crate::keep_out::{By, KeepOut};
+use crate::keep_out::{KeepOut, RequiredBy};
 use crate::limit::Limit;
-use crate::off::Off;
+use crate::off::OffReason;
 use crate::site::Site;
 use chalkcourse_geometry::{EdgeKind, EdgeSpan};
 
@@ -15,7 +15,7 @@ pub(crate) const LIMIT: Limit = Limit {
     missing: |job| {
         exempt(job).or_else(|| {
             let asked = job.rule_book.fire_access.as_ref().is_some_and(|fire| fire.hip_or_valley.is_some());
-            (!asked).then_some(Off::NoNumberInEdition)
+            (!asked).then_some(OffReason::NoNumberInEdition)
         })
     },
     gives,
@@ -26,7 +26,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let between =
         |span: &EdgeSpan| matches!(span.kind, EdgeKind::Hip | EdgeKind::Valley) && site.covered_beyond(span);
     for side in site.sides_with(between) {
-        let by = By::Source(limit.source.clone());
+        let by = RequiredBy::Source(limit.source.clone());
         let beside = side.keep_out(LIMIT.code, limit.value.metres()).by(by);
         found.push(KeepOut { metric: site.in_plan(), ..beside });
     }

@@ -4,24 +4,24 @@ pub(crate) mod escape;
 pub(crate) mod hip_valley;
 pub(crate) mod ridge;
 
-use crate::off::{Exemption, Off};
+use crate::off::{Exemption, OffReason};
 use crate::site::Site;
 use chalkcourse_geometry::RoofFace;
 use chalkcourse_job::{FireAccess, Resolved};
 
 /// Why a job as a whole is exempt from fire access.
-pub fn exempt(job: &Resolved) -> Option<Off> {
-    let Some(book) = &job.rule_book.fire_access else { return Some(Off::NoFireAccess) };
+pub fn exempt(job: &Resolved) -> Option<OffReason> {
+    let Some(book) = &job.rule_book.fire_access else { return Some(OffReason::NoFireAccess) };
     let site = &job.site.building;
     if site.detached_uninhabited {
-        return Some(Off::Exempt(Exemption::Detached));
+        return Some(OffReason::Exempt(Exemption::Detached));
     }
     if !site.no_roof_operations.trim().is_empty() {
-        return Some(Off::Exempt(Exemption::NoRoofOperations));
+        return Some(OffReason::Exempt(Exemption::NoRoofOperations));
     }
     let integrated = book.integrated_exempt.as_ref().is_some_and(|limit| limit.value);
     let read = !site.integrated_listing_read_by.trim().is_empty();
-    (integrated && read).then_some(Off::Exempt(Exemption::Integrated))
+    (integrated && read).then_some(OffReason::Exempt(Exemption::Integrated))
 }
 
 /// Whether a plane is steep enough for the book to apply.

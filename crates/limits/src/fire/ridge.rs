@@ -5,7 +5,7 @@
 //! neither.
 
 use super::exempt;
-use crate::keep_out::{By, KeepOut};
+use crate::keep_out::{KeepOut, RequiredBy};
 use crate::limit::Limit;
 use crate::share::Share;
 use crate::site::Site;
@@ -26,7 +26,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
     let Some(fire) = site.fire() else { return };
     let room = site.given.share.room(fire);
     for side in site.sides_with(|span| span.kind == EdgeKind::Ridge) {
-        let by = By::Source(room.source.clone());
+        let by = RequiredBy::Source(room.source.clone());
         let beside = side.keep_out(LIMIT.code, room.value.metres()).by(by);
         found.push(KeepOut { metric: site.in_plan(), ..beside });
     }
@@ -36,7 +36,7 @@ fn gives(site: &Site<'_>, found: &mut Vec<KeepOut>) {
 mod tests {
     use crate::share::Share;
     use crate::testing::{INCH, SLOPE, book, gable, just, of};
-    use crate::{Exemption, Off, off};
+    use crate::{Exemption, OffReason, off};
     use chalkcourse_geometry::{DVec2, Pitch};
     use chalkcourse_job::Building;
 
@@ -71,9 +71,9 @@ mod tests {
         };
         assert_eq!(with(Building::default()), (None, 1));
         let detached = Building { detached_uninhabited: true, ..Building::default() };
-        assert_eq!(with(detached), (Some(Off::Exempt(Exemption::Detached)), 0));
+        assert_eq!(with(detached), (Some(OffReason::Exempt(Exemption::Detached)), 0));
         let found = Building { no_roof_operations: " Chief Ashdown ".into(), ..Building::default() };
-        assert_eq!(with(found), (Some(Off::Exempt(Exemption::NoRoofOperations)), 0));
+        assert_eq!(with(found), (Some(OffReason::Exempt(Exemption::NoRoofOperations)), 0));
         // The integrated exemption is off in the book, whoever read the listing.
         let integrated = Building { integrated_listing_read_by: "R. Vale".into(), ..Building::default() };
         assert_eq!(with(integrated), (None, 1));

@@ -10,7 +10,7 @@ use proptest::prelude::*;
 struct Pieces(Solid);
 
 impl Pieces {
-    fn quad(&mut self, kind: Kind, of: Of, corners: [(f64, f64, f64); 4]) {
+    fn quad(&mut self, kind: Kind, of: SolidObject, corners: [(f64, f64, f64); 4]) {
         let c = corners.map(|(x, y, z)| dvec3(x, y, z));
         let normal = (c[2] - c[0]).cross(c[3] - c[1]).normalize();
         let u = (c[1] - c[0]).normalize();
@@ -34,15 +34,15 @@ fn hut() -> Scene {
     let mut pieces = Pieces::default();
     let (o, w, h) = (0.0, 4.0, 3.0);
     let wall = |p: &mut Pieces, a: (f64, f64), b: (f64, f64)| {
-        p.quad(Kind::Wall, Of::House, [(a.0, a.1, o), (b.0, b.1, o), (b.0, b.1, h), (a.0, a.1, h)]);
+        p.quad(Kind::Wall, SolidObject::House, [(a.0, a.1, o), (b.0, b.1, o), (b.0, b.1, h), (a.0, a.1, h)]);
     };
     for (a, b) in [((o, o), (w, o)), ((w, o), (w, w)), ((w, w), (o, w)), ((o, w), (o, o))] {
         wall(&mut pieces, a, b);
     }
-    pieces.quad(Kind::Roof, Of::Face(FaceId(1)), [(o, o, h), (w, o, h), (w, w, h), (o, w, h)]);
+    pieces.quad(Kind::Roof, SolidObject::Face(FaceId(1)), [(o, o, h), (w, o, h), (w, w, h), (o, w, h)]);
     pieces.quad(
         Kind::Ground,
-        Of::Ground,
+        SolidObject::Ground,
         [(-80.0, -80.0, 0.0), (80.0, -80.0, 0.0), (80.0, 80.0, 0.0), (-80.0, 80.0, 0.0)],
     );
     Scene::of(&pieces.0)
@@ -74,11 +74,11 @@ fn nearer_things_hide_farther_ones() {
         let (x, y) = pixel(&shot, p);
         picture.what(x, y)
     };
-    assert_eq!(what((2.0, 2.0, 3.0)), Some(Of::Face(FaceId(1))));
-    assert_eq!(what((2.0, 0.0, 1.0)), Some(Of::House));
-    assert_eq!(what((2.0, -1.0, 0.0)), Some(Of::Ground));
+    assert_eq!(what((2.0, 2.0, 3.0)), Some(SolidObject::Face(FaceId(1))));
+    assert_eq!(what((2.0, 0.0, 1.0)), Some(SolidObject::House));
+    assert_eq!(what((2.0, -1.0, 0.0)), Some(SolidObject::Ground));
     // the middle of the north wall's foot is hidden by the house
-    assert_eq!(what((2.0, 4.0, 0.0)), Some(Of::House));
+    assert_eq!(what((2.0, 4.0, 0.0)), Some(SolidObject::House));
     let level = scene.draw(&Shot { camera: shot.camera.turned(0.0, -28.0), ..shot });
     assert_eq!(level.what(0, 0), None, "the sky is nothing");
     assert_eq!(picture.what(160, 0), None);
@@ -100,7 +100,7 @@ fn a_shadow_is_as_long_as_trigonometry_says() {
         let at = |beyond: f64| {
             let p = chalkcourse_geometry::dvec2(2.0, 2.0) + away * (2.0 + beyond);
             let (x, y) = pixel(&shot, (p.x, p.y, 0.0));
-            assert_eq!(picture.what(x, y), Some(Of::Ground));
+            assert_eq!(picture.what(x, y), Some(SolidObject::Ground));
             bright(picture.colour(x, y).unwrap())
         };
         let open = at(length + 1.5);
@@ -133,7 +133,7 @@ fn held_things_are_highlighted() {
     let scene = hut();
     let mut shot = shot(&scene, Azimuth::SOUTH, 40.0, Light::Even);
     let plain = scene.draw(&shot);
-    shot.held = Some(Of::Face(FaceId(1)));
+    shot.held = Some(SolidObject::Face(FaceId(1)));
     let held = scene.draw(&shot);
     let (x, y) = pixel(&shot, (2.0, 2.0, 3.0));
     assert_ne!(plain.colour(x, y), held.colour(x, y));
@@ -188,7 +188,7 @@ proptest! {
             light: Light::Sun(dvec3(sun.0, sun.1, sun.2)),
             look: Look::default(),
             detail: if quick { Detail::Quick } else { Detail::Fine },
-            held: Some(Of::Penetration(PenetrationId(1))),
+            held: Some(SolidObject::Penetration(PenetrationId(1))),
         };
         prop_assert_eq!(hut().draw(&shot).rgba.len(), 40 * 30 * 4);
     }

@@ -51,7 +51,7 @@ impl Every {
         let factor = layout.roof.faces.get(index).map_or(1.0, |face| face.plane.pitch.slope_factor());
         room.allowed.tolerance = (TOLERANCE + ROUND) * factor + HAIR;
         let sizes = Maker { job, face }.tiles().map(|(_, tile)| tile.size).collect();
-        let asked = !judge.had(&FindingKey::new("fire-plane-path", Subject::Face(face)));
+        let asked = !judge.existed_before(&FindingKey::new("fire-plane-path", Subject::Face(face)));
         let passage = if asked { chalkcourse_rules::passage(job, layout, index) } else { None };
         Self { room, sizes, laws: laws(job), passage }
     }

@@ -5,8 +5,8 @@ use super::judge::Judge;
 use super::lay::{fill_room, joints, rows, several};
 use super::search::STEPS;
 use super::trim::rects;
-use super::wins::{Asked, wins};
-use super::{Fill, FillError, Laid, Mode, Site, allowed};
+use super::wins::{FillContext, wins};
+use super::{Fill, FillError, FillKind, Mode, Site, allowed};
 use crate::Seen;
 use crate::fixes::ways;
 use crate::room::{Room, What};
@@ -173,9 +173,9 @@ pub fn hold_back(
     }
     let question = Question { near: NEAR, movable, farthest: FARTHEST, prices: !usual };
     let mut held = match &fill.basis.laid {
-        Laid::Nothing => Held::default(),
-        Laid::Rows(fit) => holds_back(&room.allowed, fit, &question, stop)?,
-        Laid::Stacks => {
+        FillKind::Nothing => Held::default(),
+        FillKind::Rows(fit) => holds_back(&room.allowed, fit, &question, stop)?,
+        FillKind::Stacks => {
             let tiles: Vec<Tile> = site.maker().tiles().map(|(_, tile)| tile).collect();
             joints(site.job, mode)?;
             let rules = RowRules { joints: Joints::Aligned, base: site.base(), hooked: true };
@@ -184,11 +184,11 @@ pub fn hold_back(
                 None => Held::default(),
             }
         }
-        Laid::Blocks(_) | Laid::Pieces => pieces(&site, fill, &room, stop)?,
+        FillKind::Blocks(_) | FillKind::Pieces => pieces(&site, fill, &room, stop)?,
     };
     if usual {
         held.prices = prices.into_iter().map(|cost| cost.price).collect();
-        let asked = Asked { job, judge: &judge, site: &site, fill, room: &room };
+        let asked = FillContext { job, judge: &judge, site: &site, fill, room: &room };
         held.moves = wins(&asked, &held, &question, stop)?;
     }
     let finished = !stop();

@@ -5,7 +5,7 @@ use chalkcourse_geometry::Roof;
 use chalkcourse_job::{FaceId, FindingKey, Resolved, apply};
 use chalkcourse_layout::{Layout, assemble};
 use chalkcourse_limits::{Share, array_share};
-use chalkcourse_rules::{Checker, Finding, Severity, never_met};
+use chalkcourse_rules::{Checker, Finding, Severity, missing_pathways};
 use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -37,7 +37,7 @@ impl Judge {
         judge.before = before.into_iter().map(|finding| finding.key).collect();
         for &face in faces {
             let index = judge.layout.face(face).map(|(index, _)| index);
-            let missing = index.and_then(|index| never_met(&judge.bare, &judge.layout, index));
+            let missing = index.and_then(|index| missing_pathways(&judge.bare, &judge.layout, index));
             judge.unmet.extend(missing.as_ref().map(|_| face));
             judge.before.extend(missing);
         }
@@ -46,7 +46,7 @@ impl Judge {
 
     /// Whether the pathways can't be provided whatever is laid on the face: it is filled all the same, and the claim
     /// says so.
-    pub(super) fn never_met(&self, face: FaceId) -> bool {
+    pub(super) fn lacks_pathways(&self, face: FaceId) -> bool {
         self.unmet.contains(&face)
     }
 
@@ -84,7 +84,7 @@ impl Judge {
     }
 
     /// Whether a stop existed before anything was filled.
-    pub(super) fn had(&self, key: &FindingKey) -> bool {
+    pub(super) fn existed_before(&self, key: &FindingKey) -> bool {
         self.before.contains(key)
     }
 

@@ -1,6 +1,6 @@
 //! Rows, several blocks and whole blocks: as many modules as fit in some room.
 
-use super::{Basis, Fill, FillError, Laid, Mode, Site, allowed, made};
+use super::{Basis, Fill, FillError, FillKind, Mode, Site, allowed, made};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{
     Allowed, Base, BlockRules, Fit, HookRules, Joints, Look, Placed, RowRules, Space, Tile, fit_blocks,
@@ -107,7 +107,7 @@ fn rows_fill(site: &Site<'_>, fire: &Fire, orientation: Orientation, fit: Fit, b
     let base = made::base_words(site.job, site.base());
     let way = Some(Said::listed([rows.into(), base], ", "));
     let (searched, modules) = (fit.proof.claim(), fit.count());
-    let basis = Basis { fire: fire.clone(), way, laid: Laid::Rows(Box::new(fit)), every: false };
+    let basis = Basis { fire: fire.clone(), way, laid: FillKind::Rows(Box::new(fit)), every: false };
     maker.fill(blocks, modules, bound, modules == bound, searched, basis)
 }
 
@@ -134,8 +134,12 @@ fn whole_blocks(
         if best.as_ref().is_none_or(|best| found.count > best.modules) {
             let blocks = found.blocks.iter().map(|block| block.placed.as_slice());
             let blocks = maker.blocks(orientation, tile, blocks);
-            let basis =
-                Basis { fire: fire.clone(), way: Some(way.clone()), laid: Laid::Blocks(most), every: false };
+            let basis = Basis {
+                fire: fire.clone(),
+                way: Some(way.clone()),
+                laid: FillKind::Blocks(most),
+                every: false,
+            };
             best = Some(maker.fill(blocks, found.count, found.bound, false, found.method, basis));
         }
     }
@@ -318,7 +322,7 @@ fn fullest(
 fn pieces(site: &Site<'_>, fire: &Fire, blocks: Vec<Block>) -> Fill {
     let modules = blocks.iter().map(|block| block.cells().count()).sum();
     let way = Some(made::base_words(site.job, site.base()));
-    let basis = Basis { fire: fire.clone(), way, laid: Laid::Pieces, every: false };
+    let basis = Basis { fire: fire.clone(), way, laid: FillKind::Pieces, every: false };
     site.maker().fill(blocks, modules, usize::MAX, false, "", basis)
 }
 

@@ -1,7 +1,7 @@
 //! Converts placed tiles to blocks of a job, and states the claim that goes with them.
 
 use super::judge::Judge;
-use super::{Basis, Fill, Laid, Measure, MeasureOf, Mode};
+use super::{Basis, Fill, FillKind, Measure, MeasureOf, Mode};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Base, Placed, Tile};
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
@@ -91,7 +91,7 @@ impl<'a> Maker<'a> {
 
     /// A fill without modules.
     pub(super) fn nothing(&self, fire: &Fire) -> Fill {
-        let basis = Basis { fire: fire.clone(), way: None, laid: Laid::Nothing, every: false };
+        let basis = Basis { fire: fire.clone(), way: None, laid: FillKind::Nothing, every: false };
         self.fill(Vec::new(), 0, 0, true, words::common::NOTHING, basis)
     }
 }
@@ -139,7 +139,7 @@ pub(super) fn claim(judge: &Judge, job: &Resolved, fill: &mut Fill, mode: Mode) 
         let base = way.map(|way| Said::joined([Said::own(", "), way]));
         parts.push(words::fill::whatever_the_blocks_rows_and(&base, &apart_words(job)));
     }
-    if judge.never_met(fill.face) {
+    if judge.lacks_pathways(fill.face) {
         parts.push(words::fill::WHATEVER_IS_LAID_HERE_TWO.into());
     }
     parts.extend([Said::own(" ("), proved.into(), Said::own(")")]);

@@ -154,13 +154,13 @@ pub(crate) struct Basis {
     fire: Fire,
     /// The way of laying, in words; `None` if it is not restricted.
     way: Option<Said>,
-    laid: Laid,
+    laid: FillKind,
     /// Whether the claim is about layouts of every kind.
     every: bool,
 }
 
 #[derive(Clone, Debug, PartialEq)]
-pub(crate) enum Laid {
+pub(crate) enum FillKind {
     /// Nothing.
     Nothing,
     /// Rows of one block.
@@ -213,7 +213,7 @@ pub enum FillError {
     NoPrice(String),
     /// An invalid worth or size.
     #[error("{0}")]
-    Asked(Said),
+    FillContext(Said),
     /// There is not enough room.
     #[error("{}", words::fill::modules_were_asked_for_were(*asked, &found, &most))]
     TooFew {

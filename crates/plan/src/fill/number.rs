@@ -9,7 +9,7 @@ use super::made::{self, Maker};
 use super::outline::{Outline, outline};
 use super::search::Pace;
 use super::{
-    Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Size, Target, Way, lay, shares, trim,
+    Basis, Fill, FillError, FillKind, Measure, MeasureOf, Mode, Site, Size, Target, Way, lay, shares, trim,
 };
 use crate::room::{Fire, path_strips};
 use chalkcourse_geometry::fit::{StackCosts, Stacks, Tile, Want, fit_stacks};
@@ -50,7 +50,7 @@ fn modules(job: &Resolved, size: Size) -> Result<usize, FillError> {
     if (1.0..=MOST as f64).contains(&number) {
         Ok(number as usize)
     } else {
-        Err(FillError::Asked(words::fill::an_array_of_modules_was(&number, &MOST)))
+        Err(FillError::FillContext(words::fill::an_array_of_modules_was(&number, &MOST)))
     }
 }
 
@@ -258,7 +258,7 @@ impl Asking<'_> {
         };
         let words = words::fill::the_on_all_faces(&how, &number, &stays(self.locked), &offer.way);
         let fire = choice.map_or(&offer.fire, |choice| &choice.fire).clone();
-        let basis = Basis { fire, way: Some(words), laid: Laid::Stacks, every: false };
+        let basis = Basis { fire, way: Some(words), laid: FillKind::Stacks, every: false };
         let mut fill =
             maker.fill(blocks, share, share, proved, offer.searched.clone().unwrap_or_default(), basis);
         let of = match self.target.way {

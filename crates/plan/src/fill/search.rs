@@ -4,7 +4,7 @@
 use super::corridor::{Corridor, corridors};
 use super::every::Every;
 use super::judge::Judge;
-use super::{Fill, FillError, Laid, Mode, Site, lay, made, rank, trim, worth};
+use super::{Fill, FillError, FillKind, Mode, Site, lay, made, rank, trim, worth};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::Allowed;
 use chalkcourse_limits::Share;
@@ -99,7 +99,7 @@ fn searched(site: &Site<'_>, fill: &Fill, pace: Pace) -> Said {
         return words::fill::ONE_BLOCK_SO_FAR.into();
     }
     let laid = match (&fill.basis.laid, fill.blocks.len()) {
-        (Laid::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK,
+        (FillKind::Rows(_), _) | (_, 1) => words::fill::ONE_BLOCK,
         _ => words::fill::SEVERAL_BLOCKS,
     };
     let others = site.job.blocks.iter().any(|block| block.face != site.face);

@@ -2,7 +2,7 @@
 
 use super::corridor::{Corridor, stands_in};
 use super::judge::Judge;
-use super::{Fill, Laid, Site};
+use super::{Fill, FillKind, Site};
 use chalkcourse_geometry::fit::{Tile, TilePlace, stands};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{Block, BlockId, Cell, Resolved};
@@ -32,7 +32,7 @@ fn cut(site: &Site<'_>, fill: &Fill, away: &BTreeSet<(BlockId, Cell)>) -> Fill {
     cut.blocks.retain(|block| block.cells().next().is_some());
     cut.modules = cut.blocks.iter().map(|block| block.cells().count()).sum();
     if cut.modules != fill.modules {
-        (cut.measure, cut.basis.laid) = (None, Laid::Pieces);
+        (cut.measure, cut.basis.laid) = (None, FillKind::Pieces);
         cut.proved = false;
     }
     cut

@@ -24,7 +24,7 @@ const MOST_DOUBTFUL: usize = 2;
 const SAME: f64 = 2e-3;
 
 /// A fill and its surroundings.
-pub(super) struct Asked<'a> {
+pub(super) struct FillContext<'a> {
     pub(super) job: &'a Resolved,
     pub(super) judge: &'a Judge,
     pub(super) site: &'a Site<'a>,
@@ -39,7 +39,7 @@ pub(super) struct Asked<'a> {
 /// # Errors
 /// Those of the fitting.
 pub(super) fn wins(
-    asked: &Asked<'_>,
+    asked: &FillContext<'_>,
     held: &HeldBack,
     question: &Question,
     stop: &dyn Fn() -> bool,
@@ -77,7 +77,7 @@ pub(super) fn wins(
     Ok(found)
 }
 
-impl Asked<'_> {
+impl FillContext<'_> {
     /// How many more modules the face has when filled again with a penetration elsewhere, and what was searched; `None`
     /// if it has no more.
     fn filled_again(

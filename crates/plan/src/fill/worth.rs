@@ -1,7 +1,7 @@
 //! The modules with the greatest total worth.
 
 use super::outline::outline;
-use super::{Basis, Fill, FillError, Laid, Measure, MeasureOf, Mode, Site, Worth, lay, made};
+use super::{Basis, Fill, FillError, FillKind, Measure, MeasureOf, Mode, Site, Worth, lay, made};
 use crate::room::Fire;
 use chalkcourse_geometry::fit::{Allowed, Want, fit_stacks};
 use chalkcourse_job::{FaceId, Resolved};
@@ -26,7 +26,7 @@ pub(super) fn fill_room(
     stop: &dyn Fn() -> bool,
 ) -> Result<Fill, FillError> {
     if !(0.0..1e9).contains(&worth.module) {
-        return Err(FillError::Asked(words::fill::a_module_is_worth_give(&worth.module)));
+        return Err(FillError::FillContext(words::fill::a_module_is_worth_give(&worth.module)));
     }
     lay::joints(site.job, site.mode)?;
     let (maker, base) = (site.maker(), site.base());
@@ -56,7 +56,7 @@ pub(super) fn fill_room(
                 &found.ruled_out,
                 &(!found.finished).then_some(words::fill::STOPPED_BEFORE_THE_END_2),
             );
-            let basis = Basis { fire: fire.clone(), way: Some(way), laid: Laid::Stacks, every: false };
+            let basis = Basis { fire: fire.clone(), way: Some(way), laid: FillKind::Stacks, every: false };
             let mut fill = maker.fill(blocks, laid.len(), 0, false, searched, basis);
             fill.measure = Some(Measure { of: MeasureOf::Worth, value: worth, bound: worth, any: None });
             best = Some(fill);

@@ -4,7 +4,7 @@ use chalkcourse_geometry::fit::{Allowed, Part};
 use chalkcourse_geometry::{Convex, DVec2, Rect, Units};
 use chalkcourse_job::{BaseRail, BlockId, Resolved, Subject};
 use chalkcourse_layout::{CourseLines, Layout, PlacedBlock};
-use chalkcourse_limits::{Against, Given, KeepOut, Shape, TOLERANCE, keep_outs};
+use chalkcourse_limits::{Against, KeepOut, KeepOutContext, Shape, TOLERANCE, keep_outs};
 use chalkcourse_rules::Finding;
 
 /// Most line ends to continue from, so that a face with a thousand pipes does not keep the user waiting.
@@ -63,7 +63,7 @@ impl Ground {
         kept: Vec<Convex>,
     ) -> Option<Self> {
         let on = layout.roof.faces.get(face).filter(|on| on.sound)?;
-        let mut given = Given { kept, ..Given::as_laid(job, layout) };
+        let mut given = KeepOutContext { kept, ..KeepOutContext::as_laid(job, layout) };
         given.standing.retain(|id| stays(*id));
         let laying = &job.kit.laying;
         let courses = layout.faces.get(face)?.courses;
@@ -78,7 +78,7 @@ impl Ground {
     }
 
     /// Relaxes the limits that the body breaks already to the present distance, except those that the finding is about.
-    pub(super) fn eased(mut self, body: &Body, finding: &Finding) -> Self {
+    pub(super) fn relaxed(mut self, body: &Body, finding: &Finding) -> Self {
         self.keep_outs.retain_mut(|keep_out| {
             let nearest = body.parts.iter().map(|part| keep_out.distance(part)).fold(f64::INFINITY, f64::min);
             let broken = !body.parts.iter().all(|part| keep_out.clears(part));

@@ -1,16 +1,16 @@
 //! Fixes for findings that are not about blocks: faces that do not meet, outlines, references to deleted sides, drip
 //! edge, waivers.
 
-use super::Asked;
+use super::FixRequest;
 use super::change::{Change, Step};
 use chalkcourse_geometry::{Defect, Length};
 use chalkcourse_job::{DripEdge, Edit, Face, FaceId, Subject, WAIVER};
 use chalkcourse_rules::{Facts, Fault};
 
-pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
+pub(super) fn steps(asked: &FixRequest<'_>) -> Vec<Step> {
     let step = match (&asked.finding.facts, &asked.finding.key.subject) {
-        (Facts::HeightGap { lift: Some((face, by)), .. }, _) => lifted(asked, *face, *by),
-        (Facts::Outline { fault, ring, .. }, _) => mended(asked, *fault, *ring),
+        (Facts::HeightGap { lift: Some((face, by)), .. }, _) => raise_face(asked, *face, *by),
+        (Facts::Outline { fault, ring, .. }, _) => repair_outline(asked, *fault, *ring),
         (Facts::LostSides { .. }, Subject::Face(face)) => asked
             .state
             .job
@@ -26,14 +26,14 @@ pub(super) fn steps(asked: &Asked<'_>) -> Vec<Step> {
 }
 
 /// A face raised by a length.
-fn lifted(asked: &Asked<'_>, face: FaceId, by: Length) -> Option<Step> {
+fn raise_face(asked: &FixRequest<'_>, face: FaceId, by: Length) -> Option<Step> {
     let face = asked.state.job.face(face)?;
     let height = Length::from_metres(face.height.metres() + by.metres());
     Some(Step { change: Change::Lift(face.id, by), edit: Edit::PutFace(Face { height, ..face.clone() }) })
 }
 
 /// Removes all repeated corners of a ring, or an invalid hole.
-fn mended(asked: &Asked<'_>, fault: Fault, ring: usize) -> Option<Step> {
+fn repair_outline(asked: &FixRequest<'_>, fault: Fault, ring: usize) -> Option<Step> {
     let face = asked.finding.place.face.and_then(|id| asked.state.job.face(id));
     let face = face.filter(|face| face.from.is_none())?;
     match fault {
@@ -57,7 +57,7 @@ fn mended(asked: &Asked<'_>, fault: Fault, ring: usize) -> Option<Step> {
     }
 }
 
-fn drip_edge(asked: &Asked<'_>) -> Step {
+fn drip_edge(asked: &FixRequest<'_>) -> Step {
     let mut site = asked.state.job.site.clone();
     site.building.drip_edge = Some(DripEdge::WithThisJob);
     Step { change: Change::DripEdge, edit: Edit::SetSite(site) }

@@ -105,7 +105,7 @@ pub fn fixes(job: &Resolved, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> b
     };
     let mut trials = Trials::on(&plan.layout, MOST_TRIALS, stop);
     let search = Search { key, before: Standing::of(&plan.findings), modules: state.modules() };
-    let asked = Asked { state: &state, finding };
+    let asked = FixRequest { state: &state, finding };
     let mut found = Vec::new();
     let mut near = Vec::new();
     for kind in kinds(&asked, &mut trials, stop) {
@@ -132,7 +132,7 @@ pub fn fixes(job: &Resolved, plan: &Plan, key: &FindingKey, stop: &dyn Fn() -> b
 }
 
 /// Candidates by kind, best kind first: those that keep all modules before others.
-fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) -> Vec<Vec<Step>> {
+fn kinds(asked: &FixRequest<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) -> Vec<Vec<Step>> {
     let mut kinds = vec![house::steps(asked)];
     let blocks = asked.blocks();
     for block in &blocks {
@@ -141,7 +141,7 @@ fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) ->
         kinds.push(rows::reveal(asked, block));
         kinds.push(modules::on(asked, block));
     }
-    kinds.push(moves::of_what_comes_through(asked));
+    kinds.push(moves::of_penetration(asked));
     kinds.push(moves::onto_one_plane(asked));
     for block in &blocks {
         kinds.push(modules::off(asked, block, trials));
@@ -152,12 +152,12 @@ fn kinds(asked: &Asked<'_>, trials: &mut Trials<'_>, stop: &dyn Fn() -> bool) ->
 }
 
 /// A finding in a job.
-struct Asked<'a> {
+struct FixRequest<'a> {
     state: &'a State,
     finding: &'a Finding,
 }
 
-impl<'a> Asked<'a> {
+impl<'a> FixRequest<'a> {
     /// The blocks that may be changed for it: those that it is about; for a pathway those on the face or the roof.
     fn blocks(&self) -> Vec<&'a Block> {
         let job = &self.state.job;

@@ -1,6 +1,6 @@
 //! Switching modules off, with those that they supported, or on; opening pathways; removing a block.
 
-use super::Asked;
+use super::FixRequest;
 use super::change::{Change, Step};
 use super::judge::{State, Trials};
 use chalkcourse_job::{Block, BlockId, Cell, Edit, Subject};
@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 const MOST_ROUNDS: usize = 12;
 
 /// Switches off the modules of a block that a finding is about, and then those that hooked into them.
-pub(super) fn off(asked: &Asked<'_>, block: &Block, trials: &mut Trials<'_>) -> Vec<Step> {
+pub(super) fn off(asked: &FixRequest<'_>, block: &Block, trials: &mut Trials<'_>) -> Vec<Step> {
     let place = &asked.finding.place;
     if place.block != Some(block.id) || place.cells.is_empty() {
         return Vec::new();
@@ -53,7 +53,7 @@ fn switched_off(block: &Block, cells: &BTreeSet<Cell>) -> Option<Step> {
 }
 
 /// Switches on what is missing below a row that hooks too little.
-pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
+pub(super) fn on(asked: &FixRequest<'_>, block: &Block) -> Vec<Step> {
     let Subject::Row(_, row) = asked.finding.key.subject else { return Vec::new() };
     let Some(below) = row.checked_sub(2).filter(|_| asked.finding.rule == "hook") else { return Vec::new() };
     let kit = &asked.state.job.kit;
@@ -73,7 +73,7 @@ pub(super) fn on(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
 }
 
 /// Switches off the modules in the pathway that can be opened at the least loss.
-pub(super) fn pathway(asked: &Asked<'_>) -> Vec<Step> {
+pub(super) fn pathway(asked: &FixRequest<'_>) -> Vec<Step> {
     let Some(blocks) = asked.finding.facts.opening() else { return Vec::new() };
     let less = |(id, cells): &(BlockId, Vec<Cell>)| {
         let mut less = asked.state.job.block(*id).filter(|block| !block.locked)?.clone();

@@ -1,7 +1,7 @@
 //! Moves of a block past all limits at once: straight, first along one axis and then the other, and the shortest in any
 //! direction. A movable penetration is moved out of the way of blocks the same way.
 
-use super::Asked;
+use super::FixRequest;
 use super::change::{Change, Step};
 use super::ground::{Body, Ground, rows_of};
 use crate::room::path_strips;
@@ -22,7 +22,7 @@ fn is_about_place(rule: &str) -> bool {
 
 /// Moves of a block: past all limits at once, shortest first; then with room for each possible pathway; then past what
 /// the finding is about without getting closer to anything else that the block already breaks.
-pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
+pub(super) fn of_block(asked: &FixRequest<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
     let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
     else {
         return Vec::new();
@@ -38,12 +38,12 @@ pub(super) fn of_block(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool
         .collect();
     sort(&mut beside);
     found.extend(beside.into_iter().take(MOST_MOVES));
-    found.extend(past(asked, &all.eased(&body, asked.finding), &body, placed, stop));
+    found.extend(past(asked, &all.relaxed(&body, asked.finding), &body, placed, stop));
     steps(block, found)
 }
 
 /// Moves of a block past all limits, ignoring other blocks that may be moved too: for the first of several steps.
-pub(super) fn through_others(asked: &Asked<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
+pub(super) fn through_others(asked: &FixRequest<'_>, block: &Block, stop: &dyn Fn() -> bool) -> Vec<Step> {
     let Some(placed) = asked.state.layout.block(block.id).filter(|_| is_about_place(asked.finding.rule))
     else {
         return Vec::new();
@@ -75,7 +75,7 @@ fn sort(moves: &mut [DVec2]) {
 
 /// The shortest moves after which a block is free.
 fn past(
-    asked: &Asked<'_>,
+    asked: &FixRequest<'_>,
     ground: &Ground,
     body: &Body,
     placed: &PlacedBlock,
@@ -93,15 +93,15 @@ fn past(
     }
     sort(&mut found);
     if found.is_empty() {
-        found.extend(any_way(asked, ground, body, placed, stop));
+        found.extend(shortest_moves(asked, ground, body, placed, stop));
     }
     found.truncate(MOST_MOVES);
     found
 }
 
 /// The shortest move in any direction, rounded to the surrounding whole steps that are free.
-fn any_way(
-    asked: &Asked<'_>,
+fn shortest_moves(
+    asked: &FixRequest<'_>,
     ground: &Ground,
     body: &Body,
     placed: &PlacedBlock,
@@ -121,7 +121,7 @@ fn any_way(
 }
 
 /// Straight moves of a penetration after which it is no longer in the way of any block on the face.
-pub(super) fn of_what_comes_through(asked: &Asked<'_>) -> Vec<Step> {
+pub(super) fn of_penetration(asked: &FixRequest<'_>) -> Vec<Step> {
     let job = &asked.state.job;
     let place = &asked.finding.place;
     let of = place.penetration.and_then(|id| job.penetration(id)).filter(|it| it.kind.can_be_moved());
@@ -160,7 +160,7 @@ fn moved(it: &Penetration, face: FaceId, on: &RoofFace, by: DVec2) -> Step {
 
 /// Moves of a penetration that extends over an edge of its face, until it is clear of all edges: straight away from the
 /// edge, along the eave, up or down the slope; shortest first.
-pub(super) fn onto_one_plane(asked: &Asked<'_>) -> Vec<Step> {
+pub(super) fn onto_one_plane(asked: &FixRequest<'_>) -> Vec<Step> {
     let job = &asked.state.job;
     let place = &asked.finding.place;
     let of = place.penetration.and_then(|id| job.penetration(id)).filter(|it| it.kind.can_be_moved());

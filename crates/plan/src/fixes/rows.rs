@@ -1,6 +1,6 @@
 //! Sliding a row along the eave, and changing the reveal.
 
-use super::Asked;
+use super::FixRequest;
 use super::change::{Change, Step};
 use super::ground::{Body, rows_of};
 use chalkcourse_geometry::{DVec2, Length};
@@ -23,10 +23,10 @@ fn slide(block: &Block, row: u32, above: bool, by: f64) -> Step {
 }
 
 /// Slides of the rows that a finding is about, shortest first.
-pub(super) fn slides(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
+pub(super) fn slides(asked: &FixRequest<'_>, block: &Block) -> Vec<Step> {
     let mut steps = match (asked.finding.rule, &asked.finding.key.subject) {
-        ("laying", Subject::Row(_, row)) => into_joint(asked, block, row.saturating_sub(1)),
-        ("hook", Subject::Row(_, row)) => over_the_row_below(asked, block, row.saturating_sub(1)),
+        ("laying", Subject::Row(_, row)) => to_allowed_joints(asked, block, row.saturating_sub(1)),
+        ("hook", Subject::Row(_, row)) => onto_row_below(asked, block, row.saturating_sub(1)),
         _ => past(asked, block),
     };
     steps.sort_by(|a, b| a.change.distance().total_cmp(&b.change.distance()));
@@ -34,7 +34,7 @@ pub(super) fn slides(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
 }
 
 /// To the joints that the kit allows, on either side; a row may be shifted from any of its cells on.
-fn into_joint(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
+fn to_allowed_joints(asked: &FixRequest<'_>, block: &Block, row: u32) -> Vec<Step> {
     let spacing = block.spacing(&asked.state.job.kit).x;
     let Some(below) = row.checked_sub(1) else { return Vec::new() };
     let aside = (block.shift(row) - block.shift(below)).metres();
@@ -49,7 +49,7 @@ fn into_joint(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
 }
 
 /// Over the row below: until it hooks, and flush with it.
-fn over_the_row_below(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
+fn onto_row_below(asked: &FixRequest<'_>, block: &Block, row: u32) -> Vec<Step> {
     let Some(below) = row.checked_sub(1) else { return Vec::new() };
     let aside = (block.shift(row) - block.shift(below)).metres();
     let least = asked.state.job.rule_book.hooked_share.value;
@@ -71,7 +71,7 @@ fn over_the_row_below(asked: &Asked<'_>, block: &Block, row: u32) -> Vec<Step> {
 }
 
 /// Past the obstacles of some rows: those alone, or with all rows above.
-fn past(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
+fn past(asked: &FixRequest<'_>, block: &Block) -> Vec<Step> {
     let finding = asked.finding;
     let rows: BTreeSet<u32> = match finding.place.block {
         Some(id) if id == block.id => finding.place.cells.iter().map(|cell| cell.row).collect(),
@@ -98,7 +98,7 @@ fn past(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
 }
 
 /// Moves the reveal into the kit's range; or to its minimum, if the block has to be smaller.
-pub(super) fn reveal(asked: &Asked<'_>, block: &Block) -> Vec<Step> {
+pub(super) fn reveal(asked: &FixRequest<'_>, block: &Block) -> Vec<Step> {
     let range = asked.state.job.kit.reveal;
     let to = match asked.finding.rule {
         "reveal" if block.reveal < range.least => range.least,

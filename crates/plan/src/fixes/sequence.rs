@@ -1,7 +1,7 @@
 //! Sequences of steps, where no single step clears a finding: each step repairs what the one before broke.
 
 use super::judge::Trials;
-use super::{Asked, Fix, Near, Search, kinds};
+use super::{Fix, FixRequest, Near, Search, kinds};
 
 /// Most steps in a sequence.
 const MOST_STEPS: usize = 3;
@@ -27,7 +27,7 @@ pub(super) fn together(
         for begun in &near {
             for key in begun.broken.iter().take(MOST_BROKEN) {
                 let Some(finding) = begun.state.finding(key) else { continue };
-                let asked = Asked { state: &begun.state, finding };
+                let asked = FixRequest { state: &begun.state, finding };
                 for kind in kinds(&asked, trials, stop) {
                     let kind = kind.into_iter().take(MOST_OF_A_KIND);
                     let steps = &begun.fix.steps;

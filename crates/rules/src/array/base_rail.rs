@@ -8,7 +8,7 @@ use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BlockView, Laid};
+use crate::view::{BlockView, LaidBlock};
 use crate::{Authority, Facts};
 use chalkcourse_job::{Cell, FindingKey, Required, Subject};
 use chalkcourse_layout::{Run as Stretch, RunKind};
@@ -39,12 +39,12 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 }
 
 /// Modules of the lowest row.
-fn lowest(laid: &Laid<'_>) -> Vec<Cell> {
+fn lowest(laid: &LaidBlock<'_>) -> Vec<Cell> {
     let row = laid.placed.modules.iter().map(|module| module.cell.row).min();
     laid.placed.modules.iter().map(|module| module.cell).filter(|cell| Some(cell.row) == row).collect()
 }
 
-fn subject(laid: &Laid<'_>, matter: &'static str) -> Subject {
+fn subject(laid: &LaidBlock<'_>, matter: &'static str) -> Subject {
     Subject::OfBlock(laid.block.id, laid.on.id, matter.into())
 }
 

@@ -13,7 +13,7 @@ use crate::view::{BlockView, Through};
 use crate::{Authority, Beside, Facts};
 use chalkcourse_geometry::Rect;
 use chalkcourse_job::{FindingKey, Required, Subject};
-use chalkcourse_limits::{Against, By, KeepOut};
+use chalkcourse_limits::{Against, KeepOut, RequiredBy};
 
 pub(crate) const RULE: Rule = Rule {
     code: "clearance",
@@ -52,7 +52,7 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 fn finding(view: BlockView<'_>, through: &Through<'_>, near: TooNear<'_>) -> Finding {
     let (block, id, keep_out) = (view.laid.block.id, through.placed.id, near.keep_out);
     let (side, measured) = beside(&near, view, through);
-    let facts = Facts::Clearance { side, own: keep_out.by == By::Person };
+    let facts = Facts::Clearance { side, own: keep_out.by == RequiredBy::Person };
     let subject = match side {
         Beside::Around => Subject::Through(block, id),
         Beside::Above => Subject::BesideOf(block, id, "above".into()),

@@ -7,7 +7,7 @@ use crate::finding::{Finding, Severity};
 use crate::measure::length;
 use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{BlockView, Laid};
+use crate::view::{BlockView, LaidBlock};
 use crate::{Authority, Facts, WhyNot};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{BaseRail, Block, Cell, Kit, Required, RowJoints, Subject};
@@ -40,7 +40,7 @@ fn run(view: BlockView<'_>, findings: &mut Vec<Finding>) {
 
 /// The lowest row whose joints the kit does not allow. Each module is compared with those it overlaps below, since a row may be
 /// shifted from any place on.
-fn joints(laid: &Laid<'_>, kit: &Kit) -> Option<Finding> {
+fn joints(laid: &LaidBlock<'_>, kit: &Kit) -> Option<Finding> {
     let block = laid.block;
     let spacing = block.spacing(kit).x;
     let allowed = kit.laying.shifts(spacing)?;
@@ -108,7 +108,7 @@ fn shifted(block: &Block, cell: Cell) -> f64 {
 }
 
 /// The base rail at a height over a course line that the kit does not allow.
-fn rail(laid: &Laid<'_>, rail: BaseRail) -> Option<Finding> {
+fn rail(laid: &LaidBlock<'_>, rail: BaseRail) -> Option<Finding> {
     let courses = laid.on.courses;
     let (by, above) = rail.off(laid.bounds.min.y, courses.first, courses.exposure)?;
     if by.abs() <= TOLERANCE {

@@ -6,7 +6,7 @@ use crate::by_limit::TooNear;
 use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::Stroke;
-use crate::view::{BlockView, Laid};
+use crate::view::{BlockView, LaidBlock};
 use crate::{Authority, Facts};
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, distance_to_segment};
 use chalkcourse_limits::{KeepOut, TOLERANCE};
@@ -34,14 +34,14 @@ fn run(view: BlockView<'_>, keep_outs: &[KeepOut], findings: &mut Vec<Finding>) 
 }
 
 /// The module that overhangs farthest.
-fn worst(laid: &Laid<'_>, over: &TooNear<'_>) -> Option<Rect> {
+fn worst(laid: &LaidBlock<'_>, over: &TooNear<'_>) -> Option<Rect> {
     let out = |rect: &Rect| rect.overhang(&laid.face.frame, TOLERANCE);
     let modules = laid.placed.modules.iter().filter(|module| over.cells.contains(&module.cell));
     modules.map(|module| module.rect).max_by(|a, b| out(a).total_cmp(&out(b)))
 }
 
 /// The kind of the edge that a module overhangs, and its line in plan.
-fn edge_near(laid: &Laid<'_>, worst: &Rect) -> (Option<EdgeKind>, Vec<DVec2>) {
+fn edge_near(laid: &LaidBlock<'_>, worst: &Rect) -> (Option<EdgeKind>, Vec<DVec2>) {
     let out = worst
         .corners()
         .into_iter()

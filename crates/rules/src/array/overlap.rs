@@ -8,7 +8,7 @@ use crate::finding::{Finding, Location, Severity};
 use crate::measure::length;
 use crate::rule::{Rule, Run, nothing_missing};
 use crate::sketch::{SLOPE, Stroke};
-use crate::view::{FaceView, Laid};
+use crate::view::{FaceView, LaidBlock};
 use crate::{Authority, Facts};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Cell, Required, Subject};
@@ -35,7 +35,7 @@ fn run(view: FaceView<'_>, findings: &mut Vec<Finding>) {
 
 /// Modules of a block that a shift to the left puts on or past the one before them in their row: what such a row takes in parts
 /// can't be counted.
-fn within(laid: &Laid<'_>) -> Option<Finding> {
+fn within(laid: &LaidBlock<'_>) -> Option<Finding> {
     let pairs = laid.placed.modules.windows(2).filter_map(|pair| match pair {
         [before, after] if before.cell.row == after.cell.row => {
             let over = before.rect.max.x - after.rect.min.x;
@@ -58,14 +58,15 @@ fn within(laid: &Laid<'_>) -> Option<Finding> {
 pub(super) fn for_pairs<'s>(
     view: FaceView<'s>,
     code: &str,
-    mut near: impl FnMut(&'s Laid<'s>, &'s Laid<'s>, TooNear<'_>),
+    mut near: impl FnMut(&'s LaidBlock<'s>, &'s LaidBlock<'s>, TooNear<'_>),
 ) {
-    let mut blocks: Vec<&Laid<'_>> = view.laid().collect();
+    let mut blocks: Vec<&LaidBlock<'_>> = view.laid().collect();
     if blocks.len() < 2 {
         return;
     }
     let keep_outs = view.keep_outs(code);
-    let around = |laid: &Laid<'_>| keep_outs.iter().find(|it| it.against == Against::Block(laid.block.id));
+    let around =
+        |laid: &LaidBlock<'_>| keep_outs.iter().find(|it| it.against == Against::Block(laid.block.id));
     let reach = keep_outs.iter().map(|keep_out| keep_out.reach).fold(0.0, f64::max);
     // Left to right, so that distant blocks are not compared.
     blocks.sort_by(|a, b| a.bounds.min.x.total_cmp(&b.bounds.min.x).then(a.block.id.cmp(&b.block.id)));
@@ -82,13 +83,13 @@ pub(super) fn for_pairs<'s>(
 }
 
 /// The one placed later moves, unless it is locked and the other is not.
-fn which_moves<'s>(one: &'s Laid<'s>, two: &'s Laid<'s>) -> (&'s Laid<'s>, &'s Laid<'s>) {
+fn which_moves<'s>(one: &'s LaidBlock<'s>, two: &'s LaidBlock<'s>) -> (&'s LaidBlock<'s>, &'s LaidBlock<'s>) {
     let (early, late) = if one.block.id < two.block.id { (one, two) } else { (two, one) };
     if late.block.locked && !early.block.locked { (early, late) } else { (late, early) }
 }
 
 /// Where one block is in the way of another: its bounding box.
-pub(super) fn place_on(other: &Laid<'_>, near: &TooNear<'_>, moving: &Laid<'_>) -> Location {
+pub(super) fn place_on(other: &LaidBlock<'_>, near: &TooNear<'_>, moving: &LaidBlock<'_>) -> Location {
     let plan = |p: DVec2| other.face.plane.to_plan(p);
     place_of(moving, near.cells.clone(), other.bounds.corners().map(plan).to_vec())
 }

@@ -10,7 +10,7 @@ use super::pathway::{
     NEAR_END, alone, blocks_a_path, clear_to_ridge, is_inner, obstructed, shut_levels, winding,
 };
 use crate::view::{BesideView, FaceView};
-use crate::way::{Away, Opening};
+use crate::way::{Opening, RemovedModules};
 use chalkcourse_geometry::{DVec2, EdgeKind, Polygon, Rect, distance_to_segment, dvec2};
 use chalkcourse_job::{BlockId, Cell, FireAccess, PathScheme, PenetrationId};
 use chalkcourse_limits::{TOLERANCE, looked_at};
@@ -38,7 +38,7 @@ pub(super) fn openings(view: BesideView<'_>, fire: &FireAccess) -> Vec<Opening> 
         _ => on_lattice(&[own], fire, known),
     };
     let mut all: Vec<Opening> = winding.or(straight).into_iter().collect();
-    let without = view.beside().filter(|other| alone(*other, fire, &Away::new()).is_empty());
+    let without = view.beside().filter(|other| alone(*other, fire, &RemovedModules::new()).is_empty());
     all.extend(without.filter_map(|other| on_lattice(&[own, other], fire, None)));
     all.sort_by_key(|opening| opening.away.len());
     all
@@ -49,7 +49,7 @@ fn rows_to_open(plane: FaceView<'_>, reach: f64) -> usize {
     let tallest = plane.laid().flat_map(|laid| laid.rows.iter()).map(|row| row.size().y).fold(0.0, f64::max);
     let mut count = 0;
     let mut free_from = f64::NEG_INFINITY;
-    for level in shut_levels(plane, &Away::new(), reach) {
+    for level in shut_levels(plane, &RemovedModules::new(), reach) {
         if level >= free_from {
             count += 1;
             free_from = level + tallest;
@@ -82,7 +82,7 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess) -> Option<Opening> {
     let mut taken_up = obstructed(plane);
     if fire.scheme.value == PathScheme::EachSlope {
         // If two are required, exclude the existing one.
-        let there = alone(plane, fire, &Away::new());
+        let there = alone(plane, fire, &RemovedModules::new());
         taken_up.extend(there.iter().filter(|path| path.straight).filter_map(|path| {
             let along = path.outline.iter().map(|&p| face.plane.to_frame(p).x);
             Some((along.clone().reduce(f64::min)?, along.reduce(f64::max)?))
@@ -183,7 +183,7 @@ fn on_lattice(planes: &[FaceView<'_>], fire: &FireAccess, known: Option<usize>) 
         edges.iter().any(|&(a, b)| distance_to_segment(p, a, b) <= reach + NEAR_END + lattice.step)
     };
     let way = cheapest_way(&lattice, &|place| close(place, &eaves), &|place| close(place, &ridges), known)?;
-    let away: Away = way
+    let away: RemovedModules = way
         .into_iter()
         .flat_map(|place| lattice.near.get(place).into_iter().flatten())
         .filter_map(|&module| modules.get(module as usize).map(|m| (m.0, m.1)))

@@ -10,7 +10,7 @@ use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::{BesideView, Snapshot, WholeView};
-use crate::way::{Away, Opening};
+use crate::way::{Opening, RemovedModules};
 use crate::{Facts, WhyNot};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{FindingKey, FireAccess, PathScheme, Required, Resolved, Subject};
@@ -58,7 +58,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
         findings.push(asked());
         return;
     }
-    let there = pathways_by_planes(fire, &steep, &Away::new());
+    let there = pathways_by_planes(fire, &steep, &RemovedModules::new());
     let found = most_separate(&there);
     if found >= ASKED {
         return;
@@ -85,7 +85,7 @@ fn most_on_bare_roof(view: WholeView<'_>, fire: &FireAccess, steep: &[BesideView
 
 /// The finding that any module on a plane causes, wherever it lies: even bare, the roof has no room for the required pathways,
 /// e.g. a sketch of one plane has none for a second. `None` if some layout may pass the rule.
-pub fn never_met(job: &Resolved, layout: &Layout, face: usize) -> Option<FindingKey> {
+pub fn missing_pathways(job: &Resolved, layout: &Layout, face: usize) -> Option<FindingKey> {
     let fire = job.rule_book.fire_access.as_ref()?;
     if RULE.why_not(job).is_some() {
         return None;
@@ -101,7 +101,11 @@ pub fn never_met(job: &Resolved, layout: &Layout, face: usize) -> Option<Finding
 
 /// The sets of planes that pathways use once the modules of `away` are removed: one, or two for one that straddles. One that
 /// straddles uses up both, the safe reading of "on separate roof planes". Stops when there are enough.
-fn pathways_by_planes(fire: &FireAccess, steep: &[BesideView<'_>], away: &Away) -> BTreeSet<Vec<usize>> {
+fn pathways_by_planes(
+    fire: &FireAccess,
+    steep: &[BesideView<'_>],
+    away: &RemovedModules,
+) -> BTreeSet<Vec<usize>> {
     let mut sets: BTreeSet<Vec<usize>> = BTreeSet::new();
     // Planes without modules first: the likeliest, and the cheapest to check.
     let empty = |plane: &&BesideView<'_>| plane.own.laid().next().is_none();
@@ -167,7 +171,7 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
         }
     }
     let (_, pair) = best?;
-    let mut all = Opening { away: Away::new(), faces: Vec::new(), strip: Vec::<DVec2>::new() };
+    let mut all = Opening { away: RemovedModules::new(), faces: Vec::new(), strip: Vec::<DVec2>::new() };
     for opening in pair.into_iter().filter_map(|one| one.opening) {
         all.away.extend(opening.away.iter().copied());
         all.faces.extend(opening.faces.iter().copied());
@@ -178,7 +182,7 @@ fn open(fire: &FireAccess, steep: &[BesideView<'_>], there: &BTreeSet<Vec<usize>
 
 #[cfg(test)]
 mod tests {
-    use super::never_met;
+    use super::missing_pathways;
     use crate::Facts;
     use crate::testing::{block, face, found, gable_job, of, one, opened, taken};
     use chalkcourse_geometry::dvec2;
@@ -229,7 +233,7 @@ mod tests {
             Facts::FirePaths { room_for, .. } => room_for,
             other => panic!("{other:?}"),
         };
-        let never = |job: &Resolved| never_met(job, &Layout::of(job), 0).map(|key| key.to_string());
+        let never = |job: &Resolved| missing_pathways(job, &Layout::of(job), 0).map(|key| key.to_string());
         let mut job = with_room(0.1);
         assert_eq!((room_for(&job), never(&job)), (2, None));
         job.blocks.truncate(1);

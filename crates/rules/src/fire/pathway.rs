@@ -8,7 +8,7 @@
 
 use super::free::{common, joined, without};
 use crate::view::{BesideView, FaceView, Snapshot, WholeView};
-use crate::way::{Away, Pathway, passable};
+use crate::way::{Pathway, RemovedModules, passable};
 use chalkcourse_geometry::{
     Convex, DVec2, EdgeKind, EdgeSpan, Polygon, Rect, RoofFace, distance_to_segment, dvec2,
 };
@@ -27,7 +27,7 @@ pub(super) const NEAR_END: f64 = 0.02;
 pub fn pathways(job: &Resolved, layout: &Layout) -> Vec<Pathway> {
     let snapshot = Snapshot::of(job, layout);
     let Some(fire) = &job.rule_book.fire_access else { return Vec::new() };
-    let none = Away::new();
+    let none = RemovedModules::new();
     let mut found: Vec<Pathway> = Vec::new();
     let mut straddled: BTreeSet<[usize; 2]> = BTreeSet::new();
     for plane in snapshot.whole().faces() {
@@ -48,51 +48,57 @@ pub fn pathways(job: &Resolved, layout: &Layout) -> Vec<Pathway> {
 }
 
 /// The pathways on one plane: all straight ones, or else a winding one.
-pub(super) fn alone<'s>(plane: FaceView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
+pub(super) fn alone<'s>(plane: FaceView<'s>, fire: &FireAccess, away: &RemovedModules) -> Cow<'s, [Pathway]> {
     if !looked_at(fire, plane.face) {
         return Cow::Borrowed(&[]);
     }
-    let find = |away: &Away| {
+    let find = |away: &RemovedModules| {
         let straight = straight(plane, fire, away);
         // With only the border in the way, a strip would have been found, unless hips close the top.
         if straight.is_empty() { winding(&[plane], fire, away).into_iter().collect() } else { straight }
     };
     match plane.planes() {
         Some(planes) if !touches(plane, away) => {
-            Cow::Borrowed(planes.alone.get_or_init(|| find(&Away::new())))
+            Cow::Borrowed(planes.alone.get_or_init(|| find(&RemovedModules::new())))
         }
         _ => Cow::Owned(find(away)),
     }
 }
 
 /// The pathways that straddle a plane and an adjacent one: one per adjacent plane.
-pub(super) fn straddling<'s>(view: BesideView<'s>, fire: &FireAccess, away: &Away) -> Cow<'s, [Pathway]> {
+pub(super) fn straddling<'s>(
+    view: BesideView<'s>,
+    fire: &FireAccess,
+    away: &RemovedModules,
+) -> Cow<'s, [Pathway]> {
     let own = view.own;
     if !looked_at(fire, own.face) {
         return Cow::Borrowed(&[]);
     }
-    let find = |away: &Away| -> Vec<Pathway> {
+    let find = |away: &RemovedModules| -> Vec<Pathway> {
         view.beside().filter_map(|other| winding(&[own, other], fire, away)).collect()
     };
     let touched = touches(own, away) || view.beside().any(|other| touches(other, away));
     match own.planes() {
-        Some(planes) if !touched => Cow::Borrowed(planes.straddling.get_or_init(|| find(&Away::new()))),
+        Some(planes) if !touched => {
+            Cow::Borrowed(planes.straddling.get_or_init(|| find(&RemovedModules::new())))
+        }
         _ => Cow::Owned(find(away)),
     }
 }
 
 /// Whether any of the modules assumed removed are on a face.
-fn touches(plane: FaceView<'_>, away: &Away) -> bool {
+fn touches(plane: FaceView<'_>, away: &RemovedModules) -> bool {
     !away.is_empty() && plane.laid().any(|laid| of_block(away, laid.block.id).next().is_some())
 }
 
 /// Every module of a roof.
-pub(super) fn every_module(view: WholeView<'_>) -> Away {
+pub(super) fn every_module(view: WholeView<'_>) -> RemovedModules {
     view.laid().iter().flat_map(|laid| laid.block.cells().map(|cell| (laid.block.id, cell))).collect()
 }
 
 /// The cells of one block that are assumed removed.
-pub(super) fn of_block(away: &Away, block: BlockId) -> impl Iterator<Item = Cell> + '_ {
+pub(super) fn of_block(away: &RemovedModules, block: BlockId) -> impl Iterator<Item = Cell> + '_ {
     let first = (block, Cell { row: 0, column: 0 });
     away.range(first..).take_while(move |(of, _)| *of == block).map(|(_, cell)| *cell)
 }
@@ -130,7 +136,7 @@ pub fn blocks_a_path(kind: PenetrationKind) -> bool {
     matches!(kind, PenetrationKind::Chimney | PenetrationKind::Skylight | PenetrationKind::EscapeWindow)
 }
 
-fn straight(plane: FaceView<'_>, fire: &FireAccess, away: &Away) -> Vec<Pathway> {
+fn straight(plane: FaceView<'_>, fire: &FireAccess, away: &RemovedModules) -> Vec<Pathway> {
     let (face, width) = (plane.face, fire.path_width.value.metres());
     let mut blocked = obstructed(plane);
     blocked.extend(standing(plane, away).iter().map(|rect| (rect.min.x, rect.max.x)));
@@ -151,7 +157,7 @@ fn straight(plane: FaceView<'_>, fire: &FireAccess, away: &Away) -> Vec<Pathway>
 }
 
 /// A winding pathway over one plane, or over two adjacent ones.
-pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &Away) -> Option<Pathway> {
+pub(super) fn winding(planes: &[FaceView<'_>], fire: &FireAccess, away: &RemovedModules) -> Option<Pathway> {
     let width = fire.path_width.value.metres();
     let reach = width / 2.0 - TOLERANCE;
     if !planes.iter().all(|plane| looked_at(fire, plane.face)) || reach <= 0.0 {
@@ -209,7 +215,7 @@ pub(super) fn is_inner(planes: &[FaceView<'_>], span: &EdgeSpan) -> bool {
 }
 
 /// The obstacles on a plane with the modules of `away` removed: whole rows, or single modules in a block with some removed.
-fn standing(plane: FaceView<'_>, away: &Away) -> Vec<Rect> {
+fn standing(plane: FaceView<'_>, away: &RemovedModules) -> Vec<Rect> {
     let mut rects = Vec::new();
     for laid in plane.laid() {
         if of_block(away, laid.block.id).next().is_some() {
@@ -224,14 +230,14 @@ fn standing(plane: FaceView<'_>, away: &Away) -> Vec<Rect> {
 
 /// Whether a row closes a plane from side to side: a disc that passes it must fit through some gap at its own height. A quick
 /// test for full roofs; `false` proves nothing.
-fn shut(plane: FaceView<'_>, away: &Away, reach: f64) -> bool {
+fn shut(plane: FaceView<'_>, away: &RemovedModules, reach: f64) -> bool {
     shut_levels(plane, away, reach).next().is_some()
 }
 
 /// The heights, in the frame of a plane, at which rows close it from side to side, from the eave up.
 pub(super) fn shut_levels<'s>(
     plane: FaceView<'s>,
-    away: &Away,
+    away: &RemovedModules,
     reach: f64,
 ) -> impl Iterator<Item = f64> + use<'s> {
     let face = plane.face;

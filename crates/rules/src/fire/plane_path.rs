@@ -10,7 +10,7 @@ use crate::finding::{Finding, Location, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::{SLOPE, Stroke};
 use crate::view::BesideView;
-use crate::way::{Away, Opening, Pathway};
+use crate::way::{Opening, Pathway, RemovedModules};
 use crate::{Authority, Facts};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_job::{FireAccess, PathScheme, Required, Subject};
@@ -57,7 +57,7 @@ fn run(view: BesideView<'_>, findings: &mut Vec<Finding>) {
         findings.push(finding(Severity::Note, Facts::NoRidgeBeside));
         return;
     }
-    let found = found(view, fire, &Away::new());
+    let found = found(view, fire, &RemovedModules::new());
     if found >= asked {
         return;
     }
@@ -81,7 +81,7 @@ pub(super) fn opening_of<'s>(view: BesideView<'s>, fire: &FireAccess) -> &'s [Op
 
 /// How many pathways serve a plane with the modules of `away` removed. One on an adjacent plane counts if it is on that plane
 /// alone, or on the two: one that straddles the adjacent plane and a third does not.
-fn found(view: BesideView<'_>, fire: &FireAccess, away: &Away) -> usize {
+fn found(view: BesideView<'_>, fire: &FireAccess, away: &RemovedModules) -> usize {
     let width = fire.path_width.value.metres();
     let fit =
         |path: &Pathway| if path.straight { ((path.width + TOLERANCE) / width).floor() as usize } else { 1 };

@@ -9,7 +9,7 @@ use crate::finding::{Finding, Severity};
 use crate::rule::{Rule, Run};
 use crate::sketch::Stroke;
 use crate::view::{BesideView, WholeView};
-use crate::way::Away;
+use crate::way::RemovedModules;
 use crate::{Authority, Facts, Unknown, WhyNot};
 use chalkcourse_geometry::DVec2;
 use chalkcourse_job::{Quantity, Required, Subject};
@@ -63,7 +63,7 @@ fn run(view: WholeView<'_>, findings: &mut Vec<Finding>) {
                 reach >= edge - NEAR
             })
         };
-        let none = Away::new();
+        let none = RemovedModules::new();
         let own = alone(plane.own, fire, &none);
         let beside = if own.is_empty() { straddling(plane, fire, &none) } else { own };
         beside.iter().any(|path| falls || near(&path.outline))

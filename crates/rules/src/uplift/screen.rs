@@ -1,4 +1,4 @@
-use crate::view::{BlockView, Laid, Snapshot};
+use crate::view::{BlockView, LaidBlock, Snapshot};
 use crate::wind::{
     Coefficients, Conditions, Figure, Near, Refused, RoofShape, Zone, coefficients, unknown_wind, zone_near,
 };
@@ -93,7 +93,7 @@ pub(super) fn uplift(view: BlockView<'_>, conditions: &Conditions) -> Option<Res
 
 /// Uplift on the fasteners of one block.
 pub(super) struct Lift<'a> {
-    laid: &'a Laid<'a>,
+    laid: &'a LaidBlock<'a>,
     conditions: &'a Conditions,
     figure: Coefficients,
     shape: RoofShape,
@@ -143,7 +143,7 @@ impl<'a> Lift<'a> {
 }
 
 /// The edges within an edge-zone width of a module, in plan.
-fn near(laid: &Laid<'_>, rect: &Rect, width: f64) -> Near {
+fn near(laid: &LaidBlock<'_>, rect: &Rect, width: f64) -> Near {
     let factor = laid.face.plane.pitch.slope_factor();
     let level = |p: DVec2| dvec2(p.x, p.y / factor);
     let flat = Rect { min: level(rect.min), max: level(rect.max) };

@@ -50,7 +50,7 @@ fn a_thread_keeps_so_many_and_no_more() {
     let tell = |nth: usize| kept(ptr::null(), nth, &args([]), || nth.to_string());
     for nth in 0..5 * HALF {
         assert_eq!(tell(nth), nth.to_string());
-        // Shown all the while: never told anew.
+        // Shown all the time: never formatted again.
         assert_eq!(kept(ptr::null(), 0, &args([]), || "forgotten".into()), "0");
         let count = KEPT.with_borrow(|kept| (kept.newer.len(), kept.older.len()));
         assert!(count.0 <= HALF && count.1 <= HALF, "{count:?}");

@@ -6,7 +6,7 @@ use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{DVec2, EdgeKind, EdgeSpan, Rect, RoofFace, distance_to_segment};
 use chalkcourse_job::Block;
 use chalkcourse_layout::PlacedBlock;
-use chalkcourse_limits::{Against, Given, KeepOut, Shape, keep_outs};
+use chalkcourse_limits::{Against, KeepOut, KeepOutContext, Shape, keep_outs};
 
 /// Chord length of round parts of a border, in radians.
 const CHORD: f64 = 0.1;
@@ -14,7 +14,7 @@ const CHORD: f64 = 0.1;
 /// Where a block just clears each keep-out of its face when moved along an axis of the frame.
 pub(super) fn pulls(scene: Scene, index: usize, block: &Block, way: DVec2) -> Vec<Pull> {
     let Some(face) = scene.layout.roof.faces.get(index) else { return Vec::new() };
-    let mut given = Given::as_laid(scene.job, scene.layout);
+    let mut given = KeepOutContext::as_laid(scene.job, scene.layout);
     given.standing.retain(|id| *id != block.id);
     let all = keep_outs(scene.job, scene.layout, index, &given);
     let rows = rows(&PlacedBlock::of(block, index, &scene.job.kit));

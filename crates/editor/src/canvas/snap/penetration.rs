@@ -7,7 +7,7 @@ use chalkcourse_geometry::fit::Part;
 use chalkcourse_geometry::{DVec2, Rect, RoofFace};
 use chalkcourse_job::{Penetration, PenetrationId};
 use chalkcourse_layout::PlacedBlock;
-use chalkcourse_limits::{Against, Given, KeepOut, keep_outs};
+use chalkcourse_limits::{Against, KeepOut, KeepOutContext, keep_outs};
 
 /// The snapped position of a dragged penetration in plan, and the guides: clear of a block, aligned with another
 /// penetration, on a course line, in the middle of its face.
@@ -81,7 +81,7 @@ fn clear_of_blocks(scene: Scene, index: usize, dragged: &Penetration, bounds: Re
     // If it was just dragged here from another face, wait for the next frame.
     let Some(there) = placed else { return Vec::new() };
     let moved = bounds.centre() - there.bounds.centre();
-    let given = Given { standing: Vec::new(), ..Given::as_laid(scene.job, scene.layout) };
+    let given = KeepOutContext { standing: Vec::new(), ..KeepOutContext::as_laid(scene.job, scene.layout) };
     let all = keep_outs(scene.job, scene.layout, index, &given);
     let own: Vec<&KeepOut> =
         all.iter().filter(|keep_out| keep_out.against == Against::Penetration(dragged.id)).collect();

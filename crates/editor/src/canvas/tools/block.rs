@@ -4,7 +4,7 @@ use crate::canvas::brush::Brush;
 use crate::canvas::gesture::{Drag, Gesture, snapped};
 use crate::canvas::{ghost, hit};
 use crate::edits::new_block;
-use crate::edits::pieces::Stand;
+use crate::edits::pieces::Placement;
 use crate::edits::standing::largest_on_face;
 use crate::state::State;
 use crate::{Document, Selection, state, text};
@@ -80,7 +80,7 @@ impl Tool for PlaceBlock {
 
     fn paint(&self, brush: &Brush, document: &Document, _: &State) {
         if let Some(block) = &self.ghost {
-            let stand = Stand { blocks: vec![block.clone()], penetrations: Vec::new() };
+            let stand = Placement { blocks: vec![block.clone()], penetrations: Vec::new() };
             ghost::paint(brush, document, &stand);
         }
     }

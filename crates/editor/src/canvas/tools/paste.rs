@@ -3,7 +3,7 @@ use crate::action::{Action, Actions};
 use crate::canvas::brush::Brush;
 use crate::canvas::gesture::{Drag, snapped};
 use crate::canvas::ghost;
-use crate::edits::pieces::{Stand, set_down, standing};
+use crate::edits::pieces::{Placement, set_down, standing};
 use crate::edits::standing::{face_at, keep_on_face};
 use crate::state::State;
 use crate::{Document, edits, state, text};
@@ -15,7 +15,7 @@ use chalkcourse_job::Pieces;
 pub(super) struct Paste {
     pieces: Pieces,
     /// What a click would place; `None` if it can't.
-    ghost: Option<Stand>,
+    ghost: Option<Placement>,
 }
 
 impl Paste {
@@ -24,7 +24,7 @@ impl Paste {
     }
 
     /// The placement of the pieces for a click at a point in plan.
-    fn at_place(&self, at: &Frame, plan: DVec2) -> Option<Stand> {
+    fn at_place(&self, at: &Frame, plan: DVec2) -> Option<Placement> {
         let (job, layout) = (at.document.job(), &at.document.plan().layout);
         let mut stand = standing(job, layout, &self.pieces, plan)?;
         // A single object snaps as if it were dragged.

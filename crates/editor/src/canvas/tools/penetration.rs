@@ -4,7 +4,7 @@ use crate::canvas::brush::Brush;
 use crate::canvas::gesture::Drag;
 use crate::canvas::ghost;
 use crate::edits::new_penetration;
-use crate::edits::pieces::Stand;
+use crate::edits::pieces::Placement;
 use crate::state::State;
 use crate::{Document, Selection, state, text};
 use chalkcourse_job::{Edit, Penetration};
@@ -38,7 +38,7 @@ impl Tool for PlacePenetration {
     }
 
     fn paint(&self, brush: &Brush, document: &Document, _: &State) {
-        let stand = Stand { blocks: Vec::new(), penetrations: self.ghost.iter().cloned().collect() };
+        let stand = Placement { blocks: Vec::new(), penetrations: self.ghost.iter().cloned().collect() };
         ghost::paint(brush, document, &stand);
     }
 

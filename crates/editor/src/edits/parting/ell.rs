@@ -1,7 +1,7 @@
 //! An ell: its ridge runs into the roof of the house, whatever depth it was drawn with.
 
 use super::lean::{away, to_house};
-use super::{slope_at, ways_out};
+use super::{outward_sides, slope_at};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length};
 use chalkcourse_job::{PartKind, PartSide, Resolved, RoofPart};
@@ -82,7 +82,7 @@ fn meeting(part: &RoofPart, job: &Resolved) -> Option<Meeting> {
         .iter()
         .filter(|other| matches!(other.kind, PartKind::Main | PartKind::Ell | PartKind::Other));
     let house = roofed.min_by(|a, b| away(a, part).total_cmp(&away(b, part)))?;
-    let outs = ways_out(part);
+    let outs = outward_sides(part);
     let inside = |p: DVec2| house.outline.contains(p);
     // The end in the house is inside it or at its wall, and faces into it; among several the one opposite an end that
     // is outside.

@@ -1,6 +1,6 @@
 //! Parts with one slope, away from the house: a porch that runs up into its roof, a lean-to against its wall.
 
-use super::{SMALL_OVERHANG, ways_out};
+use super::{SMALL_OVERHANG, outward_sides};
 use chalkcourse_geometry::raise::{SideRef, Treatment};
 use chalkcourse_geometry::{DVec2, Length, Pitch};
 use chalkcourse_job::{PartSide, Resolved, RoofPart};
@@ -23,9 +23,9 @@ pub(super) enum Leaning {
 }
 
 /// Gives the part one slope away from the house, with open ends. Unchanged if there is no house.
-pub(super) fn lean_on(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
+pub(super) fn shape_as_lean_to(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
     let Some(house) = job.parts.iter().min_by(|a, b| away(a, part).total_cmp(&away(b, part))) else { return };
-    let outs = ways_out(part);
+    let outs = outward_sides(part);
     // The side nearest to the house.
     let Some(&(wall, ..)) = outs.iter().min_by(|a, b| to_house(house, a.1).total_cmp(&to_house(house, b.1)))
     else {
@@ -36,7 +36,8 @@ pub(super) fn lean_on(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
     let below = match leaning {
         Leaning::IntoRoof => Length::from_feet(PORCH_BELOW),
         Leaning::OnWall => {
-            Length::from_feet(LEAN_TO_BELOW) + Length::from_metres(deep(part, wall, way) * pitch.slope())
+            Length::from_feet(LEAN_TO_BELOW)
+                + Length::from_metres(depth_behind(part, wall, way) * pitch.slope())
         }
     };
     part.eave_height = (house.eave_height - below).max(Length::ZERO);
@@ -57,7 +58,7 @@ pub(super) fn lean_on(part: &mut RoofPart, job: &Resolved, leaning: Leaning) {
 }
 
 /// The depth of a part from a side with the given outward direction, metres.
-fn deep(part: &RoofPart, wall: SideRef, out: DVec2) -> f64 {
+fn depth_behind(part: &RoofPart, wall: SideRef, out: DVec2) -> f64 {
     let Some((a, _)) = part.wall_line(wall) else { return 0.0 };
     part.outline.outer.iter().map(|p| (a - *p).dot(out)).fold(0.0, f64::max)
 }

@@ -344,7 +344,7 @@ fn tell(
         };
         let asked = tree::row(ui, node_of(line), &told);
         if at && state.desk.keys() == Pane::Order {
-            tree::stands_for(ui, crate::windows::node(Pane::Order), node_of(line));
+            tree::set_active_row(ui, crate::windows::node(Pane::Order), node_of(line));
         }
         if asked.press {
             own.at = Some(line.number.clone());

@@ -30,7 +30,7 @@ fn an_l_takes_one_two_or_three_blocks() {
     let module = tile(1.0, 1.0, 0.0);
     let counts = |apart| [1, 2, 3, 4].map(|most| lay(&l, &module, most, apart).count);
     assert_eq!(counts(0.0), [12, 20, 20, 20]);
-    // Half a metre apart costs the upper one a row.
+    // A distance of half a metre costs the upper one a row.
     assert_eq!(counts(0.5), [12, 18, 18, 18]);
     assert_eq!(lay(&l, &module, 3, 0.5).bound, 18);
 }
@@ -50,8 +50,8 @@ fn two_beside_a_chimney_and_exact_widths() {
 
 #[test]
 fn nothing_on_a_fine_lattice_beats_one_two_or_three_blocks() {
-    // The slow way: block corners on a lattice, every pair and some triples. A lower bound by other means; on
-    // faces drawn on that lattice it is the optimum.
+    // The slow way: block corners on a lattice, every pair and some triples. A lower bound by other means; on faces
+    // drawn on that lattice it is the optimum.
     for seed in 1..60 {
         let mut dice = Dice::new(seed);
         let module = tile(1.0, 1.0, 0.0);

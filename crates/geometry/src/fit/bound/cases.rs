@@ -1,14 +1,15 @@
-//! Cases where no weights on cliques do. In a window of positions as wide and high as the reach a layout has no module, or one,
-//! and that one begins in one of some bands. In each case positions go: all of the window but the band, and those where nothing
-//! can stand beside any module of the band. What every case bounds bounds all; cases are cut into cases of another window
-//! where they must be.
+//! Case distinctions where no weights on cliques suffice. In a window of positions as wide and high as the reach, a
+//! layout has no module, or one, and that one begins in one of several bands. In each case some positions are excluded:
+//! all of the window except the band, and those where nothing can be beside any module of the band. A bound that holds
+//! in every case holds for all layouts; cases are split into cases of another window if necessary.
 //!
-//! **What a module keeps away.** Let one module begin between v = a and v = b, and another at v = q, its stretch along u nearer to
-//! that of the first than the distance of two blocks. They are of one block only where they stand whole rows apart: level, or a row
-//! and one of its joints. So they exclude each other where q is above b and less than the least row above a; where it is
-//! more than the greatest row above b, and above a by so little more than a height that both are too near from corner to corner;
-//! and the same below. Two rows are farther than two blocks need be: [`Rows`] is only made where that holds. Positions that go are
-//! a [`FINE`] less on all sides than could, so that none is lost at a border.
+//! **What a module excludes.** Let one module begin between v = a and v = b, and another at v = q, with intervals along
+//! u closer to each other than the distance of two blocks. They can be of one block only if they are whole rows apart:
+//! level, or at least a row and a joint. So they exclude each other if q is above b and less than the lowest possible
+//! row above a; also if it is more than the highest possible row above b, and so little more than a height above a that
+//! both are too near from corner to corner; and the same below. Two rows are farther apart than two blocks need to be:
+//! [`Rows`] is only made where that holds. Excluded regions are a [`FINE`] smaller on all sides than they could be, so
+//! that no position at a border is lost.
 
 use super::super::kernel::FINE;
 use super::clique::Clique;
@@ -21,17 +22,17 @@ use glam::{DVec2, dvec2};
 /// Bands that a box is cut into.
 const BANDS: u32 = 10;
 
-/// Cases of cases.
+/// Depth of nested cases.
 const MOST_DEPTH: usize = 24;
 
-/// Steps that one case may take before it is cut into more.
+/// Steps that one case may take before it is split further.
 const STEPS_OF_A_CASE: usize = 20_000_000;
 
 /// Where in the box of a position the upper right corners of windows are tried.
 const POINTS: [DVec2; 5] =
     [dvec2(0.5, 0.5), dvec2(0.02, 0.02), dvec2(0.98, 0.02), dvec2(0.02, 0.98), dvec2(0.98, 0.98)];
 
-/// How far apart blocks are as the crow flies is cut into steps: shares of it up the slope.
+/// The straight-line distance between blocks is handled in steps: fractions of it up the slope.
 const UP: [f64; 3] = [0.6, 0.8, 0.95];
 
 /// A rectangle without its borders.
@@ -41,9 +42,9 @@ fn less(rect: Rect) -> Rect {
 
 /// A search through cases.
 pub(super) struct Cases<'a> {
-    /// Cliques that every position lies in one of.
+    /// Cliques that contain every position.
     pub(super) base: Vec<Clique>,
-    /// No layout is to have so many modules.
+    /// A layout must have fewer modules than this.
     pub(super) enough: f64,
     pub(super) most_steps: usize,
     /// Steps so far.
@@ -52,7 +53,7 @@ pub(super) struct Cases<'a> {
 }
 
 impl Cases<'_> {
-    /// Whether no layout of a field has so many modules, as far as was looked; cliques to begin with.
+    /// Whether no layout of a field has this many modules, as far as the search went; with cliques to begin with.
     pub(super) fn none(&mut self, field: &Field, cliques: Vec<Clique>, depth: usize) -> bool {
         let mut cover = Cover::new(field, [self.base.clone(), cliques].concat());
         let steps = self.most_steps.saturating_sub(self.steps).min(STEPS_OF_A_CASE);
@@ -72,13 +73,14 @@ impl Cases<'_> {
 }
 
 impl Rows {
-    /// Two modules of different blocks with so much between them up the slope exclude each other when nearer than this along u.
+    /// Two modules of different blocks with `above` metres between them up the slope exclude each other if they are
+    /// closer than this along u.
     pub(super) fn aside(&self, above: f64) -> f64 {
         self.size.x + (self.apart * self.apart - above.max(0.0).powi(2)).max(0.0).sqrt() - SHAVED
     }
 
-    /// The cases of the window that takes most of some weighted positions away, in the case that takes least; that case first, since
-    /// where one fails the others need not be looked at.
+    /// The cases of the window that excludes most of some weighted positions in its weakest case; the weakest case
+    /// first, since if one fails, the others need not be tested.
     fn strongest(&self, field: &Field, places: &[(DVec2, f64)]) -> Option<Vec<Vec<Rect>>> {
         let gone = |away: &[Rect]| -> f64 {
             let has = |r: &Rect, p: &DVec2| r.min.cmple(*p).all() && p.cmplt(r.max).all();
@@ -98,7 +100,7 @@ impl Rows {
         Some(cases)
     }
 
-    /// The positions that go in each case of a window, by its upper right corner.
+    /// The positions that each case of a window excludes, by its upper right corner.
     pub(super) fn of_window(&self, field: &Field, point: DVec2) -> Vec<Vec<Rect>> {
         let whole = Rect { min: point - self.reach, max: point };
         let edge = |n: u32| whole.min.y + (whole.max.y - whole.min.y) * f64::from(n) / f64::from(BANDS);
@@ -116,7 +118,7 @@ impl Rows {
         std::iter::once(vec![less(whole)]).chain(with).collect()
     }
 
-    /// Positions that go where one module begins in a band and no other in the whole.
+    /// Positions that are excluded if one module begins in a band and no other in the whole window.
     fn beside(&self, whole: &Rect, band: &Rect) -> Vec<Rect> {
         let mut away = Vec::new();
         let mut add = |wide: f64, lo: f64, hi: f64| {

@@ -1,10 +1,10 @@
-//! Sets of positions of which a layout takes one at most, or a few.
+//! Sets of positions of which a layout has at most one, or a few.
 
 use super::field::{Field, Kind};
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
-/// Positions of one kind between two corners: the lower and left sides belong to it, the upper and right ones don't.
+/// Positions of one kind in a rectangle: the lower and left sides are included, the upper and right ones not.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Piece {
     pub(super) kind: usize,
@@ -22,7 +22,7 @@ impl Piece {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Clique {
     pub(super) pieces: Vec<Piece>,
-    /// How many of them a layout takes at most: more than one for all that meet a line, and for all of a part.
+    /// How many of them a layout has at most: more than one for those that meet a line, and for those of a part.
     pub(super) most: usize,
 }
 
@@ -30,7 +30,7 @@ pub(super) struct Clique {
 pub(super) const FAR: f64 = 1e7;
 
 impl Clique {
-    /// All modules that cover a point, each grown by its least spacing.
+    /// All modules that cover a point, each grown by the minimum spacing.
     pub(super) fn over(field: &Field, point: DVec2) -> Self {
         let piece = |(kind, of): (usize, &Kind)| {
             let rect = Rect { min: point - of.reach, max: point + dvec2(0.0, of.drop) };
@@ -39,7 +39,7 @@ impl Clique {
         Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most: 1 }
     }
 
-    /// All modules that meet a level line, of which a layout has so many at most.
+    /// All modules that meet a horizontal line; a layout has at most `most` of them.
     pub(super) fn across(field: &Field, line: f64, most: usize) -> Self {
         let piece = |(kind, of): (usize, &Kind)| {
             let rect = Rect { min: dvec2(-FAR, line - of.reach.y), max: dvec2(FAR, line) };
@@ -48,15 +48,15 @@ impl Clique {
         Self { pieces: field.kinds.iter().enumerate().map(piece).collect(), most }
     }
 
-    /// All positions between two corners, of which a layout has so many at most.
+    /// All positions in a rectangle; a layout has at most `most` of them.
     pub(super) fn within(field: &Field, rect: Rect, most: usize) -> Self {
         let pieces = (0..field.kinds.len()).map(|kind| Piece { kind, rect });
         Self { pieces: pieces.collect(), most }
     }
 
-    /// For kinds of one size: for each level from the lowest where it begins, and the least u of a window as wide as the
-    /// reach. All levels lie within one reach of height, and all windows within what a clique may lean. The window of a
-    /// line is the same for what may be held and what may not: the two can stand in one lowest row.
+    /// For kinds of one size: for each level, the v at which it begins, and the least u of a window as wide as the
+    /// reach. All levels are within one reach of height, and all windows within the lean of a clique. The window of a
+    /// level is the same for positions that may be held and those that may not: the two can be in one lowest row.
     pub(super) fn leaning(field: &Field, levels: &[(f64, f64)], top: f64) -> Self {
         let mut pieces = Vec::new();
         for (kind, of) in field.kinds.iter().enumerate() {
@@ -69,7 +69,7 @@ impl Clique {
         Self { pieces, most: 1 }
     }
 
-    /// Whether some of its positions lie between two corners.
+    /// Whether some of its positions are in a rectangle.
     pub(super) fn meets(&self, rect: &Rect) -> bool {
         self.pieces.iter().any(|piece| piece.rect.overlap(rect).min_element() > 0.0)
     }

@@ -1,6 +1,7 @@
-//! The least weight on cliques such that every position lies in a weight of 1: no layout has more modules than that,
-//! since it takes one position of each clique at most, or as many as the clique says. Found by turns: positions that lie in too little become points
-//! of a linear programme, and cliques that hold too much of its points become cliques of it.
+//! The minimum weight on cliques such that every position has a total weight of 1: no layout has more modules than
+//! that, since it has at most one position of each clique, or as many as the clique says. Found by alternating:
+//! positions with too little weight become points of a linear programme, and cliques that hold too much of its points
+//! become cliques of it.
 
 use super::clique::{Clique, FAR};
 use super::coverage::{Hole, coverage};
@@ -11,40 +12,40 @@ use super::separate;
 use crate::Rect;
 use glam::DVec2;
 
-/// So many positions or cliques are added in one turn at most.
+/// The maximum number of positions or cliques to add in one turn.
 const MOST_NEW: usize = 40;
 
-/// The search ends after so many turns that lower nothing.
+/// The search ends after this many turns without improvement.
 const MOST_IDLE: usize = 12;
 
-/// So much below a number is below it, before all positions are looked at.
+/// A weight must be this much below a number to count as below, before all positions are tested.
 const GOAL: f64 = 1e-3;
 
-/// From so many numbers in the programme on, what it has no use for is forgotten.
+/// When the programme has this many numbers, unused points and cliques are dropped.
 const MOST_SIZE: usize = 150_000;
 
-/// Parts of the face that are looked at in one turn, and steps that each may take, as a share of all.
+/// Parts of the face that are tested in one turn, and the steps for each, as a fraction of all.
 const MOST_PARTS: usize = 10;
 const SHARE_OF_A_PART: usize = 20;
 
 pub(super) struct Cover<'a> {
     field: &'a Field,
-    /// What is to be covered: all positions, or those of a part.
+    /// What to cover: all positions, or those of a part.
     within: Rect,
     is_part: bool,
-    /// Parts that were looked at in vain.
+    /// Parts that were tested without success.
     vain: Vec<Rect>,
     cliques: Vec<Clique>,
     points: Vec<Hole>,
     master: Master,
 }
 
-/// What a cover found.
+/// The result of a cover.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Weighed {
-    /// No layout has more modules than this.
+    /// Upper bound on the modules of any layout.
     pub(super) weight: f64,
-    /// Whether no cover with these kinds of cliques weighs less, as far as the programme can tell.
+    /// Whether no cover with these kinds of cliques has less weight, as far as the programme can tell.
     pub(super) least: bool,
     pub(super) steps: usize,
 }
@@ -84,12 +85,12 @@ impl<'a> Cover<'a> {
         self.cliques.retain(|_| kept.next() == Some(true));
     }
 
-    /// Lowers the weight until it is below `enough`, or can't be lowered, or so many steps were taken.
+    /// Lowers the weight until it is below `enough`, or can't be lowered, or the steps are used up.
     pub(super) fn lower(&mut self, enough: f64, most_steps: usize, stop: &dyn Fn() -> bool) -> Weighed {
         let mut best = Weighed { weight: f64::INFINITY, least: false, steps: 0 };
         let (mut lowest, mut idle) = (f64::INFINITY, 0);
         while idle < MOST_IDLE {
-            // Positions until all are covered, or rounding lets the programme think so.
+            // Add positions until all are covered, or the programme considers them covered because of rounding.
             let mut pivots = usize::MAX;
             loop {
                 let solved = self.master.solve(most_steps);
@@ -156,8 +157,8 @@ impl<'a> Cover<'a> {
         best
     }
 
-    /// Whether some weights come to less than `enough`, as far as so many steps tell. The programme is looked at before all
-    /// positions are: while its own points hold as much, only cliques can help.
+    /// Whether some weights add up to less than `enough`, as far as the steps allow. The programme is evaluated before
+    /// all positions are: while its own points hold as much, only cliques can help.
     pub(super) fn is_below(&mut self, enough: f64, most_steps: usize, stop: &dyn Fn() -> bool) -> bool {
         loop {
             let before = self.master.pivots;
@@ -186,7 +187,7 @@ impl<'a> Cover<'a> {
             if least > 0.0 && total / least.min(1.0) < enough {
                 return true;
             }
-            // Rounding lets the programme think that all is covered.
+            // Because of rounding the programme considers everything covered.
             if holes.is_empty() || self.master.pivots == before && !self.points.is_empty() {
                 return false;
             }
@@ -215,13 +216,13 @@ impl<'a> Cover<'a> {
         found
     }
 
-    /// The positions that have weight in the programme.
+    /// The positions with weight in the programme.
     pub(super) fn places(&self) -> Vec<(DVec2, f64)> {
         let points = self.master.points().into_iter();
         points.filter_map(|(i, weight)| Some((self.points.get(i)?.at, weight))).collect()
     }
 
-    /// The cliques that have weight in it.
+    /// The cliques with weight in it.
     pub(super) fn used(&self) -> Vec<Clique> {
         let weighed = self.cliques.iter().zip(self.master.cliques());
         weighed.filter(|(_, weight)| *weight > 1e-9).map(|(clique, _)| clique.clone()).collect()
@@ -232,7 +233,7 @@ impl<'a> Cover<'a> {
         self.master.steps
     }
 
-    /// Cliques of many: parts of the face that hold more than they can, by a cover of their own.
+    /// Cliques of many: parts of the face that hold more than they can, bounded by a cover of their own.
     fn of_parts(
         &mut self,
         places: &[(DVec2, f64)],

@@ -1,5 +1,5 @@
-//! How much of weighted cliques every position lies in. The sides of the cliques cut the plane into cells on which that
-//! is constant; only cells that hold a position count.
+//! The total weight of cliques at every position. The sides of the cliques divide the plane into cells on which it is
+//! constant; only cells that contain a position count.
 
 use super::clique::Clique;
 use super::field::{Field, HAIR, clipped};
@@ -9,10 +9,10 @@ use glam::{DVec2, dvec2};
 /// Cells thinner than this (metres) are rounding.
 const NOTHING: f64 = 1e-13;
 
-/// Covered but for so much is covered: the weight of all is raised by as much in the end.
+/// A position counts as covered if no more than this is missing: the weights are raised by as much in the end.
 const ENOUGH: f64 = 1e-6;
 
-/// Positions that lie in too little.
+/// Positions with too little weight.
 #[derive(Clone, Debug)]
 pub(super) struct Hole {
     pub(super) kind: usize,
@@ -20,11 +20,11 @@ pub(super) struct Hole {
     pub(super) at: DVec2,
     /// Bounds of those next to it.
     pub(super) bounds: Rect,
-    /// The weight of the cliques that they lie in.
+    /// The total weight of the cliques that contain them.
     pub(super) weight: f64,
 }
 
-/// The least weight that any position within some bounds lies in, and the positions there that lie in less than 1.
+/// The least weight of any position within some bounds, and the positions there with less than 1.
 pub(super) fn coverage(field: &Field, within: &Rect, cliques: &[(&Clique, f64)]) -> (f64, Vec<Hole>) {
     let mut least = f64::INFINITY;
     let mut holes = Vec::new();
@@ -35,7 +35,7 @@ pub(super) fn coverage(field: &Field, within: &Rect, cliques: &[(&Clique, f64)])
     (least, holes)
 }
 
-/// The cells of one kind's positions.
+/// The cells of the positions of one kind.
 struct Cells {
     kind: usize,
     us: Vec<f64>,
@@ -118,7 +118,7 @@ impl Cells {
         }
     }
 
-    /// Adds a hole, or lets one of the same cell grow.
+    /// Adds a hole, or extends one of the same cell.
     fn tell(&self, corners: &[DVec2], weight: f64, cell: usize, found: &mut Vec<Hole>) {
         let Some(bounds) = Rect::around(corners.iter().copied()) else { return };
         let (from, to) = (self.us[cell], self.us[cell + 1]);

@@ -1,4 +1,4 @@
-//! The positions of every kind of module, and what they project to.
+//! The positions of every kind of module, and their projections.
 
 use super::super::kernel::{Allowed, FINE, FitError, Tile};
 use super::super::room::{Gap, Room, Slab};
@@ -9,53 +9,53 @@ use super::shelf;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
-/// Cliques are so much narrower and lower than they could be, metres: far above rounding, far below what is measured.
+/// Cliques are smaller by this than they could be, metres: far above rounding, far below anything that can be measured.
 pub(super) const SHAVED: f64 = 1e-7;
 
-/// Positions nearer to a border than this (metres) are none: all borders lie a [`FINE`] further out than they must.
+/// Positions closer to a border than this (metres) don't exist: all borders are a [`FINE`] farther out than necessary.
 pub(super) const HAIR: f64 = 2e-10;
 
-/// What is known of modules of one size.
+/// What is known about modules of one size.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Rows {
     pub(super) size: DVec2,
-    /// Two positions nearer than this along u and along v exclude each other.
+    /// Two positions closer than this along u and along v exclude each other.
     pub(super) reach: DVec2,
-    /// The greatest joint between two rows of a block.
+    /// The largest joint between two rows of a block.
     pub(super) joint: f64,
-    /// The least distance between two blocks.
+    /// The minimum distance between two blocks.
     pub(super) apart: f64,
 }
 
-/// Modules of one orientation, and of one way to stand: held by the row below, or as the lowest row of a block.
+/// Modules of one orientation that are all held by the row below, or all in the lowest row of a block.
 pub(super) struct Kind {
-    /// Two modules of this kind whose positions are nearer than this along u and along v exclude each other.
+    /// Two modules of this kind whose positions are closer than this along u and along v exclude each other.
     pub(super) reach: DVec2,
-    /// How far below its lower edge a module keeps others away.
+    /// How far below its lower edge a module excludes others.
     pub(super) drop: f64,
     /// Where their lower left corners may be.
     pub(super) slabs: Vec<Slab>,
 }
 
-/// The free stretches of a passage, at every level.
+/// The free intervals of a passage, at every level.
 #[derive(Clone)]
 pub(super) struct Passing {
     /// Where their lower left corners may be.
     stretches: Vec<Slab>,
-    /// How far they reach along u and up.
+    /// Their extent along u and up the slope.
     pub(super) reach: DVec2,
     pub(super) levels: [f64; 2],
 }
 
-/// All that may be placed.
+/// Everything that may be placed.
 pub(super) struct Field {
     pub(super) kinds: Vec<Kind>,
-    /// How much further apart along u two modules of different lines stand than two of one line, when their heights
-    /// overlap: by so much a clique may lean. 0 where this is not known to hold.
+    /// How much farther apart along u two modules of different lines are than two of one line, if their heights
+    /// overlap: a clique may lean by this much. 0 if this is not known to hold.
     pub(super) lean: f64,
-    /// What is known of rows, where all modules are of one size.
+    /// What is known about rows, if all modules are of one size.
     pub(super) rows: Option<Rows>,
-    /// What is left free, if anything must be.
+    /// The passage that must stay free, if any.
     pub(super) passing: Option<Passing>,
 }
 
@@ -95,7 +95,7 @@ impl Field {
         }
         let lean = if sizes.len() == 1 { (further - SHAVED).max(0.0) } else { 0.0 };
         let rows = match sizes {
-            // The second row of a block is farther away than another block need be.
+            // The second row of a block is farther away than another block needs to be.
             [size] if lean > 0.0 && laws.apart < size.y + 2.0 * least => {
                 let reach = *size + least - SHAVED;
                 Some(Rows { size: *size, reach, joint: laws.joint[1], apart: laws.apart })
@@ -106,7 +106,7 @@ impl Field {
         Ok(Self { kinds, lean, rows, passing })
     }
 
-    /// What some rectangles of positions leave.
+    /// What is left without some rectangles of positions.
     pub(super) fn without(&self, away: &[Rect]) -> Self {
         let left = |kind: &Kind| {
             let room = Room { slabs: kind.slabs.clone(), tolerance: 0.0 };
@@ -129,8 +129,8 @@ impl Field {
 }
 
 impl Passing {
-    /// With stretches narrower and lower by the spacing that boxes of modules have on their right and above them. `None` where
-    /// that leaves nothing to look at.
+    /// With intervals narrower and lower by the spacing that the boxes of modules have on their right and above them.
+    /// `None` if that leaves nothing to test.
     fn of(passage: &Passage, spacing: f64) -> Result<Option<Self>, FitError> {
         let size = dvec2(passage.width, Passage::HEIGHT) - spacing;
         let [from, to] = passage.levels;
@@ -142,7 +142,7 @@ impl Passing {
         Ok(Some(Self { stretches: room.slabs, reach: size - SHAVED, levels: passage.levels }))
     }
 
-    /// Where along a level line a stretch may begin; `None` where no layout need have one there.
+    /// Where along a horizontal line an interval may begin; `None` if no layout needs one there.
     pub(super) fn at(&self, line: f64) -> Option<Vec<(f64, f64)>> {
         if line < self.levels[0] || self.levels[1] < line {
             return None;
@@ -154,8 +154,8 @@ impl Passing {
 }
 
 impl Kind {
-    /// Where a band across positions has any: for axis 0 the stretches of u that hold a position with v in the band, for
-    /// axis 1 the stretches of v that hold one with u in the band. Sorted, without overlap.
+    /// The projection of the positions in a band: for axis 0 the intervals of u that contain a position with v in the
+    /// band, for axis 1 the intervals of v that contain one with u in the band. Sorted, without overlap.
     pub(super) fn shadow(&self, axis: usize, lo: f64, hi: f64) -> Vec<(f64, f64)> {
         let mut found: Vec<(f64, f64)> = Vec::new();
         if axis == 0 {
@@ -178,7 +178,7 @@ impl Kind {
     }
 }
 
-/// The shares of a slab's height between which a side is not above a limit.
+/// The fractions of a slab's height between which a side is not above a limit.
 fn below(side: [f64; 2], limit: f64) -> Option<(f64, f64)> {
     match (side[0] <= limit, side[1] <= limit) {
         (true, true) => Some((0.0, 1.0)),
@@ -190,7 +190,7 @@ fn below(side: [f64; 2], limit: f64) -> Option<(f64, f64)> {
     }
 }
 
-/// The corners of a trapezoid of positions as far as it lies in a window.
+/// The corners of the part of a trapezoid of positions that is in a window.
 pub(super) fn clipped(slab: &Slab, gap: &Gap, window: &Rect) -> Vec<DVec2> {
     super::super::blocks::clipped(slab.lo, slab.hi, gap, window)
 }

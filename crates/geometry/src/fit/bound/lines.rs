@@ -1,5 +1,5 @@
-//! Straight lines a reach apart: every module grown by its spacing meets one, and on a line they stand beside each
-//! other. The fewest points that meet all of them on all lines bound their number.
+//! Straight lines a reach apart: every module, grown by its spacing, meets one, and on a line they are next to each
+//! other. The minimum number of points that meet all of them on all lines is a bound on their number.
 
 use super::super::room::Room;
 use super::super::row_lines::steps;
@@ -7,20 +7,20 @@ use super::clique::Clique;
 use super::field::{Field, HAIR, Kind};
 use glam::dvec2;
 
-/// At most so many ways to lay the lines are tried along an axis.
+/// The maximum number of positions of the lines to try along an axis.
 const MOST_PHASES: usize = 160;
 
 /// The lines of one axis at one phase.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Lines {
-    /// 0: level lines, one above the other; 1: upright lines.
+    /// 0: horizontal lines; 1: vertical lines.
     pub(super) axis: usize,
     pub(super) phase: f64,
-    /// No layout has more modules.
+    /// Upper bound on the modules of any layout.
     pub(super) most: usize,
 }
 
-/// All phases that were tried, the best first.
+/// All phases that were tried, best first.
 pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
     let mut found = Vec::new();
     for axis in [0, 1] {
@@ -40,7 +40,7 @@ pub(super) fn lines(field: &Field, stop: &dyn Fn() -> bool) -> Vec<Lines> {
     found
 }
 
-/// The cliques of the points on lines; and where a way is left free, of all that meets each level line.
+/// The cliques of the points on lines; and, if a passage is left free, of everything that meets each horizontal line.
 pub(super) fn cliques(field: &Field, lines: Lines) -> Vec<Clique> {
     let mut cliques = Vec::new();
     points(field, lines.axis, lines.phase, &mut |along, line| {
@@ -54,8 +54,8 @@ pub(super) fn cliques(field: &Field, lines: Lines) -> Vec<Clique> {
     cliques
 }
 
-/// The level lines of a phase: each with the points that meet all modules on it, and with how many of those a layout has at most
-/// when it leaves a way.
+/// The horizontal lines of a phase: each with the number of points that meet all modules on it, and the maximum number
+/// of those modules in a layout that leaves a passage.
 fn on_lines(field: &Field, phase: f64) -> impl Iterator<Item = (f64, usize, usize)> + use<'_> {
     let span = field.span(1);
     let lines = span.map(|(from, to)| levels(field, Lines { axis: 0, phase, most: 0 }, from, to));
@@ -71,9 +71,9 @@ fn on_lines(field: &Field, phase: f64) -> impl Iterator<Item = (f64, usize, usiz
     })
 }
 
-/// The most modules on a level line to the left and to the right of one free stretch, wherever it is.
+/// The maximum number of modules on a horizontal line to the left and right of one free interval, wherever that is.
 fn beside(shadows: &[(&Kind, Vec<(f64, f64)>)], free: &[(f64, f64)], wide: f64) -> usize {
-    // Where as many modules as can be end, one after the other from the left; and where they begin, from the right.
+    // Where as many modules as possible end, one after the other from the left; and where they begin, from the right.
     let mut ends: Vec<f64> = Vec::new();
     loop {
         let from = ends.last().map_or(f64::NEG_INFINITY, |last| last - HAIR);
@@ -111,7 +111,7 @@ fn beside(shadows: &[(&Kind, Vec<(f64, f64)>)], free: &[(f64, f64)], wide: f64) 
     with.max().unwrap_or(0)
 }
 
-/// For each kind where along a line it has positions that meet it.
+/// For each kind: where it has positions along a line that meet it.
 fn shadows(field: &Field, axis: usize, line: f64) -> Vec<(&Kind, Vec<(f64, f64)>)> {
     let across = 1 - axis;
     let shadow = |kind: &Kind| kind.shadow(axis, line - kind.reach[across] + HAIR, line - HAIR);
@@ -127,12 +127,12 @@ fn levels(field: &Field, lines: Lines, from: f64, to: f64) -> impl Iterator<Item
     (0..=count).map(move |n| lines.phase + (first + f64::from(n)) * apart)
 }
 
-/// From one line to the next.
+/// The distance between lines.
 fn spacing(field: &Field, across: usize) -> f64 {
     field.kinds.iter().map(|kind| kind.reach[across]).fold(f64::INFINITY, f64::min)
 }
 
-/// Lays lines and, on each, points from its beginning such that every module on it holds one.
+/// Places lines and, on each, points from its beginning such that every module on it contains one.
 fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)) {
     let across = 1 - axis;
     let Some((from, to)) = field.span(across) else { return };
@@ -141,11 +141,11 @@ fn points(field: &Field, axis: usize, phase: f64, tell: &mut dyn FnMut(f64, f64)
     }
 }
 
-/// Points on one line, from its beginning, such that every module on it holds one.
+/// Points on one line, from its beginning, such that every module on it contains one.
 fn stabbed(axis: usize, shadows: &[(&Kind, Vec<(f64, f64)>)], tell: &mut dyn FnMut(f64)) {
     let mut last = f64::NEG_INFINITY;
     loop {
-        // On upright lines a point in the room below a module meets it too.
+        // On vertical lines a point in the room below a module meets it too.
         let ends = shadows.iter().filter_map(|(kind, stretches)| {
             let from = last + if axis == 1 { kind.drop } else { 0.0 };
             let next = stretches.get(stretches.partition_point(|s| s.1 < from + HAIR))?;
@@ -160,7 +160,7 @@ fn stabbed(axis: usize, shadows: &[(&Kind, Vec<(f64, f64)>)], tell: &mut dyn FnM
     }
 }
 
-/// Where lines are tried: windows that begin or end where positions do, and where a row comes to hold fewer.
+/// The phases to try: windows that begin or end where positions do, and where a row starts to hold fewer.
 fn phases(field: &Field, axis: usize) -> Vec<f64> {
     let across = 1 - axis;
     let mut ends = Vec::new();
@@ -184,7 +184,7 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
             let room = Room { slabs: kind.slabs.clone(), tolerance: 0.0 };
             less.extend(steps(&room, kind.reach.x).windows(2).filter_map(|pair| {
                 let (below, above) = (pair[0], pair[1]);
-                // A window may begin where a row has just come to hold fewer, or end before it holds more.
+                // A window may begin where a row has just started to hold fewer, or end before it holds more.
                 (below.count != above.count).then_some(above.lo)
             }));
         } else {
@@ -196,7 +196,7 @@ fn phases(field: &Field, axis: usize) -> Vec<f64> {
         }
     }
     if let Some(passing) = field.passing.as_ref().filter(|_| axis == 0) {
-        // Just within what a way must cross.
+        // Just inside what a passage must cross.
         ends.extend([passing.levels[0] + 1e-6, passing.levels[1] - 1e-6]);
     }
     let apart = spacing(field, across);

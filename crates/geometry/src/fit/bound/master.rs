@@ -1,24 +1,24 @@
-//! A small linear programme by the simplex method: as much weight on points as cliques of weight 1 let there be; and,
-//! dual to it, the least weight on cliques such that every point lies in a weight of 1. Points and cliques may be
-//! added, and the solution goes on from where it was.
+//! A small linear programme, solved by the simplex method: the maximum weight on points such that no clique holds more
+//! than 1; and its dual, the minimum weight on cliques such that every point has a total of at least 1. Points and
+//! cliques may be added, and the solution continues from where it was.
 //!
-//! Nothing is taken on trust from here: whoever uses the weights of the cliques looks what they cover.
+//! Nothing from here is trusted: whoever uses the weights of the cliques checks what they cover.
 
-/// Below this a number is rounding.
+/// Numbers below this are rounding.
 const TINY: f64 = 1e-9;
 
 pub(super) struct Master {
-    /// The tableau: one row a clique, one entry a column (a point, or the slack of a clique).
+    /// The tableau: one row per clique, one entry per column (a point, or the slack of a clique).
     rows: Vec<Vec<f64>>,
     right: Vec<f64>,
     /// The column that each row has in the basis.
     basic: Vec<usize>,
-    /// What a unit of each column would bring.
+    /// The gain per unit of each column.
     gain: Vec<f64>,
-    /// The columns of points and of slacks, as they were added.
+    /// The columns of points and of slacks, in the order in which they were added.
     points: Vec<usize>,
     slacks: Vec<usize>,
-    /// Numbers touched so far: a measure of the time.
+    /// Numbers processed so far: a measure of the time.
     pub(super) steps: usize,
     /// How often the basis changed.
     pub(super) pivots: usize,
@@ -38,7 +38,7 @@ impl Master {
         }
     }
 
-    /// Adds a point that lies in some cliques.
+    /// Adds a point that is in some cliques.
     pub(super) fn add_point(&mut self, cliques: impl Iterator<Item = usize> + Clone) {
         let column = self.gain.len();
         let slacks = cliques.filter_map(|clique| self.slacks.get(clique).copied());
@@ -50,7 +50,7 @@ impl Master {
         self.points.push(column);
     }
 
-    /// Adds a clique with some of the points in it, which takes so much weight.
+    /// Adds a clique that contains some of the points and can hold a weight of `most`.
     pub(super) fn add_clique(&mut self, points: impl Iterator<Item = usize>, most: usize) {
         let column = self.gain.len();
         for row in &mut self.rows {
@@ -64,7 +64,7 @@ impl Master {
                 *entry = 1.0;
             }
         }
-        // No two cliques quite alike, so that the method can't run in a circle.
+        // Make no two cliques exactly alike, so that the method can't cycle.
         let count = self.slacks.len();
         let mut right = most as f64 + 1e-6 * ((count as f64 * 0.618_033_988_75) % 1.0);
         for (i, row) in self.rows.iter().enumerate() {
@@ -82,13 +82,13 @@ impl Master {
         self.slacks.push(column);
     }
 
-    /// How many numbers the tableau has.
+    /// The number of entries of the tableau.
     pub(super) fn size(&self) -> usize {
         self.rows.len() * self.gain.len()
     }
 
-    /// Forgets the cliques that are far from full and the points that are in far more than enough. Tells which points and
-    /// which cliques stay.
+    /// Drops the cliques that are far from full and the points that have far more than enough weight. Returns which
+    /// points and which cliques stay.
     pub(super) fn forget(&mut self) -> (Vec<bool>, Vec<bool>) {
         let mut in_row = vec![usize::MAX; self.gain.len()];
         for (row, &column) in self.basic.iter().enumerate() {
@@ -135,9 +135,9 @@ impl Master {
         (points, cliques)
     }
 
-    /// Goes on to the best, or until so many steps were taken in all. False when it had to stop.
+    /// Continues to the optimum, or until the total steps are used up. False if it had to stop.
     pub(super) fn solve(&mut self, most_steps: usize) -> bool {
-        // New cliques first: what was best stays best, but may be too much.
+        // New cliques first: the solution stays optimal, but may be infeasible.
         loop {
             let worst = (0..self.rows.len()).min_by(|&p, &q| self.right[p].total_cmp(&self.right[q]));
             let Some(row) = worst.filter(|&row| self.right[row] < -TINY) else { break };
@@ -197,7 +197,7 @@ impl Master {
         self.basic[row] = column;
     }
 
-    /// The weight of each clique, in the order in which they were added; none below 0.
+    /// The weight of each clique, in the order in which they were added; none is negative.
     pub(super) fn cliques(&self) -> Vec<f64> {
         self.slacks.iter().map(|&slack| (-self.gain[slack]).max(0.0)).collect()
     }
@@ -224,7 +224,7 @@ mod tests {
 
     #[test]
     fn five_in_a_ring_weigh_two_and_a_half() {
-        // Each two neighbours of a ring of five exclude each other: half of each is best, by hand.
+        // Neighbours in a ring of five exclude each other: half of each is best, by hand.
         let mut master = Master::new();
         for _ in 0..5 {
             master.add_point(std::iter::empty());
@@ -236,7 +236,7 @@ mod tests {
         let total: f64 = master.points().iter().map(|p| p.1).sum();
         let dual: f64 = master.cliques().iter().sum();
         assert!((total - 2.5).abs() < 1e-4 && (dual - 2.5).abs() < 1e-9, "{total} {dual}");
-        // One more clique over three of them, then a sixth point in no clique but one.
+        // One more clique over three of them, then a sixth point in only one clique.
         master.add_clique([0, 1, 2].into_iter(), 1);
         assert!(master.solve(usize::MAX));
         let dual: f64 = master.cliques().iter().sum();

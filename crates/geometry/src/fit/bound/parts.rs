@@ -1,22 +1,22 @@
-//! Parts of a face that hold a broken number of modules in the weights so far, such as seven and a half in one leg beside a wing: a
-//! layout has whole modules there. What bounds a part bounds the modules of any layout whose lower left corners lie in it, and
-//! the whole numbers below that make a clique of many.
+//! Parts of a face that hold a fractional number of modules in the weights so far, such as seven and a half in one leg
+//! beside a wing: a layout has an integer number there. A bound for a part holds for the modules of any layout whose
+//! lower left corners are in it, and rounded down it makes a clique of many.
 
 use super::clique::FAR;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
-/// Lines along each axis between which parts are cut.
+/// Lines along each axis at which parts are cut.
 const MOST_CUTS: usize = 20;
 
-/// Cuts nearer to each other than this are one, metres.
+/// Cuts closer to each other than this count as one, metres.
 const NEAR: f64 = 0.05;
 
-/// Shares of a module over a whole number that are worth a look.
+/// Fractions of a module above an integer that are worth testing.
 const BROKEN: [f64; 2] = [0.1, 0.95];
 
-/// Parts to one side of a line or in a corner of two, each with the whole number of modules below its weight; those whose broken
-/// share is most likely too much first.
+/// Parts on one side of a line or in a corner of two, each with its weight rounded down; those whose fraction is most
+/// likely too much first.
 pub(super) fn parts(places: &[(DVec2, f64)]) -> Vec<(Rect, usize)> {
     let sides = |axis: usize| -> Vec<[f64; 2]> {
         let cuts = cuts(places, axis);
@@ -52,7 +52,7 @@ pub(super) fn parts(places: &[(DVec2, f64)]) -> Vec<(Rect, usize)> {
     found.into_iter().map(|(_, rect, most)| (rect, most)).collect()
 }
 
-/// Midway between places along an axis.
+/// Cuts midway between places along an axis.
 fn cuts(places: &[(DVec2, f64)], axis: usize) -> Vec<f64> {
     let mut ends: Vec<f64> = places.iter().map(|(p, _)| p[axis]).collect();
     ends.sort_by(f64::total_cmp);
@@ -66,7 +66,7 @@ fn cuts(places: &[(DVec2, f64)], axis: usize) -> Vec<f64> {
 mod tests {
     use super::*;
 
-    /// By hand: two and a half on the left of 5, two on the right.
+    /// By hand: two and a half to the left of 5, two to the right.
     #[test]
     fn a_broken_half_is_found() {
         let places = [(0.0, 1.0), (1.0, 1.0), (2.0, 0.5), (8.0, 2.0)].map(|(u, of)| (dvec2(u, 0.0), of));

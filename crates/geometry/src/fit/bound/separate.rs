@@ -1,17 +1,17 @@
-//! Cliques that hold more than 1 of weighted positions.
+//! Finding cliques that hold more than 1 of weighted positions.
 
 use super::clique::Clique;
 use super::coverage::Hole;
 use super::field::Field;
 use glam::{DVec2, dvec2};
 
-/// Holding so much more than 1 counts.
+/// Cliques that exceed 1 by this much count.
 const TOO_MUCH: f64 = 1e-5;
 
 /// Positions whose v differ by less (metres) share a window of a leaning clique.
 const SAME_LEVEL: f64 = 1e-6;
 
-/// Points that modules with more than 1 in all cover; each in up to four ways to stand over the same positions.
+/// Points covered by modules with a total above 1; up to four points for the same positions.
 pub(super) fn boxes(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
     let mut found: Vec<(f64, Vec<usize>)> = Vec::new();
     let foot = |p: &Hole| p.at.y - field.kinds.get(p.kind).map_or(0.0, |kind| kind.drop);
@@ -57,7 +57,7 @@ fn reach(field: &Field, hole: &Hole) -> DVec2 {
     field.kinds.get(hole.kind).map_or(DVec2::ZERO, |kind| kind.reach)
 }
 
-/// Points that all of some modules cover: as far left, right, down and up as takes in what lies next to them.
+/// Points that all of some modules cover: as far left, right, down and up as possible to include what is next to them.
 fn corners(field: &Field, holes: &[&Hole]) -> Vec<DVec2> {
     let span = |axis: usize| -> [f64; 2] {
         let over = |f: &dyn Fn(&Hole) -> f64, start: f64, pick: fn(f64, f64) -> f64| {
@@ -81,8 +81,8 @@ fn corners(field: &Field, holes: &[&Hole]) -> Vec<DVec2> {
     points
 }
 
-/// Of one size: bands one reach high in which, level by level, a window as wide as the reach and shifted by what cliques
-/// may lean takes more than 1 in all.
+/// For one size: bands one reach high in which the windows, one per level, as wide as the reach and shifted by at most
+/// the lean, hold more than 1 in total.
 pub(super) fn leaning(field: &Field, weighed: &[(&Hole, f64)]) -> Vec<Clique> {
     let Some(of) = field.kinds.first().map(|kind| kind.reach) else { return Vec::new() };
     let lean = field.lean;

@@ -1,8 +1,8 @@
-//! What positions project to along the eave.
+//! The projection of positions onto the eave.
 
 use super::super::room::Slab;
 
-/// The stretches of u that hold a position with v in a band; not sorted.
+/// The intervals of u that contain a position with v in a band; not sorted.
 pub(super) fn level_shadow(slabs: &[Slab], lo: f64, hi: f64) -> Vec<(f64, f64)> {
     let first = slabs.partition_point(|slab| slab.hi <= lo);
     let mut found = Vec::new();

@@ -1,8 +1,8 @@
-//! Which positions can be held by a row below, and which can only be the lowest of a block.
+//! Which positions can be held by a row below, and which can only be in the lowest row of a block.
 //!
-//! A module that is held has modules of its own block one row below it, under a share of its lower edge. Those stand
-//! somewhere among the positions one row down; where all of these together are too little, the module can only be one of
-//! the lowest row of its block. What lies below it is then another block, further away.
+//! A module that is held has modules of its own block one row below it, under a share of its lower edge. Those are
+//! somewhere among the positions one row down; if all of these together are too little, the module can only be in the
+//! lowest row of its block. What is below it is then another block, farther away.
 
 use super::super::room::Slab;
 use super::super::stretch::{enough, joined};
@@ -11,7 +11,7 @@ use super::shadow::level_shadow;
 use crate::Rect;
 use glam::{DVec2, dvec2};
 
-/// Positions are told apart band by band, no band higher than this (metres).
+/// Positions are distinguished by band, no band higher than this (metres).
 const BAND: f64 = 0.1;
 
 /// Beyond any face, metres.
@@ -20,13 +20,13 @@ const FAR: f64 = 1e7;
 /// Rectangles of positions.
 #[derive(Default)]
 pub(super) struct Shelf {
-    /// What no row below can hold.
+    /// Those that no row below can hold.
     pub(super) open: Vec<Rect>,
     /// The rest.
     pub(super) held: Vec<Rect>,
 }
 
-/// Tells what can be held of all positions of a module.
+/// Splits all positions of a module by whether a row below can hold them.
 pub(super) fn split(slabs: &[Slab], size: DVec2, laws: &Neighbours) -> Shelf {
     let mut shelf = Shelf::default();
     for pair in levels(slabs, size.y, laws).windows(2) {
@@ -68,7 +68,7 @@ fn levels(slabs: &[Slab], height: f64, laws: &Neighbours) -> Vec<f64> {
     bands
 }
 
-/// Adds a rectangle of positions, or lets the one below it grow.
+/// Adds a rectangle of positions, or extends the one below it.
 fn add(rectangles: &mut Vec<Rect>, (a, b): (f64, f64), (lo, hi): (f64, f64)) {
     if b <= a {
         return;

@@ -27,7 +27,7 @@ fn rectangles_hold_columns_times_rows() {
 
 #[test]
 fn gables_ells_and_hips_hold_what_can_be_laid() {
-    // By hand: two rows of 5; three rows of 5 and two of 2 on them; rows of 4, 3 and 1 between hips.
+    // By hand: two rows of 5; three rows of 5 and two of 2 on top; rows of 4, 3 and 1 between hips.
     let ell = shape(&[(0.0, 0.0), (8.7, 0.0), (8.7, 3.45), (3.6, 3.45), (3.6, 5.8), (0.0, 5.8)]);
     let hip = shape(&[(0.0, 0.0), (10.0, 0.0), (6.5, 3.5), (3.5, 3.5)]);
     for (outline, n) in [(rectangle(0.0, 0.0, 8.7, 2.3), 10), (ell, 19), (hip, 8)] {
@@ -36,7 +36,7 @@ fn gables_ells_and_hips_hold_what_can_be_laid() {
     }
 }
 
-/// Whether a layout keeps to the laws, looked at module by module: none of the code of the fits.
+/// Whether a layout obeys the constraints, tested module by module, with none of the code of the fits.
 fn is_lawful(spots: &[DVec2], laws: &Neighbours, joint: f64, share: f64) -> bool {
     let near = |p: DVec2, q: DVec2| ((p - q).abs() - MODULE).max(DVec2::ZERO).length() < laws.apart;
     let mut block: Vec<usize> = (0..spots.len()).collect();
@@ -72,7 +72,8 @@ fn is_lawful(spots: &[DVec2], laws: &Neighbours, joint: f64, share: f64) -> bool
     })
 }
 
-/// Layouts by chance: modules beside, on and apart from those that stand, now and then one taken away. Tells of each; the most.
+/// Random layouts: modules beside, on and apart from the existing ones, now and then one removed. Reports each; returns
+/// the most.
 fn climb(
     allowed: &Allowed,
     laws: &Neighbours,
@@ -151,7 +152,7 @@ fn no_layout_of_any_kind_has_more() {
         let found = carried.max(blocks).max(several.count());
         assert!(is_lawful(&spots, &USUAL, 0.003, 0.5 - 1e-6), "seed {seed}: {several:?}");
         assert!(spots.iter().all(|&p| stands(&allowed, &tile, p, FINE * 2.0)), "seed {seed}: {several:?}");
-        // Asked without knowing any: nothing of the bound may lean on what was found.
+        // Without a known count: the bound must not depend on what was found.
         let usual = most(&allowed, &[MODULE], &USUAL, 0);
         let climbed = climb(&allowed, &USUAL, &mut dice, 1500, &mut |_| {});
         assert!(usual.most >= found.max(climbed), "seed {seed}: {found}, {climbed} of {usual:?}");
@@ -190,7 +191,7 @@ fn a_stopped_search_and_odd_input() {
     assert!(at_most(&allowed, &[MODULE], &overlapping, None, effort, &never).is_err());
 }
 
-/// Faces as houses have them: how many the best of the fits leaves open.
+/// Faces like those of houses: how much the best of the fits leaves open.
 #[test]
 fn house_faces_are_mostly_settled() {
     let tile = Tile { size: MODULE, gap: dvec2(0.003, 0.003) };
@@ -225,8 +226,8 @@ fn house_faces_are_mostly_settled() {
     assert!(gaps[0] * 4 >= gaps.iter().sum::<usize>() * 3, "{gaps:?}");
 }
 
-/// Two blocks that stand corner to corner are nearer than a joint along u and along v: boxes as wide as a module and a joint would
-/// share a corner. By hand: one module in each of two corners, 0.284 m aside and above, 0.4016 m apart.
+/// Two blocks corner to corner that are closer than a joint along u and along v: boxes as wide as a module and a joint
+/// would share a corner. By hand: one module in each of two corners, 0.284 m aside and above, 0.4016 m apart.
 #[test]
 fn two_blocks_corner_to_corner() {
     let laws = Neighbours { joint: [0.3, 0.31], apart: 0.4, hooked: 0.4999, bridged: 0.32 };
@@ -235,9 +236,10 @@ fn two_blocks_corner_to_corner() {
     let region = corners.map(|rect| rectangle(rect.min.x, rect.min.y, rect.size().x, rect.size().y)).to_vec();
     let allowed = Allowed { region, ..face(rectangle(0.0, 0.0, 1.0, 1.0), vec![]) };
     assert_eq!(most(&allowed, &[MODULE], &laws, 0).most, 2);
-    // A hair nearer than 0.4 m they are one too many, and a bound may say so.
+    // Slightly closer than 0.4 m they are one too many, and a bound may say so.
     assert!((laws.spacing() - 0.4 / 2.0_f64.sqrt()).abs() < 1e-12 && laws.further() < 1e-12);
-    // Far apart, the joint is what counts, and what the way has left along the other axis.
+    // With a large distance, the joint determines the spacing, and the rest of the distance along the other axis
+    // follows.
     assert_eq!(USUAL.spacing(), 0.0015);
     assert!((USUAL.further() + 0.0015 - (0.3047_f64.powi(2) - 0.0015_f64.powi(2)).sqrt()).abs() < 1e-12);
 }
@@ -246,7 +248,7 @@ fn passage(wide: f64, high: f64, blocked: Vec<Polygon>) -> Passage {
     Passage { ways: face(rectangle(0.0, 0.0, wide, high), blocked), width: 0.914, levels: [0.5, high - 0.5] }
 }
 
-/// By hand: 9 m and 8.7 m hold 5 in a row, and 4 beside 0.914 m; 9.6 m less 0.914 m hold 5 as well.
+/// By hand: 9 m and 8.7 m hold 5 in a row, and 4 beside 0.914 m; 9.6 m minus 0.914 m hold 5 as well.
 #[test]
 fn a_way_that_is_left_free_takes_a_module_of_each_row() {
     for (wide, n) in [(9.0, 16), (8.7, 16), (9.6, 20)] {
@@ -258,7 +260,7 @@ fn a_way_that_is_left_free_takes_a_module_of_each_row() {
     }
 }
 
-/// What is laid on both sides of a strip, wherever the strip is, is within the bound of what leaves a way.
+/// Layouts on both sides of a strip, wherever the strip is, are within the bound for layouts that leave a passage.
 #[test]
 fn no_layout_that_leaves_a_way_has_more() {
     let tile = Tile { size: MODULE, gap: DVec2::splat(0.003) };
@@ -299,8 +301,8 @@ fn no_layout_that_leaves_a_way_has_more() {
     assert!(tight * 2 >= all, "{tight} of {all}");
 }
 
-/// Of every layout that keeps to the laws, some case of any window leaves all modules where they are. With joints of 0.3 m two
-/// modules may be nearly as far apart up the slope as along it.
+/// For every layout that obeys the constraints, some case of any window excludes none of its modules. With joints of
+/// 0.3 m, two modules may be nearly as far apart up the slope as along it.
 #[test]
 fn every_layout_is_in_a_case() {
     let wide_joints = Neighbours { joint: [0.3, 0.31], apart: 0.4, hooked: 0.4999, bridged: 0.32 };
@@ -310,7 +312,7 @@ fn every_layout_is_in_a_case() {
         let mut dice = Dice::new(seed + 31_000);
         let allowed = random_face(&mut dice, 9.0, 7.0);
         let field = Field::new(&allowed, &[MODULE], &laws, None).unwrap();
-        // Nothing stands on some faces.
+        // Nothing fits on some faces.
         let Some(rows) = field.rows else { continue };
         let mut points = Dice::new(seed + 1);
         climb(&allowed, &laws, &mut dice, 900, &mut |spots| {
@@ -332,7 +334,7 @@ fn every_layout_is_in_a_case() {
     assert!(told > 10_000 && cut > 3 * told && gone > 2 * told, "{told} {cut} {gone}");
 }
 
-/// Cases go below what weights on cliques come to, and never below what can be laid.
+/// Cases lower the bound below the weights on cliques, and never below what can be laid.
 #[test]
 fn cases_settle_more_and_beat_nothing() {
     let tile = Tile { size: MODULE, gap: DVec2::splat(0.003) };
@@ -348,7 +350,7 @@ fn cases_settle_more_and_beat_nothing() {
         if without == found {
             continue;
         }
-        // Asked without knowing any.
+        // Without a known count.
         let effort = Effort { known: 0, steps: 30_000_000, steps_in_cases: 150_000_000 };
         let with = at_most(&allowed, &[MODULE], &USUAL, None, effort, &never).unwrap().most;
         let climbed = climb(&allowed, &USUAL, &mut dice, 3000, &mut |_| {});

@@ -1,9 +1,9 @@
-//! Runs on fixed lines against every layout there is, on half steps, asked of single tiles.
+//! Runs on fixed lines against every possible layout, on half steps, tested tile by tile.
 
 use super::super::brute::Dice;
 use super::*;
 
-/// Whether the tile at `x` stands on tiles that follow each other a pitch apart, walking along its lower edge.
+/// Whether the tile at `x` is on tiles that follow each other at one pitch, walking along its lower edge.
 fn stands_on(x: f64, below: &[f64], pitch: f64) -> bool {
     let mut at = x;
     for &q in below {
@@ -14,7 +14,7 @@ fn stands_on(x: f64, below: &[f64], pitch: f64) -> bool {
     at >= x + pitch
 }
 
-/// Most tiles of these rows, by trying every set of places.
+/// The most tiles in these rows, by trying every set of places.
 pub(super) fn every_layout(rows: &[Vec<f64>], pitch: f64, below: Option<&[f64]>) -> usize {
     let Some((row, above)) = rows.split_first() else { return 0 };
     let places: Vec<f64> =
@@ -54,7 +54,7 @@ fn choose(
     }
 }
 
-/// Stretches with whole ends; some apart by less than a pitch, so that runs may bridge them.
+/// Intervals with integer ends; some less than a pitch apart, so that runs may bridge them.
 fn random_rows(dice: &mut Dice, count: usize, length: usize) -> Vec<Row> {
     (0..count)
         .map(|k| {

@@ -17,7 +17,7 @@ fn some_cells(dice: &mut Dice, columns: usize, rows: usize) -> Vec<Cell> {
     cells
 }
 
-/// Counted afresh, side by side and corner by corner.
+/// Counted independently, side by side and corner by corner.
 fn reckon(cells: &[Cell], taken: u32, costs: &Costs) -> f64 {
     let on = |c: i64, r: i64| {
         cells
@@ -89,7 +89,7 @@ fn a_cut_equals_a_sweep_and_wide_grids_keep_an_honest_bound() {
             "seed {seed}"
         );
         assert!(cut.proved());
-        // The way for wide grids, held against the exact one.
+        // The method for wide grids, compared with the exact one.
         let number = cells.len() / 2;
         let exact = fit_number(&cells, number, &Aim::Worth(plain), &never).unwrap();
         let asked = std::cell::Cell::new(0);

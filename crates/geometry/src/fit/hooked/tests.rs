@@ -1,4 +1,4 @@
-//! Hooked rows over all base lines, against every layout at every critical line, and faces that people met.
+//! Hooked rows over all base lines, against every layout at every critical line, and faces from reported cases.
 
 use super::super::brute::{
     Dice, all_sides, base_lines, face, random_face, rectangle, shape, span, stands, tile, touching,
@@ -11,7 +11,7 @@ use crate::fit::fit_rows;
 
 const HOOKED: RowRules = RowRules { joints: Joints::Free, base: Base::Anywhere, hooked: true };
 
-/// Whether tiles of the row below lie under all of the lower edge from `x`, but for joints of one gap.
+/// Whether tiles of the row below are under the whole lower edge from `x`, except for joints of one gap.
 fn carried(x: f64, below: &[f64], tile: &Tile) -> bool {
     let mut at = x + 1e-8;
     for &q in below {
@@ -22,7 +22,7 @@ fn carried(x: f64, below: &[f64], tile: &Tile) -> bool {
     at >= x + tile.size.x - 1e-7
 }
 
-/// How many tiles a row holds by itself.
+/// The number of tiles in a row on its own.
 fn packed(row: &[f64], tile: &Tile) -> usize {
     let pack = |(n, next), &x| if x >= next - 1e-8 { (n + 1, x + tile.pitch().x) } else { (n, next) };
     row.iter().fold((0, f64::NEG_INFINITY), pack).0
@@ -58,8 +58,8 @@ fn choose(
     }
 }
 
-/// Most tiles with row 0 at `v`, by trying every set of places whole pitches from where a tile touches something;
-/// `reached` when the rows by themselves hold no more than that.
+/// The most tiles with row 0 at `v`, by trying every set of places whole pitches from where a tile touches something;
+/// `reached` if the rows on their own hold no more than that.
 fn slow(allowed: &Allowed, tile: &Tile, v: f64, reached: usize) -> usize {
     let (pitch, sides) = (tile.pitch(), all_sides(allowed));
     let lines: Vec<f64> =
@@ -122,7 +122,7 @@ fn proved(fit: &Fit) -> usize {
 
 #[test]
 fn a_slope_with_a_pathway_strip_and_a_pipe_boot_is_proved() {
-    // 60 ft by 5.112 m; 36 in kept for a pathway at one end, a 4 in pipe with 12 in around it, room at the ridge.
+    // 60 ft by 5.112 m; 36 in reserved for a pathway at one end, a 4 in pipe with 12 in around it, room at the ridge.
     let module = tile(1.722, 1.134, 0.125 * 0.0254);
     let pipe = Polygon::circle(dvec2(11.5824, 2.0447), 0.3556, 64);
     for (strip, ridge) in [(17.3736, 0.6), (0.0, 0.6), (17.3736, 0.3), (17.3736, 0.9)] {
@@ -163,7 +163,7 @@ fn a_hip_of_sixty_modules_and_twelve_pipes_is_proved() {
     for joints in [Joints::Aligned, Joints::Lapped] {
         assert!(lay(&allowed, &module, &RowRules { joints, ..HOOKED }).count() <= most);
     }
-    // On the courses too, and stopped early it keeps a bound that holds.
+    // On the courses too; and if stopped early, the bound is still valid.
     let base = Base::Courses { first: 0.127, exposure: 0.127, play: (0.0, 0.0) };
     assert!(proved(&lay(&allowed, &module, &RowRules { base, ..HOOKED })) <= most);
     for asks in 0..5 {

@@ -1,5 +1,5 @@
-//! Some of a layout taken away and laid anew beside the rest: one block or two, rows above a level, one side of an upright line.
-//! And layouts that begin on one side of a line.
+//! Improves a layout by removing some of it and laying that again beside the rest: one block or two, rows above a
+//! level, one side of a vertical line. Also tries layouts that begin on one side of a line.
 
 use super::super::Space;
 use super::super::kernel::{Allowed, FitError, Placed, Tile};
@@ -9,10 +9,10 @@ use super::yard::{HookRules, Several};
 use crate::{Polygon, Rect};
 use glam::dvec2;
 
-/// The search ends after so many steps of packing rows.
+/// The search ends after this many steps of packing rows.
 const MOST_STEPS: usize = 3_000_000;
 
-/// At most so many lines of one kind are begun beside.
+/// The maximum number of lines of one kind to begin beside.
 const MOST_LINES: usize = 12;
 
 /// Beyond any face, metres.
@@ -21,7 +21,7 @@ const FAR: f64 = 1e4;
 /// Blocks of tiles.
 type Blocks = Vec<Vec<Placed>>;
 
-/// The best that comes of a layout.
+/// The best improvement of a layout.
 pub(super) fn improved(
     (space, halves): (&Space, &[Polygon]),
     tile: &Tile,
@@ -59,7 +59,7 @@ impl Search<'_> {
         self.best.count() >= self.enough || self.best.steps > MOST_STEPS || (self.stop)()
     }
 
-    /// As long as something that is laid anew wins.
+    /// Continues as long as laying something again gains tiles.
     fn rounds(&mut self) -> Result<(), FitError> {
         let mut wins = true;
         while wins {
@@ -77,7 +77,7 @@ impl Search<'_> {
         Ok(())
     }
 
-    /// Lays what some blocks leave, and takes all of it where that is more; whether it is.
+    /// Packs what some blocks leave, and takes the result if it has more tiles in total; returns whether it does.
     fn laid(&mut self, mut blocks: Blocks) -> Result<bool, FitError> {
         let left = self.space.beside(&blocks, self.rules.apart);
         let more = packed(&left, self.tile, self.rules, self.stop)?;
@@ -95,8 +95,8 @@ impl Search<'_> {
     }
 }
 
-/// What may stay of a layout: all but one block or two, what is below a level, of all blocks or of one, what is on one side of an
-/// upright line.
+/// What may be kept of a layout: all but one block or two; what is below a level, of all blocks or of one; what is on
+/// one side of a vertical line.
 fn kept(blocks: &Blocks, tile: &Tile, rules: &HookRules) -> Vec<Blocks> {
     let without = |gone: &[usize]| {
         let stay = blocks.iter().enumerate().filter(|(i, _)| !gone.contains(i));
@@ -138,7 +138,7 @@ fn kept(blocks: &Blocks, tile: &Tile, rules: &HookRules) -> Vec<Blocks> {
     found
 }
 
-/// The tiles of some blocks that stay, without those that hang on what does not.
+/// The tiles of some blocks that are kept, without those that depend on removed ones.
 fn part(blocks: &Blocks, tile: &Tile, rules: &HookRules, stays: &dyn Fn(usize, &Placed) -> bool) -> Blocks {
     let mut parts = Vec::new();
     for (at, block) in blocks.iter().enumerate() {
@@ -165,7 +165,7 @@ fn part(blocks: &Blocks, tile: &Tile, rules: &HookRules, stays: &dyn Fn(usize, &
     parts
 }
 
-/// Half planes above and below, left and right of where something in the way begins or ends: as shapes that would block them.
+/// Half planes above and below, left and right of where an obstacle begins or ends, as shapes that would block them.
 pub fn halves(allowed: &Allowed) -> Vec<Polygon> {
     let bounds: Vec<Rect> = allowed.blocked.iter().filter_map(|blocked| blocked.shape.bounds()).collect();
     let Some(all) = Rect::around(allowed.region.iter().flat_map(|shape| shape.outer.iter().copied())) else {

@@ -1,6 +1,7 @@
-//! Some of a layout taken away by chance and laid anew beside the rest, over and over: a block, rows above or below a level, what is on
-//! one side of an upright line, or all, to begin on one side of a line. What is as good is taken too, so that a layout can change
-//! before it grows. Always the same for the same face.
+//! Improves a layout by randomly removing some of it and laying that again beside the rest, over and over: a block,
+//! rows above or below a level, what is on one side of a vertical line, or everything, to begin on one side of a line.
+//! Results that are equally good are accepted too, so that a layout can change before it grows. The random numbers are
+//! the same for the same face.
 
 use super::super::Space;
 use super::super::kernel::{FitError, Placed, Tile};
@@ -13,19 +14,19 @@ use super::yard::{HookRules, Several, Yard};
 use crate::{Polygon, Rect};
 use glam::{DVec2, dvec2};
 
-/// After so many times the best is gone back to.
+/// After this many attempts the search goes back to the best layout.
 const BACK: usize = 16;
 
-/// After so many times the search begins again from the first layout.
+/// After this many attempts the search starts again from the first layout.
 const AGAIN: usize = 200;
 
-/// So often one tile less is taken.
+/// How often a result with one tile less is accepted.
 const LESS: f64 = 0.15;
 
-/// Steps that the space for a block takes.
+/// Steps counted for the space of a block.
 const A_BLOCK: usize = 500;
 
-/// So many blocks at most.
+/// The maximum number of blocks.
 const MOST_BLOCKS: usize = 12;
 
 const EFFORT: Effort = Effort { bases: 4, kept: 6 };
@@ -36,7 +37,7 @@ const FAR: f64 = 1e4;
 /// Blocks of tiles.
 type Blocks = Vec<Vec<Placed>>;
 
-/// The best that comes of a layout, or the first with enough.
+/// The best improvement of a layout, or the first with enough tiles.
 pub(super) fn climbed(
     space: &Space,
     tile: &Tile,
@@ -88,7 +89,7 @@ struct Climb<'a> {
     room: &'a Room,
     tile: &'a Tile,
     rules: &'a HookRules,
-    /// Of all tiles.
+    /// The bounds of all tiles.
     bounds: Rect,
     dice: Dice,
     steps: usize,
@@ -151,7 +152,7 @@ impl Climb<'_> {
         Ok((!block.is_empty()).then_some(block))
     }
 
-    /// What of a block still stands when some of it is gone: rows count from the lowest that is left.
+    /// The part of a block that is still valid after some of it is removed: rows count from the lowest that is left.
     fn settled(&self, block: &[Placed]) -> Vec<Placed> {
         let yard = Yard { room: self.room, tile: *self.tile, rules: *self.rules };
         let mut stay: Vec<Placed> = Vec::new();

@@ -1,6 +1,7 @@
-//! Chance that is the same on every machine.
+//! Random numbers that are the same on every machine.
 
-/// A generator of numbers by Steele, Lea and Flood, "Fast splittable pseudorandom number generators" (2014), from memory.
+/// A random number generator by Steele, Lea and Flood, "Fast splittable pseudorandom number generators" (2014), from
+/// memory.
 pub(super) struct Dice(u64);
 
 impl Dice {
@@ -16,7 +17,7 @@ impl Dice {
         z ^ (z >> 31)
     }
 
-    /// From 0 up to 1.
+    /// From 0 up to, not including, 1.
     pub(super) fn unit(&mut self) -> f64 {
         (self.next() >> 11) as f64 / (1_u64 << 53) as f64
     }
@@ -25,7 +26,7 @@ impl Dice {
         from + (to - from) * self.unit()
     }
 
-    /// A whole number below another; 0 below 0.
+    /// An integer below another; 0 below 0.
     pub(super) fn below(&mut self, n: usize) -> usize {
         ((self.unit() * n as f64) as usize).min(n.saturating_sub(1))
     }

@@ -1,4 +1,4 @@
-//! Tiles put together to blocks: those nearer to each other than two blocks may be belong to one.
+//! Groups tiles into blocks: those closer to each other than two blocks may be belong to one.
 
 use super::super::kernel::Placed;
 use super::super::stretch::joined;
@@ -7,11 +7,11 @@ use super::yard::Yard;
 use crate::Rect;
 use glam::DVec2;
 
-/// Positions closer than this (metres) are one.
+/// Positions closer than this (metres) count as one.
 const SAME: f64 = 1e-7;
 
-/// The blocks of some tiles, the lowest first; `None` when they can't be: tiles of one block on no common lines, too near
-/// to each other, without enough of the row below under them, or with a base where none may be.
+/// The blocks of some tiles, lowest first; `None` if they are invalid: tiles of one block that are not on common lines,
+/// too close to each other, without enough of the row below under them, or with a base where none may be.
 pub(super) fn groups(yard: &Yard<'_>, spots: &[DVec2]) -> Option<Vec<Vec<Placed>>> {
     let (size, pitch, apart) = (yard.tile.size, yard.tile.pitch(), yard.rules.apart);
     let mut order: Vec<DVec2> = spots.to_vec();

@@ -6,7 +6,7 @@ use super::groups::groups;
 use super::yard::{HookRules, Several, Yard};
 use super::{parts, phases};
 
-/// Rows packed from either side, in parts beside each other.
+/// Rows packed from either side, in parts next to each other.
 pub(super) fn packed(
     space: &Space,
     tile: &Tile,

@@ -1,26 +1,26 @@
-//! Parts side by side: upright cuts from left to right, and between two of them rows of one phase packed from the left.
-//! For each number of tiles the least u that they reach, with a phase of its own for each part.
+//! Parts next to each other: vertical cuts from left to right, and between two of them rows of one phase packed from
+//! the left. For each number of tiles, the least u that they reach, with a separate phase for each part.
 
 use super::super::stretch::{Stretch, both, enough, first, joined, without};
 use super::phases::Phase;
 use super::yard::{Spots, Yard};
 use glam::dvec2;
 
-/// So many tiles may be laid in all before the search of parts ends with what it has.
+/// The search of parts ends with what it has after laying this many tiles in total.
 const MOST_STEPS: usize = 400_000;
 
 /// One tile of a part.
 #[derive(Clone, Copy, Debug)]
-struct Laid {
+struct PackedTile {
     row: usize,
     u: f64,
-    /// Whether the row below holds it; else it is one of the lowest row of a block.
+    /// Whether the row below holds it; otherwise it is in the lowest row of a block.
     held: bool,
-    /// The right end of it and of all that hold it.
+    /// The right end of it and of everything that holds it.
     end: f64,
 }
 
-/// The best of the parts, and the best of each phase alone where that is more: several to choose from, as corners of
+/// The best of the parts, and the best of each single phase if that is more: several to choose from, as corners of
 /// tiles.
 pub(super) fn lay(
     yard: &Yard<'_>,
@@ -40,7 +40,7 @@ pub(super) fn lay(
         .iter()
         .map(|phase| phase.lines.iter().map(|line| [turn(&line.free), turn(&line.lowest)]).collect())
         .collect();
-    let spot = |phase: &Phase, laid: &Laid| {
+    let spot = |phase: &Phase, laid: &PackedTile| {
         let u = if mirrored { -laid.u - width } else { laid.u };
         dvec2(u, phase.lines.get(laid.row).map_or(0.0, |line| line.v))
     };
@@ -81,12 +81,12 @@ pub(super) fn lay(
     (found, steps)
 }
 
-/// Rows packed from the left, each tile held by the row below or far enough from it to be the lowest of a block. Sorted by
-/// where they end.
-fn rows(yard: &Yard<'_>, phase: &Phase, free: &[[Vec<Stretch>; 2]], from: f64) -> Vec<Laid> {
+/// Rows packed from the left, each tile held by the row below or far enough from it to be the lowest of a block. Sorted
+/// by where they end.
+fn rows(yard: &Yard<'_>, phase: &Phase, free: &[[Vec<Stretch>; 2]], from: f64) -> Vec<PackedTile> {
     let (size, gap, pitch) = (yard.tile.size, yard.tile.gap, yard.tile.pitch());
-    let mut all: Vec<Laid> = Vec::new();
-    let mut below: Vec<Laid> = Vec::new();
+    let mut all: Vec<PackedTile> = Vec::new();
+    let mut below: Vec<PackedTile> = Vec::new();
     for (row, [free, free_lowest]) in free.iter().enumerate() {
         let under = joined(below.iter().map(|b| (b.u, b.u + size.x)).collect(), gap.x + 1e-6);
         let held = both(free, &enough(&under, size.x, yard.rules.hooked * size.x - 1e-7));
@@ -100,10 +100,10 @@ fn rows(yard: &Yard<'_>, phase: &Phase, free: &[[Vec<Stretch>; 2]], from: f64) -
         }
         let lowest =
             if phase.grounded && row > 0 { Vec::new() } else { without(free_lowest, &joined(near, 0.0)) };
-        let mut here: Vec<Laid> = Vec::new();
+        let mut here: Vec<PackedTile> = Vec::new();
         loop {
             let next = |of: &[Stretch], held: bool| {
-                let after = here.last().map_or(from, |last: &Laid| {
+                let after = here.last().map_or(from, |last: &PackedTile| {
                     last.u + if last.held == held { pitch.x } else { size.x + yard.rules.apart }
                 });
                 first(of, after)
@@ -119,7 +119,7 @@ fn rows(yard: &Yard<'_>, phase: &Phase, free: &[[Vec<Stretch>; 2]], from: f64) -
                 let holds = below.iter().filter(|b| b.u < u + size.x && u < b.u + size.x);
                 end = holds.map(|b| b.end).fold(end, f64::max);
             }
-            here.push(Laid { row, u, held: is_held, end });
+            here.push(PackedTile { row, u, held: is_held, end });
         }
         all.extend(&here);
         below = here;

@@ -1,18 +1,18 @@
-//! The lines on which rows of a block may lie: one set for each base line that is tried.
+//! The lines on which rows of a block may be: one set for each base line that is tried.
 
 use super::super::kernel::{Base, FitError};
 use super::super::row_lines::{domains, steps};
 use super::super::stretch::Stretch;
 use super::yard::Yard;
 
-/// So many are tried at most.
+/// The maximum number to try.
 const MOST: usize = 64;
 
-/// One row: its v, and where tiles of it may begin.
+/// One row: its v, and where its tiles may begin.
 pub(super) struct Line {
     pub(super) v: f64,
     pub(super) free: Vec<Stretch>,
-    /// Where those of the lowest row of a block may.
+    /// Where those of the lowest row of a block may begin.
     pub(super) lowest: Vec<Stretch>,
 }
 
@@ -23,7 +23,7 @@ pub(super) struct Phase {
     pub(super) grounded: bool,
 }
 
-/// The sets of lines, those whose rows hold most by themselves first.
+/// The sets of lines, sorted by how much their rows hold on their own, most first.
 pub(super) fn phases(yard: &Yard<'_>) -> Result<Vec<Phase>, FitError> {
     let (room, pitch) = (yard.room, yard.tile.pitch());
     let steps = steps(room, pitch.x);
@@ -45,7 +45,7 @@ pub(super) fn phases(yard: &Yard<'_>) -> Result<Vec<Phase>, FitError> {
             v - k * pitch.y
         };
         let within = |v: &f64| domain.lo < *v && *v < domain.hi;
-        // Just above what begins a step or a place, just below what ends one.
+        // Just above where a step or a place begins, just below where one ends.
         let t = room.tolerance;
         let from_steps = steps.iter().flat_map(|step| [step.lo + t, step.hi - t]);
         let mut bases: Vec<f64> =
@@ -74,7 +74,7 @@ pub(super) fn phases(yard: &Yard<'_>) -> Result<Vec<Phase>, FitError> {
     found.sort_by(|p, q| q.0.cmp(&p.0).then(p.1.total_cmp(&q.1)));
     let mut kept: Vec<(usize, f64, bool)> = Vec::new();
     for phase in found {
-        // Bases that lie a hair apart hold the same.
+        // Bases that are very close to each other hold the same.
         if kept.iter().all(|k| (k.1 - phase.1).abs() > 1e-4 || k.0 < phase.0) {
             kept.push(phase);
         }

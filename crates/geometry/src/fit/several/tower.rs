@@ -1,8 +1,8 @@
 //! One block of rows, each of which hooks into the row below over a share of its lower edge.
 //!
-//! From the lowest row up, a few of the best towers of rows are kept. Each goes on with several ways to lay the next row where it is
-//! held: pushed to the left, to the right, parted at each place, spread. A row that is spread, or parted beside what is in the way,
-//! can hold more above it than one that is pushed together.
+//! From the lowest row up, a few of the best towers of rows are kept. Each is continued with several ways to lay the
+//! next row where it is held: pushed to the left, pushed to the right, split at each place, spread. A row that is
+//! spread, or split beside an obstacle, can hold more above it than one that is pushed together.
 
 use super::super::kernel::Placed;
 use super::super::stretch::{Stretch, both, enough, first, joined};
@@ -12,30 +12,31 @@ use super::yard::Yard;
 use crate::Rect;
 use glam::dvec2;
 
-/// How hard to look.
+/// How much effort to spend.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Effort {
-    /// Base lines from which rows are laid, those that promise most first.
+    /// The number of base lines to lay rows from, most promising first.
     pub(super) bases: usize,
-    /// Towers that are kept from row to row.
+    /// The number of towers that are kept from row to row.
     pub(super) kept: usize,
 }
 
 /// Rows so far.
 struct Tower {
-    /// The tower without its last row.
+    /// Index of the tower without its last row.
     below: Option<usize>,
     row: Vec<f64>,
-    /// Tiles in all.
+    /// Tiles in total.
     count: usize,
-    /// Where tiles of the next row may stand, and how many have room there.
+    /// Where tiles of the next row may be, and how many fit there.
     next: Vec<Stretch>,
     promise: usize,
-    /// Decides between equals.
+    /// A random number to break ties.
     lot: f64,
 }
 
-/// The block of most tiles that is found on some sets of lines, by rows from below and from the left; and steps taken.
+/// The block with the most tiles that is found on some sets of lines, by rows from below and from the left; and the
+/// steps taken.
 pub(super) fn tower(
     yard: &Yard<'_>,
     phases: &[Phase],
@@ -75,7 +76,7 @@ pub(super) fn tower(
     (best, steps)
 }
 
-/// The rows over one base line, if they are more than so many; and steps taken.
+/// The rows above one base line, if they have more than `beyond` tiles; and the steps taken.
 fn rows(
     yard: &Yard<'_>,
     lines: &[Line],
@@ -140,7 +141,7 @@ pub(super) fn held(yard: &Yard<'_>, row: &[f64]) -> Vec<Stretch> {
     enough(&under, width, yard.rules.hooked * width - 1e-7)
 }
 
-/// As many as have room, each as far to the left as can be.
+/// As many tiles as fit, each as far to the left as possible.
 fn left(free: &[Stretch], pitch: f64) -> Vec<f64> {
     let mut row: Vec<f64> = Vec::new();
     while let Some(u) = first(free, row.last().map_or(f64::NEG_INFINITY, |last| last + pitch)) {
@@ -149,7 +150,7 @@ fn left(free: &[Stretch], pitch: f64) -> Vec<f64> {
     row
 }
 
-/// And to the right.
+/// The same, to the right.
 fn right(free: &[Stretch], pitch: f64) -> Vec<f64> {
     let mut row: Vec<f64> = Vec::new();
     let mut before = f64::INFINITY;
@@ -164,7 +165,7 @@ fn right(free: &[Stretch], pitch: f64) -> Vec<f64> {
     row
 }
 
-/// Ways to lay as many as have room.
+/// Several ways to lay as many as fit.
 fn ways(free: &[Stretch], pitch: f64, dice: &mut Dice) -> Vec<Vec<f64>> {
     let (left, right) = (left(free, pitch), right(free, pitch));
     let n = left.len();
@@ -172,7 +173,7 @@ fn ways(free: &[Stretch], pitch: f64, dice: &mut Dice) -> Vec<Vec<f64>> {
         return if n == 0 { Vec::new() } else { vec![left] };
     }
     let on_one = |i: usize| free.iter().any(|&(a, b)| a <= left[i] && right[i] <= b);
-    // From the left (0) to the right (1), no tile less than the one before it.
+    // From the left (0) to the right (1), with no tile's share less than the one before.
     let laid = |share: &dyn Fn(usize) -> f64| -> Option<Vec<f64>> {
         let place = |i: usize| {
             let share = share(i);
@@ -206,7 +207,7 @@ fn ways(free: &[Stretch], pitch: f64, dice: &mut Dice) -> Vec<Vec<f64>> {
 mod tests {
     use super::*;
 
-    /// By hand: two of 2 have room from 0 to 3, a pitch of 2 apart: 1 to play.
+    /// By hand: two of 2 fit from 0 to 3, a pitch of 2 apart, with 1 to spare.
     #[test]
     fn rows_are_pushed_parted_and_spread() {
         let found = ways(&[(0.0, 3.0)], 2.0, &mut Dice::new(1));
@@ -216,7 +217,7 @@ mod tests {
         assert!(found.iter().all(|row| row[1] - row[0] >= 2.0 && row[0] >= 0.0 && row[1] <= 3.0));
         assert_eq!(ways(&[(0.0, 2.0)], 2.0, &mut Dice::new(1)), [[0.0, 2.0]]);
         assert_eq!(ways(&[], 2.0, &mut Dice::new(1)), Vec::<Vec<f64>>::new());
-        // Where places are apart, one goes to either.
+        // If the places are separate, one tile goes to either.
         let found = ways(&[(0.0, 0.5), (5.0, 5.5)], 6.0, &mut Dice::new(1));
         assert_eq!(found[0], [0.0]);
         assert!(found.contains(&vec![5.5]) && found.iter().flatten().all(|u| *u <= 0.5 || *u >= 5.0));

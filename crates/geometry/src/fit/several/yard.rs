@@ -1,19 +1,19 @@
-//! What layouts of several blocks keep to, and what they are.
+//! The constraints on layouts of several blocks, and the layouts.
 
 use super::super::kernel::{Base, Placed, Tile};
 use super::super::room::Room;
 use glam::DVec2;
 use serde::{Deserialize, Serialize};
 
-/// What a layout of several blocks keeps to.
+/// The constraints on a layout of several blocks.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct HookRules {
-    /// Where the lower edge of each block may fall.
+    /// Where the lower edge of each block may be.
     pub base: Base,
-    /// The share of its lower edge, 0 to 1, that a module above the lowest row of its block has over modules of the row
-    /// below.
+    /// The minimum share of its lower edge, 0 to 1, that a module above the lowest row of its block has over modules of
+    /// the row below.
     pub hooked: f64,
-    /// Modules of two blocks are at least so far from each other, metres.
+    /// The minimum distance between modules of two blocks, metres.
     pub apart: f64,
 }
 
@@ -24,18 +24,18 @@ pub struct Several {
     pub blocks: Vec<Vec<Placed>>,
     /// Steps taken.
     pub steps: usize,
-    /// Those of them that were taken by chance.
+    /// How many of those were random steps.
     pub by_chance: usize,
 }
 
 impl Several {
-    /// Tiles in all blocks.
+    /// The number of tiles in all blocks.
     pub fn count(&self) -> usize {
         self.blocks.iter().map(Vec::len).sum()
     }
 }
 
-/// A face, a tile and what layouts keep to.
+/// A face, a tile and the constraints on layouts.
 pub(super) struct Yard<'a> {
     pub(super) room: &'a Room,
     pub(super) tile: Tile,
@@ -43,7 +43,7 @@ pub(super) struct Yard<'a> {
 }
 
 impl Yard<'_> {
-    /// How far apart along u tiles of two blocks are, when `above` metres lie between them up the slope.
+    /// How far apart along u tiles of two blocks must be if there are `above` metres between them up the slope.
     pub(super) fn aside(&self, above: f64) -> f64 {
         let apart = self.rules.apart;
         if above <= 0.0 { apart } else { (apart * apart - above * above).max(0.0).sqrt() }

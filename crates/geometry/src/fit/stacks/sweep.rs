@@ -1,12 +1,12 @@
-//! The best heights below those of given places, column by column.
+//! The best heights up to those of given places, column by column.
 
 use super::{StackCosts, Want};
 
-/// The best gain by the height of the last column and, where numbers are asked for, by the tiles so far.
+/// The best gain by the height of the last column and, if numbers are requested, by the tiles so far.
 pub(super) struct Sweep<'a> {
     costs: &'a StackCosts,
     value: f64,
-    /// Numbers that are told apart: 1 when none are.
+    /// Numbers that are distinguished: 1 if none are.
     counts: usize,
     counting: bool,
     highest: usize,
@@ -33,7 +33,7 @@ impl<'a> Sweep<'a> {
         self.gains.get(height * self.counts + count).copied().unwrap_or(f64::NEG_INFINITY)
     }
 
-    /// Goes on to a column of at most some height. `marks` takes, for each state, the height before.
+    /// Advances to a column of at most some height. `marks` gets, for each state, the height before.
     pub(super) fn column(&mut self, most: usize, mut marks: Option<&mut Vec<u32>>) {
         let (counts, costs) = (self.counts, self.costs);
         let mut next = vec![f64::NEG_INFINITY; self.gains.len()];
@@ -57,7 +57,8 @@ impl<'a> Sweep<'a> {
             let to = |height: usize| if self.counting { count + height } else { count };
             let worth = |height: usize| self.value * height as f64 - costs.foot - costs.head;
             put(0, count, self.gain(0, count), 0);
-            // The best to step up from, seen from below; and the best to step down from, seen from above.
+            // The best height to step up from, scanning from below; and the best to step down from, scanning from
+            // above.
             let mut up = (f64::NEG_INFINITY, 0);
             for height in 1..=most {
                 if to(height) >= counts {
@@ -89,7 +90,7 @@ impl<'a> Sweep<'a> {
         self.gains = next;
     }
 
-    /// The gain of each number when nothing follows.
+    /// The gain of each number if nothing follows.
     pub(super) fn ends(&self) -> Vec<f64> {
         (0..self.counts)
             .map(|count| {

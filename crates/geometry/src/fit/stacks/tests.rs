@@ -9,7 +9,7 @@ fn costs() -> StackCosts {
     StackCosts { foot: 3.0, head: 5.0, side: 2.0, foot_corner: 1.5, head_corner: 4.0, inside_corner: 2.5 }
 }
 
-/// Every choice of heights below given ones, by trying all: the greatest gain of each number.
+/// All choices of heights up to given ones, by exhaustion: the greatest gain of each number.
 fn all_heights(most: &[usize], costs: &StackCosts) -> Vec<f64> {
     let tiles: usize = most.iter().sum();
     let mut best = vec![f64::NEG_INFINITY; tiles + 1];
@@ -68,14 +68,14 @@ fn a_sweep_finds_what_trying_all_heights_finds() {
 
 #[test]
 fn a_bare_rectangle_has_the_answer_of_a_hand_calculation() {
-    // 5 x 3 places of 1 m. Six tiles: 3 wide, 2 high is 2 (3 + 2) around.
+    // 5 x 3 places of 1 m. Six tiles, 3 wide and 2 high: a perimeter of 2 (3 + 2).
     let allowed = face(rectangle(0.0, 0.0, 5.0, 3.0), vec![]);
     let module = tile(1.0, 1.0, 0.0);
     let around = StackCosts::length_around(&module);
     let found = fit_stacks(&allowed, &module, Base::Anywhere, &around, Want::Numbers(1, 99), &never).unwrap();
     assert!(found.finished && found.most == 15 && found.found.len() == 15);
     let lengths: Vec<f64> = found.found.iter().map(|s| s.cost).collect();
-    // The least perimeter of n unit squares is 2 ceil(2 sqrt(n)) (Harary and Harborth 1976), where the width and the
+    // The minimum perimeter of n unit squares is 2 ceil(2 sqrt(n)) (Harary and Harborth 1976), if the width and the
     // height allow it.
     for (n, length) in (1..=12).zip(&lengths) {
         assert_eq!(*length, 2.0 * (2.0 * f64::from(n).sqrt()).ceil(), "{n}");
@@ -154,10 +154,10 @@ fn no_sampled_grid_beats_it_and_the_largest_is_what_rows_hold() {
     assert!(full > 500, "{full}");
 }
 
-/// One number alone costs what it costs among all numbers; one that does not go in is told the number that does, and "no more
-/// than" holds for one that does.
+/// A single number costs the same as among all numbers. If it doesn't fit, the result says how many do, and its upper
+/// bound holds for a number that does.
 #[test]
-fn one_number_by_itself_is_that_of_all_and_too_many_is_told_how_many_go_in() {
+fn a_single_number_agrees_with_all_and_too_many_reports_how_many_fit() {
     let mut told = 0;
     for seed in 1..80 {
         let mut dice = Dice::new(seed);

@@ -5,7 +5,7 @@ use chalkcourse_layout::Layout;
 
 /// What keep-outs depend on beyond the face itself.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Given {
+pub struct KeepOutContext {
     /// How much of the roof the array covers.
     pub share: Share,
     /// For each face, by index, whether it has modules or is to get some.
@@ -16,7 +16,7 @@ pub struct Given {
     pub kept: Vec<Convex>,
 }
 
-impl Given {
+impl KeepOutContext {
     /// For a job as laid out, with all its blocks in place.
     pub fn as_laid(job: &Resolved, layout: &Layout) -> Self {
         let mut covered = vec![false; layout.roof.faces.len()];

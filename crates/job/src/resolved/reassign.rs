@@ -4,7 +4,7 @@ use crate::{BlockId, Face, FaceId, FromPart, Job};
 use chalkcourse_geometry::{DVec2, Plane};
 
 /// A block and the face that it was on.
-pub(super) struct Stood {
+pub(super) struct BlockPosition {
     block: BlockId,
     face: FaceId,
     from: FromPart,
@@ -13,19 +13,19 @@ pub(super) struct Stood {
 }
 
 /// The blocks on faces of parts.
-pub(super) fn where_blocks_stand(job: &Job<Face>) -> Vec<Stood> {
+pub(super) fn block_positions(job: &Job<Face>) -> Vec<BlockPosition> {
     job.blocks
         .iter()
         .filter_map(|block| {
             let face = job.faces.iter().find(|face| face.id == block.face)?;
-            Some(Stood { block: block.id, face: face.id, from: face.from?, plane: face.plane() })
+            Some(BlockPosition { block: block.id, face: face.id, from: face.from?, plane: face.plane() })
         })
         .collect()
 }
 
 /// A block keeps its position on its face. If the face no longer has area under the block's centre, and another face of
 /// the same side or in exactly the same plane has, the block is assigned to that without moving.
-pub(super) fn bring_home(job: &mut Job<Face>, stood: &[Stood]) {
+pub(super) fn reassign_blocks(job: &mut Job<Face>, stood: &[BlockPosition]) {
     let Job { blocks, faces, kit, .. } = job;
     for block in blocks.iter_mut() {
         let Some(stood) = stood.iter().find(|stood| stood.block == block.id && stood.face == block.face)

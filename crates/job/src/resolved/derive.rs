@@ -2,7 +2,7 @@
 
 use super::body::Body;
 use super::surface::Surface;
-use super::{PartProblem, PartTrouble, Resolved, home, seen, sides};
+use super::{PartProblem, PartTrouble, Resolved, reassign, seen, sides};
 use crate::{EditError, Face, FaceId, FromPart, Job, Overrule, PartId, PartKind, RoofPart, first_free};
 use chalkcourse_geometry::{Length, Plane, Polygon};
 use std::collections::{BTreeSet, HashMap, HashSet};
@@ -14,7 +14,7 @@ pub(crate) enum Strictness {
     /// For edits: reject the edit.
     Refuse,
     /// For files: open the file, and report the part as a problem.
-    Tell,
+    Report,
 }
 
 /// Derives the faces of a job from its parts. Faces keep their ids, names and courses as long as their side exists;
@@ -22,7 +22,7 @@ pub(crate) enum Strictness {
 ///
 /// # Errors
 /// [`EditError::CantRaise`] with [`Strictness::Refuse`]; [`EditError::Tangled`].
-pub(crate) fn follow(job: &mut Resolved, strictness: Strictness) -> Result<(), EditError> {
+pub(crate) fn derive_faces(job: &mut Resolved, strictness: Strictness) -> Result<(), EditError> {
     if job.parts.is_empty() && job.bodies.is_empty() && !has_faces_of_parts(job) {
         return Ok(());
     }
@@ -37,20 +37,20 @@ pub(crate) fn follow(job: &mut Resolved, strictness: Strictness) -> Result<(), E
             problems.push(PartProblem { part: part.id, trouble: PartTrouble::NotRaised(error.clone()) });
         }
     }
-    let surfaces = match seen::seen(&job.parts, &bodies, &mut problems) {
+    let surfaces = match seen::visible_faces(&job.parts, &bodies, &mut problems) {
         Ok(surfaces) => surfaces,
         Err(tangle) if strictness == Strictness::Refuse => return Err(EditError::Tangled(tangle)),
         // Treat each part as if it were alone; the overlaps are reported elsewhere.
-        Err(_) => seen::alone(&job.parts, &bodies),
+        Err(_) => seen::all_surfaces(&job.parts, &bodies),
     };
     (job.bodies, job.problems) = (bodies, problems);
-    let stood = home::where_blocks_stand(job);
-    put_surfaces(job, surfaces);
+    let stood = reassign::block_positions(job);
+    assign_surfaces(job, surfaces);
     // In a file the blocks are already on their faces.
     if strictness == Strictness::Refuse {
-        home::bring_home(job, &stood);
+        reassign::reassign_blocks(job, &stood);
     }
-    rest_what_is_needed(job);
+    tidy_resting_faces(job);
     Ok(())
 }
 
@@ -65,11 +65,11 @@ fn bodies(job: &Resolved) -> Vec<Arc<Body>> {
 }
 
 /// Assigns each surface to its face: its previous one, a resting one, or a new one.
-fn put_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
+fn assign_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
     let mut waiting: HashMap<FromPart, Surface> = HashMap::new();
     let order: Vec<FromPart> = surfaces.iter().map(|surface| surface.from).collect();
     waiting.extend(surfaces.into_iter().map(|surface| (surface.from, surface)));
-    follow_sides(job, &waiting);
+    derive_sides(job, &waiting);
     let there: BTreeSet<(PartId, u32)> = job
         .parts
         .iter()
@@ -104,7 +104,7 @@ fn put_surfaces(job: &mut Job<Face>, surfaces: Vec<Surface>) {
 
 /// A face whose side lost its id, or was merged behind a coplanar side, moves to that other side unless that already
 /// has a face.
-fn follow_sides(job: &mut Job<Face>, surfaces: &HashMap<FromPart, Surface>) {
+fn derive_sides(job: &mut Job<Face>, surfaces: &HashMap<FromPart, Surface>) {
     let mut taken: HashSet<FromPart> =
         job.faces.iter().chain(&job.resting).filter_map(|face| face.from).collect();
     for face in &mut job.faces {
@@ -160,7 +160,7 @@ fn free_name(job: &Job<Face>, surface: &Surface) -> String {
 }
 
 /// Resting faces are kept while their side exists, or while a block waits for them.
-fn rest_what_is_needed(job: &mut Job<Face>) {
+fn tidy_resting_faces(job: &mut Job<Face>) {
     let Job { resting, parts, blocks, .. } = job;
     resting.retain(|face| {
         let side_is_there = face.from.is_some_and(|from| {
