@@ -31,7 +31,7 @@ struct Stage {
 
 /// From cheap to dear; the last is as dear as the effort allows.
 const STAGES: [Stage; 2] = [
-    Stage { memory: 3, shakes: 4, rounds: 40, begun: 200 },
+    Stage { memory: 3, shakes: 4, rounds: 20, begun: 200 },
     Stage { memory: 5, shakes: 40, rounds: 200, begun: 1_000 },
 ];
 /// Of more points than this, answers with unlike numbers of leads are too many to go through.
