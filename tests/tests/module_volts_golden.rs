@@ -140,8 +140,8 @@ fn what_the_coefficients_do_not_explain() {
                 let stated = [sheet.voc_percent_per_kelvin, sheet.power_percent_per_kelvin];
                 for which in [0, 1] {
                     let off = over(lines[which], model[at][which]);
-                    let by_coefficient = (stated[which] - own[which]) * (celsius - 25.0) * model[1][which]
-                        / model[at][which];
+                    let by_coefficient =
+                        (stated[which] - own[which]) * (celsius - 25.0) * model[1][which] / model[at][which];
                     worst[index][which] = worst[index][which].max(off.abs());
                     if (off - by_coefficient).abs() > 0.5 {
                         beyond.push(format!("{} by {name} at {celsius}", module.name));
