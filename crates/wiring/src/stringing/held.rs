@@ -268,7 +268,7 @@ fn without(job: &Resolved, by: LimitedBy) -> Option<Window> {
     let wiring = kit.wiring.as_mut()?;
     match by {
         LimitedBy::InverterVolts => {
-            wiring.inverters.iter_mut().for_each(|inverter| inverter.most_volts = ANY)
+            wiring.inverters.iter_mut().for_each(|inverter| inverter.most_volts = ANY);
         }
         LimitedBy::LeastVolts => wiring.inverters.iter_mut().for_each(|inverter| inverter.least_volts = 0.0),
         LimitedBy::ModuleVolts => wiring.system_volts = ANY,
