@@ -100,15 +100,15 @@ impl Bound {
                 best.prices.clone_from(&prices);
                 best.rest.clone_from(&rest);
             }
-            let gap = question.good as f64 - value;
-            if gap < 1.0 - DUST || !steps.go_on(better) {
+            let gap = question.gap(value);
+            if question.proved(value, &prices) >= question.good || !steps.go_on(better) {
                 break;
             }
             if !steps.step(&mut prices, &rules.taken(&ends, &rest, &begun), gap) {
                 break;
             }
         }
-        best.least = question.proved(value_of_best);
+        best.least = question.proved(value_of_best, &best.prices);
         if best.least < question.good {
             rules.begin(&best.prices, true, &mut begun);
             best.ended = rules.flat(&begun);
@@ -150,7 +150,7 @@ impl Bound {
     pub(super) fn room(&self, question: &Question) -> Vec<f64> {
         let points = question.costs.points;
         let paid: f64 = self.prices.points.iter().sum();
-        let goal = question.good as f64 + question.beyond(&self.prices) - 1.0 + DUST - paid;
+        let goal = question.good as f64 + question.beyond(&self.prices) - 1.0 + self.prices.blur() - paid;
         (0..=question.problem.most.min(points))
             .map(|size| {
                 let others = self.rest.get((question.count - 1) * (points + 1) + points - size).copied();

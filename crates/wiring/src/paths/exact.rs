@@ -3,7 +3,7 @@
 
 use super::bound::Bound;
 use super::costs::Costs;
-use super::question::{DUST, FAR, Question};
+use super::question::{FAR, Question};
 use std::collections::HashMap;
 use std::collections::hash_map::Entry;
 
@@ -27,7 +27,9 @@ pub(super) fn exact(
         of_lowest: vec![Vec::new(); points],
         bound,
         // A better answer has no more leads than the known one, so that it is shorter by as much as it costs less.
-        off: question.good as f64 + question.beyond(&bound.prices) - 1.0 + DUST - paid - good as f64,
+        off: question.good as f64 + question.beyond(&bound.prices) - 1.0 + bound.prices.blur()
+            - paid
+            - good as f64,
         row: points + 1,
         best: good,
         found: None,

@@ -37,9 +37,9 @@ impl Forest {
             if better {
                 best = (grown.value, prices.clone());
             }
-            let gap = question.good as f64 - grown.value;
+            let gap = question.gap(grown.value);
             // What misses by less than one is proved: costs are whole.
-            if gap < 1.0 - DUST || !steps.go_on(better) {
+            if question.proved(grown.value, &prices) >= question.good || !steps.go_on(better) {
                 break;
             }
             if !steps.step(&mut prices, &grown.taken, gap) {
@@ -47,7 +47,7 @@ impl Forest {
             }
         }
         let (value, prices) = best;
-        let least = question.proved(value);
+        let least = question.proved(value, &prices);
         if least < question.good {
             weigh(question, &prices, &mut weights);
             leave_out(question, &weights, &prices, value);
@@ -154,7 +154,7 @@ fn leave_out(question: &mut Question, weights: &[f64], prices: &Prices, value: f
         }
         parts[one].extend(moved);
     }
-    let room = question.good as f64 - 1.0 + DUST - value;
+    let room = question.good as f64 - 1.0 + prices.blur() - value;
     for (from, next) in question.next.iter_mut().enumerate() {
         next.retain(|to| {
             let cost = weights[from * points + to] - prices.points[from] - prices.points[*to];

@@ -5,6 +5,8 @@ use super::costs::{Costs, NEVER};
 
 /// Costs within this are one cost: far below the unit in which they are whole.
 pub(super) const DUST: f64 = 1e-4;
+/// Far more than what sums of a few hundred numbers lose of their last digits.
+const DIGITS: f64 = 1e-11;
 /// Dearer than any path.
 pub(super) const FAR: f64 = 1e17;
 
@@ -44,6 +46,14 @@ pub(super) struct Taken {
     pub(super) missing: Vec<f64>,
     pub(super) leads: f64,
     pub(super) crossings: Vec<f64>,
+}
+
+impl Prices {
+    /// What sums with these prices may be off by at most, in the last digits that they have.
+    pub(super) fn blur(&self) -> f64 {
+        let all = self.points.iter().chain(&self.far).chain([&self.lead]);
+        DUST + DIGITS * all.map(|price| price.abs()).sum::<f64>()
+    }
 }
 
 impl<'a> Question<'a> {
@@ -124,9 +134,15 @@ impl<'a> Question<'a> {
         }
     }
 
-    /// What a value of the relaxed question proves: whole, and no more than what is known.
-    pub(super) fn proved(&self, value: f64) -> i64 {
-        if value >= self.good as f64 - DUST { self.good } else { (value - DUST).ceil() as i64 }
+    /// What a value of the relaxed question at some prices proves: whole, and no more than what is known.
+    pub(super) fn proved(&self, value: f64, prices: &Prices) -> i64 {
+        let sure = value - prices.blur();
+        if sure >= self.good as f64 { self.good } else { sure.ceil() as i64 }
+    }
+
+    /// How far a value is from what is looked for, for a step: no more than all of it, so that no step goes out of hand.
+    pub(super) fn gap(&self, value: f64) -> f64 {
+        (self.good as f64 - value).min(self.good.max(1) as f64)
     }
 }
 
