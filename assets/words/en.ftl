@@ -7276,6 +7276,55 @@ wires-cable-at-least = { $cable } of way, at least { $least } in any division
 # $cable (text)
 wires-claim = { $modules } that may share a circuit: { $circuits }; { $leads }; { $cable }. Over all ways to divide them into as many circuits within these limits and to plug each in any order, cables along the eave and up the slope.
 
+# $modules (text)
+# $most (number)
+# $instead (number)
+# $by (text)
+# $circuits (number)
+# $now (number)
+wires-held-circuits =
+    { $circuits ->
+        [one] With { $most } modules in a circuit instead of { $instead } ({ $by }), these { $modules } would take one circuit instead of { $now }.
+       *[other] With { $most } modules in a circuit instead of { $instead } ({ $by }), these { $modules } would take { $circuits } circuits instead of { $now }.
+    }
+
+# $modules (text)
+# $most (number)
+# $instead (number)
+# $by (text)
+wires-held-most = With up to { $most } modules in a circuit instead of { $instead } ({ $by }), these { $modules } would make whole circuits.
+
+# $modules (text)
+# $least (number)
+# $instead (number)
+# $by (text)
+wires-held-least = With { $least } modules as the fewest in a circuit instead of { $instead } ({ $by }), these { $modules } would make whole circuits.
+
+# $modules (text)
+# $would (text)
+wires-held-modules = These { $modules } make no whole circuits; { $would } would.
+
+# $leads (number)
+wires-extension-leads =
+    { $leads ->
+        [one] { $leads } extension lead
+       *[other] { $leads } extension leads
+    }
+
+# $reach (text)
+# $each (text)
+# $apart (text)
+# $takes (text)
+# $now (text)
+wires-held-leads = The leads of two modules reach { $reach } together. With leads of { $each } each they would reach over { $apart }: { $takes } instead of { $now }.
+
+# $reach (text)
+# $each (text)
+# $apart (text)
+# $takes (text)
+# $now (text)
+wires-held-trunk = The trunk reaches { $reach } from plug to plug. One with { $each } between plugs would reach over { $apart }: { $takes } instead of { $now }.
+
 ## Circuits in the window
 
 circuits-title = Circuits

@@ -4342,6 +4342,21 @@ wires-leads-at-least =
 wires-least-cable = { $cable } de recorrido, lo mínimo
 wires-cable-at-least = { $cable } de recorrido, al menos { $least } en cualquier división
 wires-claim = { $modules } que pueden compartir un circuito: { $circuits }; { $leads }; { $cable }. Entre todas las maneras de dividirlos en tantos circuitos dentro de estos límites y de conectarlos en cualquier orden, con los cables a lo largo del alero y pendiente arriba.
+wires-held-circuits =
+    { $circuits ->
+        [one] Con { $most } módulos por circuito en vez de { $instead } ({ $by }), estos { $modules } irían en un circuito en vez de { $now }.
+       *[other] Con { $most } módulos por circuito en vez de { $instead } ({ $by }), estos { $modules } irían en { $circuits } circuitos en vez de { $now }.
+    }
+wires-held-most = Con hasta { $most } módulos por circuito en vez de { $instead } ({ $by }), estos { $modules } formarían circuitos completos.
+wires-held-least = Con un mínimo de { $least } módulos por circuito en vez de { $instead } ({ $by }), estos { $modules } formarían circuitos completos.
+wires-held-modules = Estos { $modules } no forman circuitos completos; { $would } sí.
+wires-extension-leads =
+    { $leads ->
+        [one] { $leads } extensión
+       *[other] { $leads } extensiones
+    }
+wires-held-leads = Los cables de dos módulos alcanzan { $reach } entre los dos. Con cables de { $each } cada uno se salvarían { $apart }: { $takes } en vez de { $now }.
+wires-held-trunk = La troncal alcanza { $reach } de conector a conector. Con { $each } entre conectores se salvarían { $apart }: { $takes } en vez de { $now }.
 
 ## Circuits in the window
 

@@ -8,10 +8,11 @@ use chalkcourse_job::{
     Edit, ModuleAt, NoFiles, Resolved, apply, builtin_kits, job_from_text, job_to_text, script_from_text,
 };
 use chalkcourse_layout::Layout;
-use chalkcourse_plan::{apply_script, evaluate};
+use chalkcourse_plan::{apply_script, evaluate, held_words, wires_report, wires_text};
 use chalkcourse_tests::samples;
 use chalkcourse_wiring::paths::Effort;
-use chalkcourse_wiring::{Stringing, string_up};
+use chalkcourse_wiring::{Change, Gives, Stringing, held_back, string_up};
+use chalkcourse_words::{Language, speaking};
 use proptest::prelude::*;
 use random_jobs::jobs;
 use std::path::Path;
@@ -113,6 +114,42 @@ fn samples_strung_automatically_pass_the_rules() {
             assert_eq!(back, after);
         }
     }
+}
+
+/// What holds a stringing back is in the text and in the JSON, in both languages; where it was not asked, nothing is.
+#[test]
+fn what_holds_it_back_is_told() {
+    let mut circuits = 0;
+    for (name, job) in samples::all().into_iter().filter(|(_, job)| job.faces.len() <= 40) {
+        let job = ready(job, 1);
+        let (after, mut made) = strung(&job);
+        let plan = evaluate(&after);
+        assert!(wires_report(&after, &plan, Some(&made)).held_back.is_empty(), "{name}");
+        made.held = held_back(&job, &Layout::of(&job), &made, None);
+        for held in &made.held {
+            if let (
+                Change::Most { modules, instead: 13, .. },
+                Gives::Circuits { circuits: so_many, instead },
+            ) = (held.change, held.gives)
+            {
+                // A branch of the kit holds 13: by arithmetic.
+                assert_eq!(instead, held.modules.div_ceil(13), "{name}");
+                assert!(so_many < instead && held.modules.div_ceil(so_many) == modules as usize, "{name}");
+                circuits += 1;
+            }
+        }
+        for language in [Language::ENGLISH, Language::SPANISH] {
+            let (text, report) = speaking(language, || {
+                (wires_text(&after, &plan, Some(&made)), wires_report(&after, &plan, Some(&made)))
+            });
+            assert_eq!(report.held_back.len(), made.held.len());
+            for (told, held) in report.held_back.iter().zip(&made.held) {
+                assert_eq!(told.words, speaking(language, || held_words(&after, held)));
+                assert!(text.contains(&told.words), "{name}: {text}");
+            }
+        }
+    }
+    assert!(circuits > 0, "no sample has a branch of 14 modules and more");
 }
 
 /// The order counts what is drawn: leads, cable by colour, plugs, box, bare copper, inverter; allowances give way.

@@ -7,7 +7,7 @@ use chalkcourse_job::{apply, load, save};
 use chalkcourse_plan::{evaluate, unknown_wires};
 use chalkcourse_sheets::Output;
 use chalkcourse_wiring::paths::Effort;
-use chalkcourse_wiring::string_up;
+use chalkcourse_wiring::{held_back, string_up};
 use chalkcourse_words as words;
 use clap::Args;
 use std::path::PathBuf;
@@ -40,7 +40,10 @@ pub(crate) fn wires(arguments: &WiresArguments) -> anyhow::Result<Outcome> {
     let mut strung = None;
     if arguments.string_automatically {
         let made = match string_up(&job, &plan.layout, None, Effort::WHOLE) {
-            Ok(made) => made,
+            Ok(mut made) => {
+                made.held = held_back(&job, &plan.layout, &made, None);
+                made
+            }
             Err(unknown) => bail!("{}: {}", on.file.display(), unknown_wires(&unknown)),
         };
         job = apply(&job, &made.edit(&job))?;

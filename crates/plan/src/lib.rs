@@ -19,6 +19,7 @@ mod roof_report;
 mod room;
 mod seen;
 mod standing;
+mod wires_held;
 mod wires_report;
 
 pub use access::{PathwayReport, WindFaceReport, WindReport};
@@ -59,6 +60,7 @@ pub use roof_report::{
     EdgeRow, Heights, LineRow, RoofFaceRow, RoofReport, heights_text, roof_report, roof_text,
 };
 
+pub use wires_held::{HeldReport, held_words};
 pub use wires_report::{
     CircuitReport, StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, window_words,
     wires_report, wires_text,

@@ -1,5 +1,6 @@
 //! Circuits as text and for other programs, with what is proved of those that were made automatically.
 
+use crate::wires_held::{HeldReport, held_words};
 use crate::{Plan, with_standing};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{BoxId, CircuitId, ModuleAt, Resolved};
@@ -33,6 +34,9 @@ pub struct WiresReport {
     /// Modules that could not be strung automatically.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub left: Vec<ModuleAt>,
+    /// What one change would take fewer circuits or extension leads, or hold what was left.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub held_back: Vec<HeldReport>,
 }
 
 /// How many modules a circuit may hold.
@@ -140,6 +144,9 @@ pub fn wires_report(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> 
         left: strung
             .map(|made| made.left.iter().flat_map(|left| left.modules.clone()).collect())
             .unwrap_or_default(),
+        held_back: strung
+            .map(|made| made.held.iter().map(|held| HeldReport::of(job, held)).collect())
+            .unwrap_or_default(),
     }
 }
 
@@ -227,6 +234,7 @@ pub fn wires_text(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> St
         for left in &made.left {
             line(&words::wires::left(left.modules.len(), &left.least, &left.most));
         }
+        made.held.iter().for_each(|held| line(&held_words(job, held)));
     }
     line(&format!("\n{}", words::wires::edition(&job.wiring.edition.year())));
     line(words::wires::NOT_CHECKED.now());

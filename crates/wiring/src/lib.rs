@@ -3,6 +3,7 @@
 //!
 //! - [`Wires`]: each circuit as wired: its links with their extension leads, its way home, its volts and amperes
 //! - [`string_up`]: circuits made automatically, with what is proved of them; [`plugging_order`]: the best order within one
+//! - [`held_back`]: which one limit, changed, would take fewer circuits or extension leads
 //! - [`window()`]: how many modules a circuit may hold, and what limits it
 //! - [`expected_reading`]: what a meter should show of a circuit
 //! - [`volts`], [`amps`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
@@ -32,6 +33,9 @@ pub use expected::{Expected, InsulationTest, expected_of, expected_reading};
 pub use ground::{ground_path, ground_to_box};
 pub use leads::{fewest_leads, reach};
 pub use place::{Device, devices, face_of_box};
-pub use stringing::{Left, Stringing, Strung, faces_alike, free_input, plugging_order, string_up};
+pub use stringing::{
+    Change, Gives, HeldBack, Left, Stringing, Strung, faces_alike, free_input, held_back, plugging_order,
+    string_up,
+};
 pub use window::{Bar, DWELLING_VOLTS, Kind, LimitedBy, Unknown, Window, most_volts, window};
 pub use wires::{HomeWay, Joined, Wired, Wires};

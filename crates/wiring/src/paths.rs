@@ -86,7 +86,7 @@ pub struct Effort {
 
 impl Effort {
     /// For an answer that a person waits for.
-    pub const FIRST: Self = Self { shakes: 1_500, rounds: 60, memory: 4, begun: 2_000 };
+    pub const FIRST: Self = Self { shakes: 2_000, rounds: 60, memory: 4, begun: 2_000 };
     /// For one that goes on in the background, and for the order within one circuit.
     pub const WHOLE: Self = Self { shakes: 40_000, rounds: 300, memory: 7, begun: 400_000 };
 }

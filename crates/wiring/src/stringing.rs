@@ -1,5 +1,7 @@
 //! Circuits made automatically, and the best order within one.
 
+mod held;
+
 use crate::leads::fewest_leads;
 use crate::paths::{Answer, Effort, Link, Problem, divide};
 use crate::place::{Device, devices, face_of_box, way};
@@ -9,6 +11,8 @@ use chalkcourse_job::{
     BoxId, Circuit, CircuitId, Edit, InverterInput, KitWiring, ModuleAt, Resolved, WiringChoices,
 };
 use chalkcourse_layout::Layout;
+
+pub use held::{Change, Gives, HeldBack, held_back};
 
 /// Faces whose pitch and direction differ by less than this, in rise over run and in radians, face one way.
 const ALIKE: f64 = 1e-6;
@@ -24,6 +28,8 @@ pub struct Stringing {
     pub groups: Vec<Strung>,
     /// Modules that no circuit can take.
     pub left: Vec<Left>,
+    /// What holds it back, where that was asked.
+    pub held: Vec<HeldBack>,
 }
 
 /// A group of modules that may share a circuit, and what is proved of its circuits: over every way to divide it into circuits within
@@ -75,7 +81,7 @@ pub fn string_up(
     let home =
         to.and_then(|id| job.junction_box(id)).and_then(|junction| face_of_box(&layout.roof, junction));
     let devices = devices(job, layout);
-    let mut made = Stringing { circuits: Vec::new(), groups: Vec::new(), left: Vec::new() };
+    let mut made = Stringing { circuits: Vec::new(), groups: Vec::new(), left: Vec::new(), held: Vec::new() };
     let mut free = (job.next_id..).map(CircuitId);
     for group in groups(&layout.roof, &devices, wiring, window.kind) {
         let problem = problem(&layout.roof, &group, wiring, home, &window);

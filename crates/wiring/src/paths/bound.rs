@@ -1,7 +1,7 @@
 //! No answer costs less than this: the limits on each path are kept, but a path may come back to a point that it no longer
 //! remembers (ng-routes; Baldacci, Mingozzi and Roberti, 2011), and points are paid so that in the end each is wanted about once.
 
-use super::question::{DUST, FAR, Prices, Question, Steps};
+use super::question::{DUST, FAR, Prices, Question, Steps, Taken};
 
 /// A bound, with the prices of points that make it.
 pub(super) struct Bound {
@@ -93,24 +93,22 @@ impl Bound {
             let ends = rules.ends(&prices, &begun);
             let rest = rules.rest(&ends);
             let value = rest[question.count * (points + 1) + points] + prices.points.iter().sum::<f64>()
-                - prices.lead * question.allowed();
+                - question.beyond(&prices);
             let better = value > value_of_best + DUST;
             if better {
                 value_of_best = value;
                 best.prices.clone_from(&prices);
                 best.rest.clone_from(&rest);
             }
-            let gap = question.good as f64 - value;
-            if gap < 1.0 - DUST || !steps.go_on(better) {
+            let gap = question.gap(value);
+            if question.proved(value, &prices) >= question.good || !steps.go_on(better) {
                 break;
             }
-            let (visits, leads) = rules.visits(&ends, &rest, &begun);
-            let missing: Vec<f64> = visits.iter().map(|count| 1.0 - f64::from(*count)).collect();
-            if !steps.step(&mut prices, &missing, leads - question.allowed(), gap) {
+            if !steps.step(&mut prices, &rules.taken(&ends, &rest, &begun), gap) {
                 break;
             }
         }
-        best.least = question.proved(value_of_best);
+        best.least = question.proved(value_of_best, &best.prices);
         if best.least < question.good {
             rules.begin(&best.prices, true, &mut begun);
             best.ended = rules.flat(&begun);
@@ -133,7 +131,7 @@ impl Bound {
         let cheapest = |at: usize| &self.ended[at * (most + 1)..(at + 1) * (most + 1)];
         let next = std::mem::take(&mut question.next);
         let stays = |from: usize, to: usize| {
-            let link = question.weight(from, to, self.prices.lead)
+            let link = question.weight(from, to, &self.prices)
                 - (self.prices.points[from] + self.prices.points[to]) / 2.0;
             (1..most).any(|before| {
                 let begun = cheapest(from)[before] + link;
@@ -151,7 +149,8 @@ impl Bound {
     /// What a path of so many points may cost at most in a better answer, less what is paid for them.
     pub(super) fn room(&self, question: &Question) -> Vec<f64> {
         let points = question.costs.points;
-        let goal = question.goal(self.prices.lead) - 1.0 + DUST - self.prices.points.iter().sum::<f64>();
+        let paid: f64 = self.prices.points.iter().sum();
+        let goal = question.good as f64 + question.beyond(&self.prices) - 1.0 + self.prices.blur() - paid;
         (0..=question.problem.most.min(points))
             .map(|size| {
                 let others = self.rest.get((question.count - 1) * (points + 1) + points - size).copied();
@@ -164,7 +163,7 @@ impl Bound {
 impl Rounds<'_> {
     fn reduced(&self, prices: &Prices, from: usize, to: usize) -> f64 {
         let price = |point: usize| prices.points.get(point).copied().unwrap_or(0.0);
-        self.question.weight(from, to, prices.lead) - (price(from) + price(to)) / 2.0
+        self.question.weight(from, to, prices) - (price(from) + price(to)) / 2.0
     }
 
     /// The cheapest begun paths, or ended ones gone backwards.
@@ -250,28 +249,27 @@ impl Rounds<'_> {
         rest
     }
 
-    /// How often each point is visited by the paths that make the bound, and what extension leads they take.
-    fn visits(&self, ends: &[(f64, usize)], rest: &[f64], begun: &Begun) -> (Vec<u32>, f64) {
-        let (points, kept) = (self.question.costs.points, self.memory.kept);
+    /// What the paths that make the bound have.
+    fn taken(&self, ends: &[(f64, usize)], rest: &[f64], begun: &Begun) -> Taken {
+        let (points, kept, home) = (self.question.costs.points, self.memory.kept, self.question.costs.home());
         let row = points + 1;
-        let (mut visits, mut taken) = (vec![0_u32; points], 0.0);
+        let mut taken = self.question.nothing(1.0);
         let mut all = points;
         for paths in (1..=self.question.count).rev() {
             let sizes = self.least..=self.most.min(all);
             let of = |size: usize| rest[(paths - 1) * row + all - size] + ends[size].0;
             let Some(size) = sizes.min_by(|a, b| of(*a).total_cmp(&of(*b))) else { break };
-            let mut state = ends[size].1;
+            let (mut state, mut after) = (ends[size].1, home);
             for at in (1..=size).rev() {
-                visits[state >> kept] += 1;
-                let before = begun.from[at * self.layer + state] as usize;
-                if let Some((leads, _)) = self.question.leads.filter(|_| at > 1) {
-                    taken += leads.at(before >> kept, state >> kept) as f64;
-                }
-                state = before;
+                let point = state >> kept;
+                taken.missing[point] -= 1.0;
+                self.question.take(&mut taken, point, after);
+                (state, after) = (begun.from[at * self.layer + state] as usize, point);
             }
+            self.question.take(&mut taken, home, after);
             all -= size;
         }
-        (visits, taken)
+        taken
     }
 
     /// Begun paths, whatever they remember.

@@ -38,16 +38,6 @@ impl Costs {
         self.of[from * (self.points + 1) + to]
     }
 
-    /// The same with all paths gone the other way.
-    pub(super) fn turned(&self) -> Self {
-        let mut turned = self.clone();
-        for point in 0..self.points {
-            turned.of[point * (self.points + 1) + self.points] = self.at(self.points, point);
-            turned.of[self.points * (self.points + 1) + point] = self.at(point, self.points);
-        }
-        turned
-    }
-
     pub(super) fn home(&self) -> usize {
         self.points
     }

@@ -3,7 +3,7 @@
 
 use super::bound::Bound;
 use super::costs::Costs;
-use super::question::{DUST, FAR, Question};
+use super::question::{FAR, Question};
 use std::collections::HashMap;
 use std::collections::hash_map::Entry;
 
@@ -27,7 +27,9 @@ pub(super) fn exact(
         of_lowest: vec![Vec::new(); points],
         bound,
         // A better answer has no more leads than the known one, so that it is shorter by as much as it costs less.
-        off: question.goal(bound.prices.lead) - 1.0 + DUST - paid - good as f64,
+        off: question.good as f64 + question.beyond(&bound.prices) - 1.0 + bound.prices.blur()
+            - paid
+            - good as f64,
         row: points + 1,
         best: good,
         found: None,
@@ -88,9 +90,8 @@ fn all_paths(question: &Question, bound: &Bound, costs: &Costs, limit: usize) ->
     let room = bound.room(question);
     let (points, most, problem) = (costs.points, room.len() - 1, question.problem);
     let price = |point: usize| bound.prices.points.get(point).copied().unwrap_or(0.0);
-    let half = |from: usize, to: usize| {
-        question.weight(from, to, bound.prices.lead) - (price(from) + price(to)) / 2.0
-    };
+    let half =
+        |from: usize, to: usize| question.weight(from, to, &bound.prices) - (price(from) + price(to)) / 2.0;
     // What a path begun may cost where it is, less what is paid, and still end in one that has room, by the cheapest ends of it.
     let may_cost: Vec<f64> = (0..points * (most + 1))
         .map(|spot| {

@@ -1,7 +1,7 @@
 //! A cheap bound that knows no limits on a path: the links of an answer are a forest, each point has two links or ways home, and points are
 //! paid so that in the end each has about two (Held and Karp, 1970; with several paths by Fisher, 1994).
 
-use super::question::{DUST, FAR, Prices, Question, Steps};
+use super::question::{DUST, FAR, Prices, Question, Steps, Taken};
 
 /// What the forest proves.
 pub(super) struct Forest {
@@ -17,8 +17,7 @@ struct Grown {
     tree: Vec<(f64, usize, usize)>,
     links: usize,
     value: f64,
-    missing: Vec<f64>,
-    leads: f64,
+    taken: Taken,
 }
 
 impl Forest {
@@ -30,51 +29,40 @@ impl Forest {
         let mut best = (f64::NEG_INFINITY, prices.clone());
         let points = prices.points.len();
         let mut steps = Steps::of(points, 6);
-        let mut weights = Weights { lead: f64::NAN, of: vec![FAR; points * points] };
+        let mut weights = vec![FAR; points * points];
         for _ in 0..rounds.max(1) {
-            weights.renew(question, prices.lead);
-            let grown = grow(question, &weights.of, &prices);
+            weigh(question, &prices, &mut weights);
+            let grown = grow(question, &weights, &prices);
             let better = grown.value > best.0 + DUST;
             if better {
                 best = (grown.value, prices.clone());
             }
-            let gap = question.good as f64 - grown.value;
+            let gap = question.gap(grown.value);
             // What misses by less than one is proved: costs are whole.
-            if gap < 1.0 - DUST || !steps.go_on(better) {
+            if question.proved(grown.value, &prices) >= question.good || !steps.go_on(better) {
                 break;
             }
-            if !steps.step(&mut prices, &grown.missing, grown.leads, gap) {
+            if !steps.step(&mut prices, &grown.taken, gap) {
                 break;
             }
         }
         let (value, prices) = best;
-        let least = question.proved(value);
+        let least = question.proved(value, &prices);
         if least < question.good {
-            weights.renew(question, prices.lead);
-            leave_out(question, &weights.of, &prices, value);
+            weigh(question, &prices, &mut weights);
+            leave_out(question, &weights, &prices, value);
         }
         let points = prices.points.iter().map(|price| 2.0 * price).collect();
         Self { least, prices: Prices { points, ..prices } }
     }
 }
 
-/// What links cost with the leads at a price.
-struct Weights {
-    lead: f64,
-    of: Vec<f64>,
-}
-
-impl Weights {
-    fn renew(&mut self, question: &Question, lead: f64) {
-        if self.lead == lead {
-            return;
-        }
-        self.lead = lead;
-        self.of.fill(FAR);
-        for (from, next) in question.next.iter().enumerate() {
-            for to in next {
-                self.of[from * question.costs.points + to] = question.weight(from, *to, lead);
-            }
+/// What links weigh at some prices, row by row.
+fn weigh(question: &Question, prices: &Prices, weights: &mut [f64]) {
+    weights.fill(FAR);
+    for (from, next) in question.next.iter().enumerate() {
+        for to in next {
+            weights[from * question.costs.points + to] = question.weight(from, *to, prices);
         }
     }
 }
@@ -108,38 +96,38 @@ fn grow(question: &Question, weights: &[f64], prices: &Prices) -> Grown {
     let mut grown = Grown {
         tree,
         links,
-        value: 2.0 * paid.iter().sum::<f64>() - prices.lead * question.allowed(),
-        missing: vec![2.0; points],
-        leads: -question.allowed(),
+        value: 2.0 * paid.iter().sum::<f64>() - question.beyond(prices),
+        taken: question.nothing(2.0),
     };
     for (cost, from, to) in grown.tree.iter().take(links) {
         grown.value += cost;
-        grown.missing[*from] -= 1.0;
-        grown.missing[*to] -= 1.0;
-        grown.leads += question.leads.map_or(0.0, |(leads, _)| leads.at(*from, *to).min(1 << 20) as f64);
+        grown.taken.missing[*from] -= 1.0;
+        grown.taken.missing[*to] -= 1.0;
+        question.take(&mut grown.taken, *from, *to);
     }
-    for (cost, at) in ways_home(question, paid) {
+    for (cost, at) in ways_home(question, prices) {
         grown.value += cost;
-        grown.missing[at] -= 1.0;
+        grown.taken.missing[at] -= 1.0;
+        question.take(&mut grown.taken, at, question.costs.home());
     }
     grown
 }
 
 /// The cheapest ways home, two for each path; a point has one at most where a path has two points at least.
-fn ways_home(question: &Question, paid: &[f64]) -> Vec<(f64, usize)> {
+fn ways_home(question: &Question, prices: &Prices) -> Vec<(f64, usize)> {
     let home = question.costs.home();
-    let cheapest = |of: &dyn Fn(usize) -> i64, count: usize| {
+    let cheapest = |of: &dyn Fn(usize) -> f64, count: usize| {
         let mut ways: Vec<(f64, usize)> =
-            paid.iter().enumerate().map(|(at, paid)| (of(at) as f64 - paid, at)).collect();
+            prices.points.iter().enumerate().map(|(at, paid)| (of(at) - paid, at)).collect();
         ways.sort_by(|a, b| a.0.total_cmp(&b.0));
         ways.truncate(count);
         ways
     };
-    let last = |at: usize| question.costs.at(at, home);
+    let last = |at: usize| question.weight(at, home, prices);
     if question.problem.both_ends && question.problem.least >= 2 {
         return cheapest(&last, 2 * question.count);
     }
-    let mut ways = cheapest(&|at| question.costs.at(home, at), question.count);
+    let mut ways = cheapest(&|at| question.weight(home, at, prices), question.count);
     ways.extend(cheapest(&last, question.count));
     ways
 }
@@ -166,7 +154,7 @@ fn leave_out(question: &mut Question, weights: &[f64], prices: &Prices, value: f
         }
         parts[one].extend(moved);
     }
-    let room = question.good as f64 - 1.0 + DUST - value;
+    let room = question.good as f64 - 1.0 + prices.blur() - value;
     for (from, next) in question.next.iter_mut().enumerate() {
         next.retain(|to| {
             let cost = weights[from * points + to] - prices.points[from] - prices.points[*to];

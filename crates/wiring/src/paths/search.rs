@@ -30,7 +30,7 @@ pub(super) fn start(problem: &Problem, costs: &Costs, count: usize) -> Option<Ve
     }
     cuts.truncate(4);
     let mended = cuts.into_iter().map(|(_, paths)| {
-        let mut standing = Standing::of(problem, costs, paths);
+        let mut standing = Standing::of(problem, costs, &paths);
         standing.mend((0..points).collect());
         standing.paths
     });
@@ -48,24 +48,25 @@ pub(super) fn shaken(
 ) -> Vec<Vec<usize>> {
     let mut best_cost = costs.of_all(&paths);
     let best_length = best_cost % problem.lead_weight();
-    let mut best = paths.clone();
+    let mut best = paths;
     if costs.points > MOST_SEARCHED {
         return best;
     }
     let mut dice = Dice(0x9e37_79b9_7f4a_7c15);
-    let mut standing = Standing::of(problem, costs, paths);
+    let mut standing = Standing::of(problem, costs, &best);
     let (mut at, mut at_cost) = (best.clone(), best_cost);
-    // Record to record: what is worse than the best by no more than about a link is gone on from, less and less so (Dueck, 1993).
+    // Record to record: what is worse than the best by no more than two or three links is gone on from, less and less so
+    // (Dueck, 1993).
     let links = (costs.points + at.len()) as i64;
-    let deviation = (best_length.min(best_cost) / links) as f64 * 2.5;
-    for shake_no in 0..shakes {
+    let deviation = (best_length / links) as f64 * 2.5;
+    for done in 0..shakes {
         if best_cost <= enough {
             break;
         }
         let touched = shake(&mut standing, &mut dice);
         standing.mend(touched);
         let cost = costs.of_all(&standing.paths);
-        let worse = deviation * f64::from(shakes - shake_no) / f64::from(shakes);
+        let worse = deviation * f64::from(shakes - done) / f64::from(shakes);
         if cost <= at_cost || cost - best_cost < worse as i64 {
             at.clone_from(&standing.paths);
             at_cost = cost;

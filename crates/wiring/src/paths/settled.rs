@@ -30,10 +30,13 @@ struct Stage {
 }
 
 /// From cheap to dear; the last is as dear as the effort allows.
-const STAGES: [Stage; 2] = [
-    Stage { memory: 3, shakes: 4, rounds: 40, begun: 200 },
-    Stage { memory: 5, shakes: 40, rounds: 200, begun: 1_000 },
+const STAGES: [Stage; 3] = [
+    Stage { memory: 3, shakes: 4, rounds: 20, begun: 200 },
+    Stage { memory: 4, shakes: 4, rounds: 60, begun: 1_000 },
+    Stage { memory: 6, shakes: 40, rounds: 150, begun: 10_000 },
 ];
+/// Shakes for each point, at most.
+const MOST_SHAKES: u32 = 700;
 /// Of more points than this, answers with unlike numbers of leads are too many to go through.
 const MOST_BOTH: usize = 36;
 
@@ -67,7 +70,7 @@ impl Settled {
         settling.shake(effort.shakes.min(4 * whole.points as u32));
         settling.prove_leads();
         if settling.known.least_leads < settling.leads() {
-            settling.shake(effort.shakes);
+            settling.look_for_fewer_leads();
         }
         if settling.known.least_leads >= settling.leads() {
             settling.prove_length();
@@ -88,7 +91,18 @@ impl Settling<'_> {
     }
 
     fn shake(&mut self, shakes: u32) {
-        let enough = self.known.least_leads * self.lead + self.known.least_length;
+        self.shake_until(shakes, self.known.least_leads * self.lead + self.known.least_length);
+    }
+
+    /// Until the leads are those that are proved; of few points the rest is gone through, which is sooner done.
+    fn look_for_fewer_leads(&mut self) {
+        let points = self.whole.points;
+        let each = if points <= MOST_BOTH { 40 } else { MOST_SHAKES };
+        let shakes = self.effort.shakes.min(each * points as u32);
+        self.shake_until(shakes, (self.known.least_leads + 1) * self.lead - 1);
+    }
+
+    fn shake_until(&mut self, shakes: u32, enough: i64) {
         let paths = std::mem::take(&mut self.known.paths);
         self.take(shaken(self.problem, self.whole, paths, shakes, enough));
     }
@@ -141,7 +155,7 @@ impl Settling<'_> {
         let mut prices = from;
         let mut least = None;
         let (effort, points) = (self.effort, question.costs.points);
-        let last = Stage { memory: effort.memory, shakes: u32::MAX, rounds: u32::MAX, begun: usize::MAX };
+        let last = Stage { memory: effort.memory, shakes: MOST_SHAKES, rounds: u32::MAX, begun: usize::MAX };
         let stages = STAGES.into_iter().filter(|stage| stage.memory < effort.memory);
         for stage in stages.chain([last]) {
             let before = self.known.cost;

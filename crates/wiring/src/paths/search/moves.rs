@@ -34,7 +34,7 @@ enum Move {
 }
 
 impl<'a> Standing<'a> {
-    pub(super) fn of(problem: &Problem, costs: &'a Costs, paths: Vec<Vec<usize>>) -> Self {
+    pub(super) fn of(problem: &Problem, costs: &'a Costs, paths: &[Vec<usize>]) -> Self {
         let near = |at: usize| {
             let mut others: Vec<usize> =
                 (0..costs.points).filter(|to| *to != at && costs.at(at, *to) < NEVER).collect();
@@ -50,13 +50,13 @@ impl<'a> Standing<'a> {
             least: problem.least.max(1),
             most: problem.most,
         };
-        standing.put(&paths);
+        standing.put(paths);
         standing
     }
 
     /// Takes other paths.
-    pub(super) fn put(&mut self, paths: &Vec<Vec<usize>>) {
-        self.paths.clone_from(paths);
+    pub(super) fn put(&mut self, paths: &[Vec<usize>]) {
+        paths.clone_into(&mut self.paths);
         (0..paths.len()).for_each(|path| self.renumber(path));
     }
 
