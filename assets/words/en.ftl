@@ -51,6 +51,16 @@ arrange-rows-on-the-courses-one = rows on the courses, one block
 arrange-whole-blocks = whole blocks
 arrange-by-worth = by worth
 arrange-to-a-number = to a number
+
+# $filled (text)
+# $blocks (text)
+# $count (number)
+arrange-filled-in-place-of =
+    { $count ->
+        [one] { $filled }; block { $blocks } made way
+       *[other] { $filled }; blocks { $blocks } made way
+    }
+
 arrange-free = free
 arrange-in-line = in line
 arrange-by-the-courses = by the courses
@@ -7394,12 +7404,12 @@ circuits-column-circuit = Circuit
 circuits-column-modules = Modules
 circuits-column-power = kW
 circuits-column-cold = Cold, V
-circuits-column-standard = At 25 °C, V
+circuits-column-standard = Meter, V
 circuits-column-hot = Hot, V
 circuits-column-amps = Most, A
 circuits-column-leads = Leads
 circuits-column-to = Leads to
-circuits-column-help = Cold: the highest voltage there can be. At 25 °C: what a meter shows of it open. Hot: the lowest at which bare modules work. Leads: extension leads in it.
+circuits-column-help = Cold: the highest voltage there can be. Meter: what a meter shows of it open at 25 °C, of dc devices their standby voltage. Hot: the lowest at which bare modules work. Leads: extension leads in it.
 
 # $volts (text)
 circuits-fact-cold = { $volts } V at most, when cold
@@ -7415,6 +7425,14 @@ circuits-two-ways = { $first } from − and { $last } from +
 
 circuits-way-unknown = not known: the box is not on a face that meets these
 circuits-strung-as = Strung automatically
+circuits-print-wires = Wire diagram to print…
+circuits-print-wires-help = Each block as the crew stands before it: module numbers, leads, extension leads, both ends and the bare copper.
+circuits-print-one-line = One-line diagram to print…
+circuits-print-one-line-help = From modules to the service panel on one sheet: conductors, currents, what protects them.
+circuits-print-handover = Electrician's handover to print…
+circuits-print-handover-help = What a meter should show of each circuit, fields to fill in, torques.
+circuits-print-labels = Labels to print…
+circuits-print-labels-help = The labels that the code asks for, to cut out, with where each goes.
 circuits-attic-air = Attic air
 circuits-attic-air-help = How hot the attic becomes on such a day. Conductors that lie there carry less.
 circuits-service = Service panel
@@ -7498,6 +7516,9 @@ circuits-box-words =
 # $inverter (text)
 # $input (text)
 circuits-input-of = { $inverter }, input { $input }
+
+# $input (text)
+circuits-input-short = input { $input }
 
 # $leg (text)
 circuits-leg = Leg { $leg }

@@ -49,6 +49,16 @@ arrange-rows-on-the-courses-one = filas sobre las hiladas, un bloque
 arrange-whole-blocks = bloques enteros
 arrange-by-worth = por valor
 arrange-to-a-number = hasta un número
+
+# $filled (text)
+# $blocks (text)
+# $count (number)
+arrange-filled-in-place-of =
+    { $count ->
+        [one] { $filled }; el bloque { $blocks } dejó lugar
+       *[other] { $filled }; los bloques { $blocks } dejaron lugar
+    }
+
 arrange-free = libres
 arrange-in-line = alineadas
 arrange-by-the-courses = según las hiladas
@@ -4427,12 +4437,12 @@ circuits-column-circuit = Circuito
 circuits-column-modules = Módulos
 circuits-column-power = kW
 circuits-column-cold = Frío, V
-circuits-column-standard = A 25 °C, V
+circuits-column-standard = Medidor, V
 circuits-column-hot = Calor, V
 circuits-column-amps = Máx., A
 circuits-column-leads = Ext.
 circuits-column-to = Lleva a
-circuits-column-help = Frío: el voltaje más alto que puede haber. A 25 °C: lo que marca un medidor con el circuito abierto. Calor: el más bajo con que trabajan los módulos solos. Ext.: extensiones que lleva.
+circuits-column-help = Frío: el voltaje más alto que puede haber. Medidor: lo que marca un medidor con el circuito abierto a 25 °C, de los equipos de CC su voltaje de espera. Calor: el más bajo con que trabajan los módulos solos. Ext.: extensiones que lleva.
 
 # $volts (text)
 circuits-fact-cold = { $volts } V como máximo, en frío
@@ -4448,6 +4458,14 @@ circuits-two-ways = { $first } desde − y { $last } desde +
 
 circuits-way-unknown = no se sabe: la caja no está en un faldón que toque a estos
 circuits-strung-as = Conectado automáticamente
+circuits-print-wires = Diagrama de cables para imprimir…
+circuits-print-wires-help = Cada bloque como lo ve la cuadrilla: números de módulos, cables, extensiones, los dos extremos y el cobre desnudo.
+circuits-print-one-line = Diagrama unifilar para imprimir…
+circuits-print-one-line-help = De los módulos al tablero de servicio en una hoja: conductores, corrientes, qué los protege.
+circuits-print-handover = Entrega al electricista para imprimir…
+circuits-print-handover-help = Lo que debe marcar un medidor en cada circuito, campos para llenar, pares de apriete.
+circuits-print-labels = Etiquetas para imprimir…
+circuits-print-labels-help = Las etiquetas que pide el código, para recortar, con el lugar de cada una.
 circuits-attic-air = Aire del ático
 circuits-attic-air-help = Cuánto se calienta el ático un día así. Los conductores que van por allí llevan menos.
 circuits-service = Tablero de servicio
@@ -4531,6 +4549,9 @@ circuits-box-words =
 # $inverter (text)
 # $input (text)
 circuits-input-of = { $inverter }, entrada { $input }
+
+# $input (text)
+circuits-input-short = entrada { $input }
 
 # $leg (text)
 circuits-leg = Tramo { $leg }

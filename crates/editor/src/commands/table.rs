@@ -131,6 +131,34 @@ commands! {
         (Export, 2),
         Action::Print(CrewSheet::Claim),
     ),
+    PrintWires => Entry::new(
+        text::PRINT_WIRES,
+        text::PRINT_WIRES_HELP,
+        (Export, 2),
+        Action::Print(CrewSheet::WireDiagram),
+    )
+        .when(has_circuits),
+    PrintOneLine => Entry::new(
+        text::PRINT_ONE_LINE,
+        text::PRINT_ONE_LINE_HELP,
+        (Export, 2),
+        Action::Print(CrewSheet::OneLine),
+    )
+        .when(has_circuits),
+    PrintHandover => Entry::new(
+        text::PRINT_HANDOVER,
+        text::PRINT_HANDOVER_HELP,
+        (Export, 2),
+        Action::Print(CrewSheet::Handover),
+    )
+        .when(has_circuits),
+    PrintLabels => Entry::new(
+        text::PRINT_LABELS,
+        text::PRINT_LABELS_HELP,
+        (Export, 2),
+        Action::Print(CrewSheet::Labels),
+    )
+        .when(has_circuits),
     ExportSvg => Entry::new(
         text::EXPORT_SVG,
         command::EXPORT_SVG,
@@ -426,6 +454,10 @@ fn has_faces(document: &Document, _: &State) -> bool {
 
 fn has_things(document: &Document, _: &State) -> bool {
     !document.job().blocks.is_empty() || !document.job().penetrations.is_empty()
+}
+
+fn has_circuits(document: &Document, _: &State) -> bool {
+    !document.job().circuits.is_empty()
 }
 
 fn has_blocks(document: &Document, _: &State) -> bool {

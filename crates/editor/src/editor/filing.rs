@@ -321,6 +321,10 @@ fn crew_sheet(document: &Document, sheet: CrewSheet) -> Result<Vec<u8>, String> 
         CrewSheet::Checklist => Output::ChecklistSheet,
         CrewSheet::Pallet => Output::PalletSheet,
         CrewSheet::Claim => Output::ClaimSheet,
+        CrewSheet::WireDiagram => Output::WireDiagram,
+        CrewSheet::OneLine => Output::OneLine,
+        CrewSheet::Handover => Output::Handover,
+        CrewSheet::Labels => Output::Labels,
     };
     bytes(document, output)
 }

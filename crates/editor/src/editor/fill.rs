@@ -62,6 +62,12 @@ impl Editor {
             return;
         }
         self.state.said = text::filled(&fills);
+        let after = self.document.settled();
+        let gone = job.blocks.iter().filter(|block| after.block(block.id).is_none());
+        let gone: Vec<&str> = gone.map(|block| block.name.as_str()).collect();
+        if !gone.is_empty() {
+            self.state.said = text::filled_in_place_of(&self.state.said, &gone);
+        }
         if let [fill] = fills.as_slice() {
             self.state.selection = Selection::Face(fill.face);
         }

@@ -27,7 +27,7 @@ pub(crate) fn new_circuit(job: &Resolved, modules: Vec<ModuleAt>) -> Circuit {
 }
 
 /// A junction box at a place in plan.
-pub(crate) fn new_box(job: &Resolved, at: DVec2) -> JunctionBox {
+fn new_box(job: &Resolved, at: DVec2) -> JunctionBox {
     let taken = job.boxes.iter().map(|junction| junction.name.as_str());
     let name = text::box_name(&next_name_of(taken));
     JunctionBox {
@@ -131,6 +131,17 @@ pub(crate) fn best_order(document: &Document, id: CircuitId) -> Option<Action> {
 /// The step that decides about the wires as a whole.
 pub(crate) fn choose(choices: WiringChoices) -> Action {
     Action::Edit(text::CHANGE_WIRING.into(), Edit::SetWiring(Arc::new(choices)))
+}
+
+/// The step that places a box: circuits that lead to none yet lead there.
+pub(crate) fn placed_box(job: &Resolved, at: DVec2) -> Action {
+    let junction = new_box(job, at);
+    let (label, held) = (text::place_of(&junction.name), Selection::JunctionBox(junction.id));
+    let loose = job.circuits.iter().filter(|circuit| circuit.to.is_none()).cloned();
+    let led = loose.map(|circuit| Edit::PutCircuit(Circuit { to: Some(junction.id), ..circuit }));
+    let edits = led.collect::<Vec<_>>();
+    let edits = std::iter::once(Edit::PutBox(junction)).chain(edits).collect();
+    Action::EditAndSelect(label, Edit::Several(edits), held)
 }
 
 /// The step that puts a junction box.

@@ -35,6 +35,14 @@ pub(crate) enum CrewSheet {
     Pallet,
     /// What was short, damaged or surplus.
     Claim,
+    /// Each block with its wires.
+    WireDiagram,
+    /// From modules to the service panel.
+    OneLine,
+    /// For the electrician.
+    Handover,
+    /// The labels of the code.
+    Labels,
 }
 
 impl CrewSheet {
@@ -45,6 +53,10 @@ impl CrewSheet {
             Self::Checklist => "checklist.pdf",
             Self::Pallet => "pallet.pdf",
             Self::Claim => "claim.pdf",
+            Self::WireDiagram => "wires.pdf",
+            Self::OneLine => "one-line.pdf",
+            Self::Handover => "handover.pdf",
+            Self::Labels => "labels.pdf",
         }
     }
 }

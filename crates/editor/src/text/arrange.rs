@@ -187,6 +187,10 @@ pub(crate) fn filled(fills: &[Fill]) -> String {
         _ => words::arrange::filled_faces(&fills.len(), &of_most(fills)),
     }
 }
+/// What a fill did, and which blocks made way for it.
+pub(crate) fn filled_in_place_of(filled: &str, gone: &[&str]) -> String {
+    words::arrange::filled_in_place_of(&filled, &gone.join(", "), gone.len())
+}
 /// "Face South: 25 of at most 25"
 pub(crate) fn fill_row(name: &str, fill: &Fill) -> String {
     format!("{}: {}", super::face_heading(name), of_most(std::slice::from_ref(fill)))

@@ -90,6 +90,15 @@ pub(crate) const READING_TEST: Say = words::circuits::READING_TEST;
 pub(crate) const READING_TEST_HELP: Say = words::circuits::READING_TEST_HELP;
 pub(crate) const REMOVE_READING: Say = words::circuits::REMOVE_READING;
 
+pub(crate) const PRINT_WIRES: Say = words::circuits::PRINT_WIRES;
+pub(crate) const PRINT_WIRES_HELP: Say = words::circuits::PRINT_WIRES_HELP;
+pub(crate) const PRINT_ONE_LINE: Say = words::circuits::PRINT_ONE_LINE;
+pub(crate) const PRINT_ONE_LINE_HELP: Say = words::circuits::PRINT_ONE_LINE_HELP;
+pub(crate) const PRINT_HANDOVER: Say = words::circuits::PRINT_HANDOVER;
+pub(crate) const PRINT_HANDOVER_HELP: Say = words::circuits::PRINT_HANDOVER_HELP;
+pub(crate) const PRINT_LABELS: Say = words::circuits::PRINT_LABELS;
+pub(crate) const PRINT_LABELS_HELP: Say = words::circuits::PRINT_LABELS_HELP;
+
 /// The columns of the list of circuits.
 pub(crate) const CIRCUIT_COLUMNS: [Say; 9] = [
     words::circuits::COLUMN_CIRCUIT,
@@ -185,6 +194,11 @@ pub(crate) fn box_words(circuits: usize) -> String {
 /// An input of one of the job's inverters, by the inverter's place and name.
 pub(crate) fn input_of(inverter: &str, input: u32) -> String {
     words::circuits::input_of(&inverter, &(input + 1))
+}
+
+/// An input of the job's one inverter.
+pub(crate) fn input_short(input: u32) -> String {
+    words::circuits::input_short(&(input + 1))
 }
 
 /// How long the extension leads of a link are together.

@@ -100,6 +100,10 @@ pub(crate) fn cell<T, E: std::fmt::Display>(
             field = field.text_color(stop);
         }
         let response = ui.add(field).accessible_name(label.to_owned());
+        if response.double_clicked() {
+            // Not just the digits on one side of the point.
+            mark_all(ui.ctx(), id, text);
+        }
         match wrong {
             Some(wrong) => response.on_hover_text(wrong.to_string()),
             None if help.is_empty() => response,

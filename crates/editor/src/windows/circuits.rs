@@ -7,7 +7,7 @@ use crate::state::{State, Tool};
 use crate::widgets::{LittleButton, fields, quiet};
 use crate::{Document, Selection, text, theme};
 use chalkcourse_job::{CodeEdition, Connection, Inverter, Resolved, Service, WiringChoices};
-use chalkcourse_plan::claim_words;
+use chalkcourse_plan::{claim_words, held_words};
 use chalkcourse_wiring::Wired;
 use chalkcourse_words::Say;
 use egui::{Button, Grid, RichText, ScrollArea, Ui};
@@ -212,6 +212,9 @@ fn asked(ui: &mut Ui, document: &Document, state: &State, actions: &mut Actions)
     for group in state.stringing.proved() {
         ui.label(claim_words(job, group));
     }
+    for held in state.stringing.held() {
+        quiet(ui, &held_words(job, held));
+    }
     for left in state.stringing.left() {
         let words = chalkcourse_words::wires::left(left.modules.len(), &left.least, &left.most);
         ui.label(RichText::new(words).color(theme::of(ui).caution));
@@ -253,7 +256,10 @@ fn cells(job: &Resolved, circuit: &Wired) -> [String; 8] {
     let input = circuit.input.map(|input| {
         let number = job.wiring.inverters.get(input.inverter as usize);
         let inverter = number.and_then(|number| job.kit.wiring.as_ref()?.inverter(number));
-        text::input_of(inverter.map_or("?", |inverter| inverter.name.as_str()), input.input)
+        match job.wiring.inverters.len() {
+            1 => text::input_short(input.input),
+            _ => text::input_of(inverter.map_or("?", |inverter| inverter.name.as_str()), input.input),
+        }
     });
     let to: Vec<String> = junction.into_iter().chain(input).collect();
     [

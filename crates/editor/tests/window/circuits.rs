@@ -224,3 +224,20 @@ fn the_enter_of_a_field_is_for_the_field() {
         );
     }
 }
+
+/// A box that is placed after its circuits is where they lead, in one step.
+#[test]
+fn circuits_lead_to_the_box_that_comes_after_them() {
+    let mut hand = Hand::new();
+    hand.key(Key::G);
+    let (a, b) = (hand.at(module(&hand, 0, 0)), hand.at(module(&hand, 0, 3)));
+    hand.drag(a, b);
+    hand.drop(b);
+    hand.key(Key::Escape);
+    hand.key(Key::N);
+    hand.click_plan(4.0, 6.0);
+    let job = hand.job();
+    assert_eq!(job.circuits[0].to, Some(job.boxes[0].id));
+    hand.chord(Modifiers::COMMAND, Key::Z);
+    assert!(hand.job().boxes.is_empty() && hand.job().circuits[0].to.is_none());
+}

@@ -4,11 +4,11 @@ use crate::canvas::brush::Brush;
 use crate::canvas::cross::Aimed;
 use crate::canvas::gesture::Drag;
 use crate::canvas::paint_wires::box_sign;
-use crate::edits::wiring::new_box;
+use crate::edits::wiring::placed_box;
 use crate::state::State;
-use crate::{Document, Selection, state, text};
+use crate::{Document, state, text};
 use chalkcourse_geometry::DVec2;
-use chalkcourse_job::{BoxStands, Edit};
+use chalkcourse_job::BoxStands;
 use egui::{Key, Modifiers};
 
 /// Places a junction box.
@@ -20,10 +20,7 @@ pub(super) struct PlaceBox {
 
 impl PlaceBox {
     fn place(at: &Frame, plan: DVec2, actions: &mut Actions) {
-        let junction = new_box(at.document.job(), plan);
-        let held = Selection::JunctionBox(junction.id);
-        let label = text::place_of(&junction.name);
-        actions.push(Action::EditAndSelect(label, Edit::PutBox(junction), held));
+        actions.push(placed_box(at.document.job(), plan));
         actions.push(Action::Use(state::Tool::Select));
     }
 }

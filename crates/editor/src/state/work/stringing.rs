@@ -4,7 +4,7 @@ use super::{News, Work};
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::paths::Effort;
-use chalkcourse_wiring::{Left, Stringing, Strung, Unknown, string_up};
+use chalkcourse_wiring::{HeldBack, Left, Stringing, Strung, Unknown, held_back, string_up};
 use std::sync::Arc;
 use std::time::Instant;
 
@@ -34,6 +34,7 @@ struct Shown {
     job: Arc<Resolved>,
     groups: Vec<Strung>,
     left: Vec<Left>,
+    held: Vec<HeldBack>,
 }
 
 /// Circuits that were made.
@@ -56,7 +57,13 @@ impl StringingUp {
                 return first;
             }
             tell(first);
-            string_up(&on, &plan.layout, None, Effort::WHOLE)
+            let mut whole = string_up(&on, &plan.layout, None, Effort::WHOLE);
+            if let Ok(made) = &mut whole
+                && !stop()
+            {
+                made.held = held_back(&on, &plan.layout, made, None);
+            }
+            whole
         });
         self.said.clear();
         self.running = Some(Running { job, since: Instant::now(), work });
@@ -97,7 +104,8 @@ impl StringingUp {
         if let Some(running) = &mut self.running {
             running.job = Arc::clone(&job);
         }
-        self.shown = Some(Shown { job, groups: made.groups.clone(), left: made.left.clone() });
+        let (groups, left, held) = (made.groups.clone(), made.left.clone(), made.held.clone());
+        self.shown = Some(Shown { job, groups, left, held });
     }
 
     /// What is proved of the job's circuits; empty where they were not made automatically.
@@ -108,6 +116,11 @@ impl StringingUp {
     /// Modules that no circuit could take.
     pub(crate) fn left(&self) -> &[Left] {
         self.shown.as_ref().map_or(&[], |shown| &shown.left)
+    }
+
+    /// What holds the circuits back, once the longer search has ended.
+    pub(crate) fn held(&self) -> &[HeldBack] {
+        self.shown.as_ref().map_or(&[], |shown| &shown.held)
     }
 
     /// Takes the list away where the job is no longer the one that it speaks of.

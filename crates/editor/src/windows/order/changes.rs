@@ -83,7 +83,8 @@ impl<'a> Changes<'a> {
             .collect();
         let mut changes = Self { before, gone, count: 0, total: None };
         let moved = now.lines.iter().filter(|line| !changes.of(line).is_none()).count();
-        changes.count = moved + changes.gone.len();
+        let left_out = then.lines.iter().filter(|line| now.off.iter().any(|off| off.number == line.number));
+        changes.count = moved + changes.gone.len() + left_out.count();
         let more = now.totals.total - then.totals.total;
         changes.total = (!more.is_zero() && then.currency == now.currency).then_some(more);
         changes
