@@ -5197,6 +5197,20 @@ handover-bonding = Bonding, from the box
 handover-lugs = Lugs
 handover-ohms = Measured, Ω
 handover-continuity = Continuity from the box to the frame farthest from it, in each block: the conductor is one piece, and taking one module out must not open it.
+handover-read-back = Read and typed back
+handover-read = V read
+handover-expected = V expected
+handover-verdict = Volts
+handover-passes = pass
+handover-out-of-band = OUT OF BAND
+handover-polarity = Polarity
+handover-right = right
+handover-wrong = WRONG
+handover-insulation = Insulation, MΩ
+handover-torques = Torques
+handover-no-torques = The kit states no torques: take them from the makers' data sheets, and write them here: ………………………………………………
+handover-torque = Torque
+handover-set-by = Set by
 handover-labels = Labels to stick on, and where
 handover-signed = Measured by ………………………………    License no. ………………………    Date ………………………
 
@@ -5290,6 +5304,13 @@ oneline-each-at-most = each at most { $volts } V, { $amps } A
 # $amps (text)
 oneline-each-amps = each at most { $amps } A
 
+# $count (number)
+oneline-boxes =
+    { $count ->
+        [one] { $count } box
+       *[other] { $count } boxes
+    }
+
 oneline-on-the-roof = on the roof, flashed
 oneline-under-the-deck = under the deck
 oneline-no-shutdown = shutdown at the modules: not provided
@@ -5342,13 +5363,17 @@ oneline-up-to = up to { $length }
 
 oneline-free-air = free air, under the array
 oneline-see-below = in the next line
+oneline-way-opposite-ends = at the end of the bus opposite to the main (120 %)
+oneline-way-whole-bus = anywhere on the bus (100 %)
+oneline-way-sum = by the sum of all breakers
+oneline-way-centre-fed = on a panel fed in the middle (120 %)
+oneline-way-feeder = on a feeder
+oneline-way-supply-side = ahead of the main
 oneline-leg-free-air = free air
 oneline-leg-roof = roof
 oneline-leg-attic = attic
 oneline-leg-wall = wall
 
-# $drop (text)
-oneline-as-far-as-known = { $drop }, as far as known
 
 ## The start page
 

@@ -2874,6 +2874,20 @@ handover-bonding = Unión a tierra, desde la caja
 handover-lugs = Zapatas
 handover-ohms = Medido, Ω
 handover-continuity = Continuidad de la caja al marco más lejano, en cada bloque: el conductor es de una pieza, y quitar un módulo no debe abrirlo.
+handover-read-back = Leído y anotado
+handover-read = V leídos
+handover-expected = V esperados
+handover-verdict = Voltaje
+handover-passes = pasa
+handover-out-of-band = FUERA DE RANGO
+handover-polarity = Polaridad
+handover-right = correcta
+handover-wrong = AL REVÉS
+handover-insulation = Aislamiento, MΩ
+handover-torques = Pares de apriete
+handover-no-torques = El kit no dice los pares de apriete: tómelos de las hojas de los fabricantes y escríbalos aquí: ………………………………………………
+handover-torque = Par
+handover-set-by = Apretó
 handover-labels = Etiquetas por pegar, y dónde
 handover-signed = Midió ………………………………    Licencia n.º ………………………    Fecha ………………………
 
@@ -2936,6 +2950,11 @@ oneline-branches-of =
     }
 oneline-each-at-most = cada una máximo { $volts } V, { $amps } A
 oneline-each-amps = cada una máximo { $amps } A
+oneline-boxes =
+    { $count ->
+        [one] { $count } caja
+       *[other] { $count } cajas
+    }
 oneline-on-the-roof = sobre el techo, con tapajuntas
 oneline-under-the-deck = bajo el entablado
 oneline-no-shutdown = apagado en los módulos: no lo hay
@@ -2969,11 +2988,16 @@ oneline-at-least = mínimo { $awg } AWG
 oneline-up-to = hasta { $length }
 oneline-free-air = aire libre, bajo el arreglo
 oneline-see-below = en el renglón siguiente
+oneline-way-opposite-ends = en el extremo de la barra opuesto al principal (120 %)
+oneline-way-whole-bus = en cualquier lugar de la barra (100 %)
+oneline-way-sum = por la suma de los interruptores
+oneline-way-centre-fed = en un panel alimentado al centro (120 %)
+oneline-way-feeder = en un alimentador
+oneline-way-supply-side = antes del principal
 oneline-leg-free-air = aire libre
 oneline-leg-roof = techo
 oneline-leg-attic = ático
 oneline-leg-wall = muro
-oneline-as-far-as-known = { $drop }, hasta donde se sabe
 
 ## The start page
 

@@ -79,7 +79,13 @@ fn check_output(output: &Output<'_>, made: Made, job: &Resolved, plan: &Plan) {
         }
         // Text in a container is stored as it is.
         (Made::File(bytes), _) => plain(&String::from_utf8_lossy(&bytes)),
-        (Made::Text(text), Output::PlanDrawing | Output::FaceDrawing(_) | Output::WireDiagramDrawing) => {
+        (
+            Made::Text(text),
+            Output::PlanDrawing
+            | Output::FaceDrawing(_)
+            | Output::WireDiagramDrawing
+            | Output::OneLineDrawing,
+        ) => {
             let lines = text.lines().filter(|line| line.starts_with("<text"));
             let shown = lines.filter_map(|line| line.split_once('>')?.1.strip_suffix("</text>"));
             plain(&shown.collect::<Vec<_>>().join(" "))
@@ -222,6 +228,8 @@ fn check_all_outputs(job: &Resolved, filled: bool) -> BTreeSet<&'static str> {
         Output::Wires(None),
         Output::WiresJson(None),
         Output::WireDiagram,
+        Output::OneLine,
+        Output::OneLineDrawing,
         Output::Handover,
         Output::Labels,
         Output::WireDiagramDrawing,

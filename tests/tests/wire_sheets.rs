@@ -46,7 +46,8 @@ fn strung(mut job: Resolved) -> (Resolved, Plan) {
         let at = layout.roof.faces[block.face].plane.to_plan(bounds.max + dvec2(0.1, 0.3));
         let id = BoxId(job.next_id);
         let name = format!("Box {}", block.name);
-        let junction = JunctionBox { id, name, at, stands: BoxStands::OnRoof, legs: Vec::new() };
+        let junction =
+            JunctionBox { id, name, at, stands: BoxStands::OnRoof, legs: Vec::new(), others: Vec::new() };
         job = apply(&job, &Edit::PutBox(junction)).unwrap();
     }
     let made = string_up(&job, &Layout::of(&job), None, Effort::FIRST).unwrap();
@@ -350,6 +351,40 @@ fn the_handover_says_what_a_meter_shows() {
                 ["12.0", "11.5\u{2013}12.5"].iter().for_each(|it| has(it));
                 assert!(!text.contains("446.4"), "n times Voc is for bare modules alone");
             }
+        }
+    }
+}
+
+/// One page, with every group of circuits, whatever the job does not state told as that.
+#[test]
+fn the_one_line_diagram_is_one_page() {
+    for (name, job, plan) in jobs() {
+        for (language, not_stated) in [(Language::ENGLISH, "not stated"), (Language::SPANISH, "sin indicar")]
+        {
+            speaking(language, || {
+                let Made::Sheet(sheet) = Output::OneLine.made(&job, &plan).unwrap() else { panic!() };
+                let pages = words(&sheet).unwrap();
+                if sheet.standing.is_plain() {
+                    assert_eq!(pages.len(), 1, "{name}: {pages:#?}");
+                }
+                let text = pages.concat().join(" ");
+                assert!(text.contains(not_stated), "{name}: {text}");
+                let drawing = Output::OneLineDrawing.text(&job, &plan).unwrap();
+                let mut sizes: Vec<usize> = plan.wires.circuits.iter().map(|it| it.devices.len()).collect();
+                sizes.sort_by(|a, b| b.cmp(a));
+                let sizes: Vec<String> = sizes.iter().map(usize::to_string).collect();
+                let letters = |text: &str| {
+                    text.chars().filter(|c| c.is_alphanumeric() || *c == ',').collect::<String>()
+                };
+                let shown: String = drawing
+                    .lines()
+                    .filter_map(|line| line.split_once("fill=\"#14161a\">")?.1.strip_suffix("</text>"))
+                    .collect();
+                assert!(
+                    letters(&shown).contains(&letters(&sizes.join(", "))),
+                    "{name}: {sizes:?} in {shown}"
+                );
+            });
         }
     }
 }

@@ -137,6 +137,8 @@ enum ExportFormat {
     Glb,
     #[value(help = words::commandline::HELP_WIRE_DIAGRAM.now())]
     WireDiagram,
+    #[value(help = words::commandline::HELP_ONE_LINE.now())]
+    OneLine,
     #[value(help = words::commandline::HELP_HANDOVER.now())]
     Handover,
     #[value(help = words::commandline::HELP_LABELS.now())]
@@ -164,6 +166,8 @@ impl Export {
             ExportFormat::WireDiagram if drawn => Output::WireDiagramDrawing.bytes(&job, &plan)?,
             ExportFormat::WireDiagram => Output::WireDiagram.bytes(&job, &plan)?,
             ExportFormat::Labels => Output::Labels.bytes(&job, &plan)?,
+            ExportFormat::OneLine if drawn => Output::OneLineDrawing.bytes(&job, &plan)?,
+            ExportFormat::OneLine => Output::OneLine.bytes(&job, &plan)?,
             ExportFormat::Handover => Output::Handover.bytes(&job, &plan)?,
         };
         write_atomically(&self.out, &bytes)?;

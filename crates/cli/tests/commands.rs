@@ -333,6 +333,8 @@ fn sheets_about_the_wires_are_exported() {
         ("wire-diagram", "SVG", "<svg"),
         ("handover", "pdf", "%PDF-"),
         ("labels", "pdf", "%PDF-"),
+        ("one-line", "pdf", "%PDF-"),
+        ("one-line", "svg", "<svg"),
     ] {
         let path = folder.path().join(format!("{format}.{ending}"));
         let out = path.to_str().expect("words");

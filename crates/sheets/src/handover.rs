@@ -45,12 +45,14 @@ pub(crate) fn handover_sheet(job: &Resolved, plan: &Plan) -> Sheet {
             expected(job, plan, wiring, parts);
             parts.push(Part::Heading(words::handover::MEASURED.now().to_owned()));
             measured(plan, wiring, job, parts);
+            read_back(job, plan, wiring, parts);
         }
         Some(_) => parts.push(Part::Text(words::wires::NO_CIRCUIT_YET.now().to_owned())),
         None => parts.push(Part::Text(words::wires::KIT_WITHOUT_WIRING.now().to_owned())),
     }
     parts.push(Part::Heading(words::handover::BONDING.now().to_owned()));
     bonding(job, plan, parts);
+    torques(job, parts);
     parts.push(Part::Heading(words::handover::LABELS.now().to_owned()));
     parts.push(labels_table(&labels_of(job, plan)));
     parts.push(Part::Text(words::handover::SIGNED.now().to_owned()));
@@ -156,6 +158,85 @@ fn measured(plan: &Plan, wiring: &KitWiring, job: &Resolved, parts: &mut Vec<Par
     if circuits.iter().all(|circuit| circuit.kind == Kind::Bare) {
         parts.push(Part::Text(words::handover::TEST_VOLTAGE.now().to_owned()));
     }
+}
+
+/// What was typed back of each circuit, beside what it should be at that temperature.
+fn read_back(job: &Resolved, plan: &Plan, wiring: &KitWiring, parts: &mut Vec<Part>) {
+    let rows: Vec<Row> = job
+        .readings
+        .iter()
+        .filter_map(|reading| {
+            let circuit = plan.wires.circuit(reading.circuit)?;
+            let told = expected_reading(&job.kit.module.electrical, wiring, circuit, reading.celsius);
+            let passes = |volts: f64| (told.least_volts..=told.most_volts).contains(&volts);
+            let verdict = match reading.open_volts.map(passes) {
+                None => "\u{2013}".to_owned(),
+                Some(true) => words::handover::PASSES.now().to_owned(),
+                Some(false) => words::handover::OUT_OF_BAND.now().to_owned(),
+            };
+            let polarity = match reading.polarity_right {
+                None => "\u{2013}",
+                Some(true) => words::handover::RIGHT.now(),
+                Some(false) => words::handover::WRONG.now(),
+            };
+            let or_none = |value: Option<f64>| value.map_or_else(|| "\u{2013}".to_owned(), volts);
+            let at = reading.test_volts.map(|at| format!(" ({at:.0} V)")).unwrap_or_default();
+            Some(Row::Cells(vec![
+                circuit_name(circuit),
+                volts(reading.celsius),
+                or_none(reading.open_volts),
+                format!("{} ({})", volts(told.volts), band(&told)),
+                verdict,
+                polarity.to_owned(),
+                format!("{}{at}", or_none(reading.insulation_megohms)),
+            ]))
+        })
+        .collect();
+    if rows.is_empty() {
+        return;
+    }
+    parts.push(Part::Heading(words::handover::READ_BACK.now().to_owned()));
+    parts.push(Part::Table {
+        columns: vec![
+            Column::words(words::diagram::CIRCUIT.now(), 1.5),
+            Column::numbers("°C", 0.7),
+            Column::numbers(words::handover::READ.now(), 0.9),
+            Column::numbers(words::handover::EXPECTED.now(), 2.2),
+            Column::words(words::handover::VERDICT.now(), 1.2),
+            Column::words(words::handover::POLARITY.now(), 1.0),
+            Column::words(words::handover::INSULATION.now(), 1.3),
+        ],
+        rows,
+    });
+}
+
+/// Torques by the kit, each with a field for who set it; without them the makers' data sheets are asked for.
+fn torques(job: &Resolved, parts: &mut Vec<Part>) {
+    parts.push(Part::Heading(words::handover::TORQUES.now().to_owned()));
+    let settings = job.kit.wiring.as_ref().map(|wiring| wiring.torques.as_slice()).unwrap_or_default();
+    if settings.is_empty() {
+        parts.push(Part::Text(words::handover::NO_TORQUES.now().to_owned()));
+        return;
+    }
+    let rows = settings.iter().map(|setting| {
+        Row::Cells(vec![
+            BOX.to_owned(),
+            words::of_data(&setting.what),
+            setting.torque.show(job.units),
+            setting.source.text.clone(),
+            blank(),
+        ])
+    });
+    parts.push(Part::Table {
+        columns: vec![
+            Column::words("", 0.25),
+            Column::words(words::common::WHAT.now(), 2.6),
+            Column::numbers(words::handover::TORQUE.now(), 1.0),
+            Column::words(words::common::SOURCE.now(), 2.2),
+            Column::words(words::handover::SET_BY.now(), 1.4),
+        ],
+        rows: rows.collect(),
+    });
 }
 
 /// The bare copper of each block: continuity, and where it goes.

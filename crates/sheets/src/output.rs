@@ -4,8 +4,8 @@
 use crate::order::order_sheet;
 use crate::{
     Figure, Sheet, SheetError, build_sheet, captioned, checklist_sheet, claim_sheet, face_drawing,
-    handover_sheet, labels_sheet, order_workbook, page, pallet_sheet, plan_drawing, svg, wire_diagram_sheet,
-    wire_diagram_svg,
+    handover_sheet, labels_sheet, one_line_sheet, one_line_svg, order_workbook, page, pallet_sheet,
+    plan_drawing, svg, wire_diagram_sheet, wire_diagram_svg,
 };
 use chalkcourse_exchange::{house_to_glb, plan_to_geojson};
 use chalkcourse_job::Resolved;
@@ -139,6 +139,10 @@ outputs! { 'a;
     WireDiagram = "wire-diagram",
     /// The same as a drawing (SVG 1.1).
     WireDiagramDrawing = "wire-diagram-drawing",
+    /// The one-line diagram with all conductors, on paper.
+    OneLine = "one-line",
+    /// The same as a drawing (SVG 1.1).
+    OneLineDrawing = "one-line-drawing",
     /// What a meter should show, and fields to fill in, for the electrician.
     Handover = "handover",
     /// The labels that the code asks for, to cut out, with where each goes.
@@ -208,6 +212,8 @@ impl Output<'_> {
             }
             Self::WireDiagram => Made::Sheet(wire_diagram_sheet(job, plan)),
             Self::WireDiagramDrawing => Made::Text(wire_diagram_svg(job, plan)),
+            Self::OneLine => Made::Sheet(one_line_sheet(job, plan)?),
+            Self::OneLineDrawing => Made::Text(one_line_svg(job, plan)?),
             Self::Handover => Made::Sheet(handover_sheet(job, plan)),
             Self::Labels => Made::Sheet(labels_sheet(job, plan)),
             Self::GeoJson => Made::Text(plan_to_geojson(job, &plan.layout, &stand())?),

@@ -4,7 +4,8 @@ use crate::page::{Column, Part, Row, Sheet, StickOn};
 use crate::wire_words::wires_sheet;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{
-    CodeLabel, LabelGround, LabelOf, LabelPlace, LabelText, LiesIn, ModuleDevice, Resolved, builtin_labels,
+    CodeLabel, Connection, LabelGround, LabelOf, LabelPlace, LabelText, LiesIn, ModuleDevice, Resolved,
+    builtin_labels,
 };
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::{Kind, Wired, amps};
@@ -51,7 +52,7 @@ pub(crate) fn labels_of(job: &Resolved, plan: &Plan) -> Vec<JobLabel> {
     let of_job = builtin_labels().labels.iter().filter(|label| is_asked(job, label.of));
     let with_values = |label: &'static CodeLabel| {
         let source = label.source(edition)?.text;
-        let own: Option<&str> = None;
+        let own = job.wiring.label_texts.get(&label.code);
         let says = match own {
             Some(text) => own_text(text),
             None => label.says(edition).clone(),
@@ -95,11 +96,16 @@ pub(crate) fn labels_table(labels: &[JobLabel]) -> Part {
 
 fn is_asked(job: &Resolved, of: LabelOf) -> bool {
     let device = job.kit.wiring.as_ref().map(|wiring| &wiring.device);
+    let connection = job.wiring.service.map(|service| service.connection);
     match of {
-        LabelOf::Any | LabelOf::OppositeEnds => true,
+        LabelOf::Any => true,
         LabelOf::Dc => !matches!(device, Some(ModuleDevice::Ac(_))),
         LabelOf::Shutdown => !matches!(device, Some(ModuleDevice::None) | None),
-        LabelOf::SumOfBreakers => false,
+        // Where nobody said how it is connected it is listed with where it would go.
+        LabelOf::OppositeEnds => {
+            connection.is_none_or(|way| matches!(way, Connection::OppositeEnds | Connection::CentreFed))
+        }
+        LabelOf::SumOfBreakers => connection == Some(Connection::SumOfBreakers),
     }
 }
 
