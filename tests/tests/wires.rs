@@ -120,11 +120,22 @@ fn samples_strung_automatically_pass_the_rules() {
 #[test]
 fn what_holds_it_back_is_told() {
     let mut circuits = 0;
+    let schemas = chalkcourse_plan::schemas();
+    let (_, schema) = schemas.iter().find(|(name, _)| *name == "wires").unwrap();
+    let keeps_schema = |report: &chalkcourse_plan::WiresReport| {
+        let report = serde_json::to_value(report).unwrap();
+        jsonschema::validator_for(schema)
+            .unwrap()
+            .validate(&report)
+            .map_err(|wrong| wrong.to_string())
+            .unwrap();
+    };
     for (name, job) in samples::all().into_iter().filter(|(_, job)| job.faces.len() <= 40) {
         let job = ready(job, 1);
         let (after, mut made) = strung(&job);
         let plan = evaluate(&after);
         assert!(wires_report(&after, &plan, Some(&made)).held_back.is_empty(), "{name}");
+        keeps_schema(&wires_report(&after, &plan, None));
         made.held = held_back(&job, &Layout::of(&job), &made, None);
         for held in &made.held {
             if let (
@@ -142,6 +153,7 @@ fn what_holds_it_back_is_told() {
             let (text, report) = speaking(language, || {
                 (wires_text(&after, &plan, Some(&made)), wires_report(&after, &plan, Some(&made)))
             });
+            keeps_schema(&report);
             assert_eq!(report.held_back.len(), made.held.len());
             for (told, held) in report.held_back.iter().zip(&made.held) {
                 assert_eq!(told.words, speaking(language, || held_words(&after, held)));

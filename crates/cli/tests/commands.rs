@@ -628,6 +628,32 @@ fn edits_come_through_a_pipe_and_onto_a_new_job() {
     assert_eq!(run(&["apply", &to]).status.code(), Some(2), "edits are wanted");
 }
 
+/// Seven modules are one too few for the kit's devices, which want eight in a string: the nearest change is told, in words and as JSON.
+#[test]
+fn what_holds_a_stringing_back_is_told() {
+    let text_of_job = std::fs::read_to_string(sample("alder-court.chalk.json")).unwrap();
+    let mut job: serde_json::Value = serde_json::from_str(&text_of_job).expect("JSON");
+    job["data"]["blocks"][0]["rows"] = 1.into();
+    job["data"]["blocks"][0]["columns"] = 7.into();
+    let folder = tempfile::tempdir().unwrap();
+    let seven = folder.path().join("seven.chalk.json");
+    std::fs::write(&seven, job.to_string()).unwrap();
+    let seven = seven.to_str().expect("a path of words");
+    let told = text(&run(&["wires", seven, "--string-automatically"]));
+    for words in
+        ["7 modules were left", "With 7 modules as the fewest in a circuit instead of 8", "; 8 would."]
+    {
+        assert!(told.contains(words), "{words}: {told}");
+    }
+    let json = text(&run(&["wires", seven, "--string-automatically", "--format", "json"]));
+    let report: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    assert_eq!(report["held_back"][0]["change"]["least"]["modules"], 7);
+    assert_eq!(report["held_back"][0]["gives"]["fits"]["circuits"], 1);
+    let unasked = text(&run(&["wires", seven, "--format", "json"]));
+    let report: serde_json::Value = serde_json::from_str(&unasked).expect("JSON");
+    assert_eq!(report["held_back"].as_array().map(Vec::len), Some(0));
+}
+
 #[test]
 fn circuits_are_strung_told_and_saved() {
     let folder = tempfile::tempdir().unwrap();

@@ -29,13 +29,10 @@ pub struct WiresReport {
     /// Modules in no circuit, where there is one.
     pub loose: Vec<ModuleAt>,
     /// What is proved of circuits that were made automatically.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub strung: Vec<StrungReport>,
     /// Modules that could not be strung automatically.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub left: Vec<ModuleAt>,
     /// What one change would take fewer circuits or extension leads, or hold what was left.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub held_back: Vec<HeldReport>,
 }
 

@@ -116,3 +116,6 @@ fn subsets(set: usize) -> impl Iterator<Item = usize> {
         (*part != 0 && next != 0).then_some(next)
     })
 }
+
+#[cfg(test)]
+mod tests;

@@ -215,15 +215,17 @@ impl Steps {
                 *along = along.max(0.0);
             }
         }
+        if prices.lead == 0.0 {
+            self.along_lead = self.along_lead.max(0.0);
+        }
         let all = self.along.iter().chain(&self.along_far).chain([&self.along_lead]);
-        let square: f64 = all.map(|along| along * along).sum();
-        if square > 0.0 {
-            let step = self.pace * gap / square;
-            prices.points.iter_mut().zip(&self.along).for_each(|(price, along)| *price += step * along);
-            prices.lead = (prices.lead + step * self.along_lead).max(0.0);
-            for (price, along) in prices.far.iter_mut().zip(&self.along_far) {
-                *price = (*price + step * along).max(0.0);
-            }
+        // Where what is left of earlier steps is all there is, it does not make the step long.
+        let square = all.map(|along| along * along).sum::<f64>().max(1.0);
+        let step = self.pace * gap / square;
+        prices.points.iter_mut().zip(&self.along).for_each(|(price, along)| *price += step * along);
+        prices.lead = (prices.lead + step * self.along_lead).max(0.0);
+        for (price, along) in prices.far.iter_mut().zip(&self.along_far) {
+            *price = (*price + step * along).max(0.0);
         }
         true
     }

@@ -37,6 +37,8 @@ const STAGES: [Stage; 3] = [
 ];
 /// Shakes for each point, at most.
 const MOST_SHAKES: u32 = 700;
+/// What a lead weighs in links where the search goes through answers with more of them.
+const FEW_LINKS: i64 = 8;
 /// Of more points than this, answers with unlike numbers of leads are too many to go through.
 const MOST_BOTH: usize = 36;
 
@@ -99,7 +101,18 @@ impl Settling<'_> {
         let points = self.whole.points;
         let each = if points <= MOST_BOTH { 40 } else { MOST_SHAKES };
         let shakes = self.effort.shakes.min(each * points as u32);
-        self.shake_until(shakes, (self.known.least_leads + 1) * self.lead - 1);
+        let enough = (self.known.least_leads + 1) * self.lead - 1;
+        self.shake_until(shakes / 2, enough);
+        if self.known.cost > enough {
+            // With a lead that weighs as much as a few links, answers with more of them are gone through on the way to those with fewer.
+            let links = (points + self.known.paths.len()) as i64;
+            let soft = Costs::of(self.problem, FEW_LINKS * self.length() / links, true, false);
+            let through = shaken(self.problem, &soft, self.known.paths.clone(), shakes / 2, 0);
+            let mended = shaken(self.problem, self.whole, through, shakes / 4, enough);
+            if self.whole.of_all(&mended) < self.known.cost {
+                self.take(mended);
+            }
+        }
     }
 
     fn shake_until(&mut self, shakes: u32, enough: i64) {
