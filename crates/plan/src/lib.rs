@@ -62,8 +62,9 @@ pub use roof_report::{
 
 pub use wires_held::{HeldReport, held_words};
 pub use wires_report::{
-    CircuitReport, StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, window_words,
-    wires_report, wires_text,
+    CircuitReport, ConnectionReport, DropReport, ElectricalReport, OvercurrentReport, StretchReport,
+    StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, window_words, wires_report,
+    wires_text,
 };
 
 pub use chalkcourse_takeoff::{compare, compare_prices, pallet, stages_ready};

@@ -52,7 +52,7 @@ pub fn expected_of(module: &Electrical, wiring: &KitWiring, modules: usize, cels
         ModuleDevice::Dc(device) => (count * device.standby_volts, 0.5 * device.standby_volts),
         ModuleDevice::Ac(device) => (device.output_volts, UTILITY * device.output_volts),
     };
-    let allowed = Kind::of(wiring) == Kind::Bare;
+    let allowed = Kind::of(wiring) == Kind::Bare || wiring.insulation_test_connected == Some(true);
     let insulation = allowed.then(|| {
         let highest = match &wiring.device {
             ModuleDevice::None => count * module.voc_volts,
@@ -97,5 +97,9 @@ mod tests {
         assert_eq!((strings.least_volts, strings.most_volts, strings.insulation), (11.5, 12.5, None));
         let branch = of(&kit(1), 12, 40.0);
         assert_eq!((branch.least_volts, branch.most_volts), (228.0, 252.0));
+        let mut may = kit(0);
+        may.wiring.as_mut().unwrap().insulation_test_connected = Some(true);
+        // 480 V at most: 600 V.
+        assert_eq!(of(&may, 12, 40.0).insulation.map(|test| test.volts), Some(1_000));
     }
 }

@@ -5,8 +5,9 @@
 //! - [`string_up`]: circuits made automatically, with what is proved of them; [`plugging_order`]: the best order within one
 //! - [`held_back`]: which one limit, changed, would take fewer circuits or extension leads
 //! - [`window()`]: how many modules a circuit may hold, and what limits it
+//! - [`volts`], [`amps`], [`tables`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
+//! - [`runs`]: a circuit's conductors stretch by stretch, what protects and grounds them and what they lose; [`fill`]: boxes and raceways
 //! - [`expected_reading`]: what a meter should show of a circuit
-//! - [`volts`], [`amps`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
 //! - [`ground_path`]: the bare copper past every lug
 //! - [`paths`]: points divided into paths; it knows no roof
 //!
@@ -17,11 +18,14 @@ pub mod cite;
 pub mod conductors;
 pub mod connection;
 mod expected;
+pub mod fill;
 mod ground;
 mod leads;
 pub mod paths;
 mod place;
+pub mod runs;
 mod stringing;
+pub mod tables;
 pub mod volts;
 mod window;
 mod wires;
