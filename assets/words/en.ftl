@@ -1178,7 +1178,7 @@ files-the-job-that-is-open =
 files-saved-to = Saved to { $path }
 
 # $path (text)
-files-order-written-to = Order written to { $path }
+files-order-written-to = Written to { $path }
 
 # $trim_end_matches (text)
 files-done-undo-takes-it-back = { $trim_end_matches }: done. Undo takes it back.
@@ -3001,7 +3001,7 @@ order-empty-not-known-which-every = Empty: not known, and every output says so. 
 order-what-became-of-the-price = What became of the price list
 order-on-top-of-the-cost = On top of the cost
 order-overhead-of-the-cost = Overhead, % of the cost
-order-markup-of-the-cost = markup: % of the cost
+order-markup-of-the-cost = markup: % of cost and overhead
 order-margin-of-the-price = margin: % of the price
 order-profit = Profit, %
 order-stock-in-hand = Stock on hand
@@ -5421,7 +5421,7 @@ solid-to-be-quoted = To be quoted
 solid-as-planned-today-the-written = As planned today; the written quote counts. What it yields and saves is not worked out here.
 solid-not-ready-to-build-these = Not ready to build: these findings are open
 solid-waived-accepted-all-the-same = Waived: accepted all the same
-solid-bare-cost-no-overhead-and = Bare cost: no overhead and no profit is in it
+solid-bare-cost-no-overhead-and = Bare cost: no overhead and no profit is in it. Both are set beside the order, under “Roof, money, stock”.
 solid-show-the-bare-cost-all = Show the bare cost all the same
 solid-good-to-know = Good to know
 solid-this-is-a-plan-not = This is a plan, not a quote and not a permit. The layout is confirmed on your roof and by the local building office.

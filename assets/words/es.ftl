@@ -768,7 +768,7 @@ files-the-job-that-is-open =
     La obra abierta no se tocó.
 
 files-saved-to = Guardado en { $path }
-files-order-written-to = Pedido escrito en { $path }
+files-order-written-to = Escrito en { $path }
 files-done-undo-takes-it-back = { $trim_end_matches }: hecho. Deshacer lo revierte.
 files-no-recovery-copies-are-kept = No se guardan copias de recuperación: { $error }
 files-frames-are-not-timed-cant = No se miden los cuadros: no se puede escribir { $path } ({ $error })
@@ -1692,7 +1692,7 @@ order-empty-not-known-which-every = Vacío: no se sabe, y cada salida lo dice. N
 order-what-became-of-the-price = Qué pasó con la lista de precios
 order-on-top-of-the-cost = Además del costo
 order-overhead-of-the-cost = Gastos generales, % del costo
-order-markup-of-the-cost = recargo: % del costo
+order-markup-of-the-cost = recargo: % del costo y los gastos generales
 order-margin-of-the-price = margen: % del precio
 order-profit = Ganancia, %
 order-stock-in-hand = Existencias
@@ -1989,7 +1989,7 @@ report-rule-book =
     {""}
 
 report-to-stop-for-to-look =
-    { $count } por los que parar, { $count2 } por revisar, { $count3 } por saber, { $waived } dispensados.
+    { $count } para parar, { $count2 } por revisar, { $count3 } por saber, { $waived } dispensados.
     {""}
 
 report-what-was-checked =
@@ -2336,7 +2336,7 @@ rules-how-far-its-source-can = , hasta dónde se puede confiar en su fuente
 rules-only-what-is-held = Solo lo seleccionado
 rules-only-findings-on-the-face = Solo hallazgos del faldón, bloque o penetración seleccionado
 rules-show-all = Mostrar todos
-rules-to-stop-for = { $count } por los que parar
+rules-to-stop-for = { $count } para parar
 rules-to-look-at = { $count } por revisar
 rules-to-know = { $count } por saber
 
@@ -3045,7 +3045,7 @@ solid-to-be-quoted = Por cotizar
 solid-as-planned-today-the-written = Según el plan de hoy; lo que vale es la cotización por escrito. Lo que produce y ahorra no se calcula aquí.
 solid-not-ready-to-build-these = No está lista para construir: estos hallazgos están abiertos
 solid-waived-accepted-all-the-same = Dispensado: se aceptó de todos modos
-solid-bare-cost-no-overhead-and = Solo el costo: sin gastos generales ni ganancia
+solid-bare-cost-no-overhead-and = Solo el costo: sin gastos generales ni ganancia. Los dos se fijan junto al pedido, en «Techo, dinero, existencias».
 solid-show-the-bare-cost-all = Mostrar solo el costo de todos modos
 solid-good-to-know = Conviene saber
 solid-this-is-a-plan-not = Esto es un plan, no una cotización ni un permiso. La disposición se confirma en su techo y con la oficina local de construcción.

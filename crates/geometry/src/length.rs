@@ -210,6 +210,8 @@ fn show_feet_inches(length: Length) -> String {
     match (feet, rest) {
         (0, _) => format!("{sign}{}\"", inches_text(rest)),
         (_, 0) => format!("{sign}{feet}'"),
+        // On a roof 7' 3/8" is read as 7 3/8 in.
+        (_, 1..16) => format!("{sign}{feet}' 0 {}\"", inches_text(rest)),
         _ => format!("{sign}{feet}' {}\"", inches_text(rest)),
     }
 }
@@ -514,6 +516,8 @@ mod tests {
     fn shows_sixteenths_and_carries() {
         let show = |inches: f64| Length::from_inches(inches).show(Units::FeetInches);
         assert_eq!(show(150.5), "12' 6 1/2\"");
+        assert_eq!(show(84.375), "7' 0 3/8\"");
+        assert_eq!(show(85.0), "7' 1\"");
         assert_eq!(show(11.99), "1'");
         assert_eq!(show(0.0), "0\"");
         assert_eq!(show(-0.01), "0\"");

@@ -8,7 +8,7 @@ use crate::state::State;
 use crate::{Document, text, theme};
 use chalkcourse_geometry::EdgeKind;
 use chalkcourse_labels::Weight;
-use egui::{Color32, CornerRadius, Pos2, Rect, Stroke, StrokeKind, Vec2};
+use egui::{Color32, CornerRadius, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 
 /// Length of a line sample, and distance of rows, in points.
 const PIECE: f32 = 56.0;
@@ -48,7 +48,14 @@ pub(super) fn legend(brush: &Brush, document: &Document, state: &State, own: &Ca
     let mut y = card.top() + (MARGIN + ROW) / 2.0;
     for ((color, style, _), galley) in rows.into_iter().zip(words) {
         let from = Pos2::new(card.left() + MARGIN, y);
-        brush.styled(from, from + Vec2::new(PIECE, 0.0), color, style);
+        // Its dashes too, though on the roof so short a line would be whole.
+        let ends = [from, from + Vec2::new(PIECE, 0.0)];
+        let (width, dashes, gaps) = style;
+        let stroke = Stroke::new(width, color);
+        brush.painter.extend(match dashes.is_empty() {
+            true => vec![Shape::line_segment(ends, stroke)],
+            false => Shape::dashed_line_with_offset(&ends, stroke, dashes, gaps, 0.0),
+        });
         let at = Pos2::new(from.x + PIECE + MARGIN, y - galley.size().y / 2.0);
         brush.painter.galley(at, galley, p.text);
         y += ROW;
