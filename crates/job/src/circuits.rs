@@ -143,8 +143,8 @@ pub(crate) fn leave_others(job: &mut Job<Face>, put: &Circuit) {
     job.circuits.retain(|circuit| !circuit.modules.is_empty());
 }
 
-/// Forgets modules whose block is gone, boxes that are, and readings of circuits that are. A module that is switched off, or lies beyond its block, stays named:
-/// that is told as a finding, and heals when the module comes back.
+/// Forgets modules whose block is gone, boxes that are, and readings of circuits that are. A module that is switched off, or lies
+/// beyond its block, stays named: that is told as a finding, and heals when the module comes back.
 pub(crate) fn forget_gone(job: &mut Job<Face>) {
     if job.circuits.is_empty() {
         job.readings.clear();

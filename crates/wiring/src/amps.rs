@@ -2,7 +2,7 @@
 
 use crate::Kind;
 use crate::cite::{DEVICE_CURRENT, MODULE_CURRENT, Section};
-use crate::conductors::standard_rating;
+use crate::tables::standard_rating;
 use chalkcourse_job::{Electrical, KitWiring, ModuleDevice};
 
 /// Current that flows for hours counts as so much more (NEC 690.8(B), 2017; 210.19 and 215.2 for ac, from memory).
@@ -48,11 +48,11 @@ pub fn output_currents(rated_amps: f64) -> Currents {
     Currents::of(rated_amps, DEVICE_CURRENT)
 }
 
-/// Whether parallel strings of bare modules on one input need no overcurrent device: what all others could send into one is no more
-/// than its conductor carries and its modules' series fuse holds (NEC 690.9(A), exception, 2017, from memory).
-pub fn needs_no_fuse(isc_amps: f64, strings: u32, conductor_amps: f64, series_fuse_amps: f64) -> bool {
-    let others = f64::from(strings.saturating_sub(1)) * BRIGHT * isc_amps;
-    others <= conductor_amps && others <= series_fuse_amps
+/// Whether a string needs no overcurrent device: what others on its input could send into it is no more than its conductors carry and
+/// its modules' series fuse holds (NEC 690.9(A), exception, 2017, from memory). `each` is the largest current of one string.
+pub fn needs_no_fuse(each: f64, others: u32, conductor_amps: f64, series_fuse_amps: f64) -> bool {
+    let sent = f64::from(others) * each;
+    sent <= conductor_amps && sent <= series_fuse_amps
 }
 
 #[cfg(test)]
@@ -84,13 +84,14 @@ mod tests {
         assert_eq!((currents.most, currents.continuous), (15.0, 18.75));
     }
 
-    /// Two strings: one other, 17.4 A of 13.9 A modules. Three: 34.75 A, more than a series fuse of 25 A.
+    /// 1.25 × 13.9 A are 17.4 A. One other string sends that; two send 34.75 A, more than a series fuse of 25 A.
     #[test]
     fn fuses_of_parallel_strings() {
-        assert!(needs_no_fuse(13.9, 1, 0.0, 0.0));
-        assert!(needs_no_fuse(13.9, 2, 30.0, 25.0));
-        assert!(!needs_no_fuse(13.9, 3, 40.0, 25.0));
-        assert!(!needs_no_fuse(13.9, 2, 17.0, 25.0));
-        assert!(!needs_no_fuse(13.9, 2, 30.0, 17.0));
+        let each = BRIGHT * 13.9;
+        assert!(needs_no_fuse(each, 0, 0.0, 0.0));
+        assert!(needs_no_fuse(each, 1, 30.0, 25.0));
+        assert!(!needs_no_fuse(each, 2, 40.0, 25.0));
+        assert!(!needs_no_fuse(each, 1, 17.0, 25.0));
+        assert!(!needs_no_fuse(each, 1, 30.0, 17.0));
     }
 }

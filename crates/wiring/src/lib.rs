@@ -4,7 +4,9 @@
 //! - [`Wires`]: each circuit as wired: its links with their extension leads, its way home, its volts and amperes
 //! - [`string_up`]: circuits made automatically, with what is proved of them; [`plugging_order`]: the best order within one
 //! - [`window()`]: how many modules a circuit may hold, and what limits it
-//! - [`volts`], [`amps`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
+//! - [`volts`], [`amps`], [`tables`], [`conductors`], [`connection`]: electrical arithmetic by NEC tables and sections, which [`cite`] names
+//! - [`runs`]: a circuit's conductors stretch by stretch, what protects and grounds them and what they lose; [`fill`]: boxes and raceways
+//! - [`expected_reading`]: what a meter should show of a circuit
 //! - [`ground_path`]: the bare copper past every lug
 //! - [`paths`]: points divided into paths; it knows no roof
 //!
@@ -14,11 +16,15 @@ pub mod amps;
 pub mod cite;
 pub mod conductors;
 pub mod connection;
+mod expected;
+pub mod fill;
 mod ground;
 mod leads;
 pub mod paths;
 mod place;
+pub mod runs;
 mod stringing;
+pub mod tables;
 pub mod volts;
 mod window;
 mod wires;
@@ -26,6 +32,7 @@ mod wires;
 #[cfg(test)]
 mod testing;
 
+pub use expected::{Expected, InsulationTest, expected_of, expected_reading};
 pub use ground::{ground_path, ground_to_box};
 pub use leads::{fewest_leads, reach};
 pub use place::{Device, devices, face_of_box};
