@@ -6761,7 +6761,7 @@ window-mark = {""}
 ## Circuits and wires
 
 wires-planning-aid = A planning aid. Electrical design and work belong to licensed people where the law says so. Modules are live whenever light falls on them: neither an open disconnect nor rapid shutdown makes a module's own leads dead. Never part dc plugs under load.
-wires-not-checked = Not checked: arc-fault and ground-fault protection, rapid shutdown, conductors and conduit beyond the array, box fill, point of connection, labels. An electrician checks these by the code as adopted.
+wires-not-checked = Not checked: supports and bends of cables, working space, what breakers can interrupt, the house's own wiring and loads, whether a box stands in a pathway, what stands on labels, and each matter of which a rule says that something is not known. An electrician checks these by the code as adopted.
 
 # $year (text)
 wires-edition = Sections are those of NEC { $year }. Only the text of 2017 was read; later ones are quoted from memory, and 2026 was not read.
@@ -6902,6 +6902,248 @@ wires-unknown-inverter = which inverter it has
 wires-unknown-lowest = the lowest temperature
 wires-unknown-hottest = how hot cells become
 
+wires-title-arc-fault = Something stops at an arc
+wires-reason-arc-fault = An arc of direct current does not go out by itself; it sets fire to the roof.
+wires-title-ground-fault = Something stops at a fault to ground
+wires-reason-ground-fault = A conductor that touches metal makes the whole array live to who touches it, and burns on unseen.
+wires-title-overcurrent = Strings are fused where others could feed a fault
+wires-reason-overcurrent = Strings on one input feed one that fails; without a fuse its conductors and modules burn.
+wires-title-conductor-size = Conductors carry their current where they lie
+wires-reason-conductor-size = A conductor that is too thin for its current and its heat loses its insulation.
+wires-title-voltage-drop = Little voltage is lost on the way
+wires-reason-voltage-drop = What is lost on the way is heat, and with ac devices it lifts the voltage until they switch off. Advice, not a limit.
+wires-title-grounding-conductor = The grounding conductor is thick enough
+wires-reason-grounding-conductor = It carries a fault until something switches off.
+wires-title-bonding = The array is bonded, and stays so
+wires-reason-bonding = Metal that is not bonded becomes live at a fault, also while a module is out.
+wires-title-plugs-mate = Plugs that are mated are of one make
+wires-reason-plugs-mate = Plugs of two makes fit one another, heat up and burn.
+wires-title-box-fill = Junction boxes have room
+wires-reason-box-fill = Conductors that are pressed into a box lose their insulation.
+wires-title-raceway-fill = Raceways have room
+wires-reason-raceway-fill = A raceway that is too full strips conductors when they are pulled, and keeps their heat.
+wires-title-dc-ac-apart = Circuits of two kinds are kept apart
+wires-reason-dc-ac-apart = Who opens a box for the one must not find the other live.
+wires-title-raceway-inside = Dc inside the building lies in metal
+wires-reason-raceway-inside = An arc in plastic, in an attic, sets fire to the house.
+wires-title-rapid-shutdown = Shutdown leaves little live
+wires-reason-rapid-shutdown = Firefighters cut where they must.
+wires-title-box-place = Junction boxes on the roof stand clear
+wires-reason-box-place = A box at an edge, in a valley or under a module leaks, or can't be reached.
+wires-title-point-of-connection = The panel takes the output
+wires-reason-point-of-connection = A bus is fed from two sides and protected from one: it may carry more than it holds.
+wires-title-readings = Readings are what they should be
+wires-reason-readings = A string that reads wrong is wired wrong, or damaged: find out before it is switched on.
+
+# $circuit (text)
+# $volts (text)
+wires-arc-fault = { $circuit } has { $volts } V of direct current, and its inverter does not stop at an arc. From 80 V on something must.
+wires-not-provided = not provided
+wires-provided = provided
+
+# $circuit (text)
+wires-ground-fault = { $circuit }: its inverter does not stop at a fault to ground, and nothing else does.
+
+# $circuit (text)
+# $amps (text)
+wires-no-fuse = { $circuit }: the other strings on its input could send { $amps } A into it, more than its conductors or its modules' series fuse hold. Fuse each string, or lead them to other inputs.
+
+# $circuit (text)
+# $fuse (text)
+# $least (text)
+wires-fuse-small = { $circuit }: a fuse of { $fuse } A is too small; its current asks for { $least } A.
+
+# $circuit (text)
+# $fuse (text)
+# $most (text)
+wires-fuse-large = { $circuit }: a fuse of { $fuse } A is too large; the modules allow { $most } A.
+wires-leads = leads under the array
+wires-home-run-stretch = home run to the box
+
+# $leg (text)
+wires-leg-stretch = leg { $leg } of the way down
+
+# $circuit (text)
+# $stretch (text)
+# $gauge (text)
+# $has (text)
+# $asked (text)
+wires-thin-carried = { $circuit }, { $stretch }: { $gauge } carries { $has } A where it lies, after all corrections; { $asked } A may flow.
+
+# $circuit (text)
+# $stretch (text)
+# $gauge (text)
+# $has (text)
+# $asked (text)
+wires-thin-terminals = { $circuit }, { $stretch }: at its terminals { $gauge } takes { $has } A; 1.25 times the current is { $asked } A.
+
+# $circuit (text)
+# $stretch (text)
+# $gauge (text)
+# $has (text)
+# $asked (text)
+wires-thin-protected = { $circuit }, { $stretch }: a breaker of { $has } A does not protect { $gauge }; { $asked } A is the most.
+
+# $message (text)
+# $gauge (text)
+wires-take-gauge = { $message } Take { $gauge }.
+
+# $message (text)
+wires-take-none = { $message } 4 AWG would not do either: lay it cooler, or fewer together.
+
+# $circuit (text)
+# $volts (text)
+# $share (text)
+wires-drop-whole = { $circuit } loses { $volts } V, { $share }, on its way at its rated current.
+
+# $circuit (text)
+# $volts (text)
+# $share (text)
+wires-drop-part = { $circuit } loses { $volts } V, { $share }, at its rated current on what is known of its way.
+
+# $junction (text)
+# $taken (text)
+# $holds (text)
+wires-box-full = { $junction } holds { $holds } cubic inches; its conductors take { $taken }. Take a larger one.
+
+# $junction (text)
+# $conductors (text)
+# $share (text)
+# $most (text)
+wires-raceway-full = { $junction }: { $conductors } conductors fill { $share } of the raceway; { $most } is the most. Take a larger one, or a second.
+
+# $circuit (text)
+# $gauge (text)
+# $device (text)
+# $least (text)
+wires-ground-thin = { $circuit }: a grounding conductor of { $gauge } is too thin for { $device } A; take { $least }.
+
+# $gauge (text)
+wires-ground-bare = a grounding conductor of { $gauge } is thinner than 6 AWG: protect it against damage.
+
+# $way (text)
+# $amps (text)
+# $kilowatts (text)
+# $most (text)
+# $fits (text)
+wires-connection = the output of { $amps } A, { $kilowatts } kW, is more than { $way } takes: the largest that fits is { $most } A, { $fits } kW.
+
+# $way (text)
+# $amps (text)
+# $kilowatts (text)
+wires-connection-nothing = the output of { $amps } A, { $kilowatts } kW, is more than { $way } takes: nothing fits. Choose another way with a licensed electrician.
+wires-way-opposite-ends = the end of the bus opposite to the main (120 %)
+wires-way-whole-bus = a bus that holds main and output together (100 %)
+wires-way-sum = a bus that holds the sum of all breakers but the main
+wires-way-centre-fed = one end of a panel fed in the middle (120 %)
+wires-way-feeder = the feeder
+wires-way-supply-side = the supply side of the main
+
+# $junction (text)
+wires-not-apart = { $junction } and its raceway hold circuits of the array and others of another kind of current. Part them, or lay a second raceway.
+wires-together = together
+wires-apart = apart
+wires-no-module-shutdown = plain strings: shutdown at the module is not provided. Within the array they stay live by day; ask what the code as adopted accepts in its place.
+
+# $junction (text)
+# $away (text)
+wires-shutdown-boundary = plain strings stay live up to { $junction }, { $away } from the array; beyond 1 ft they must be shut down. Put a listed switch within that foot, or devices at the modules.
+
+# $junction (text)
+wires-shutdown-boundary-off = plain strings stay live up to { $junction }, on a face without modules; beyond 1 ft from the array they must be shut down. Put a listed switch within that foot, or devices at the modules.
+wires-on-another-face = on another face
+
+# $circuit (text)
+# $volts (text)
+wires-standby-volts = { $circuit } keeps { $volts } V when it is shut down; 30 V is the most. Put fewer devices in it.
+
+# $junction (text)
+wires-inside-not-metal = { $junction }: the way down leads through the building, and the raceway is not of metal.
+
+# $junction (text)
+wires-inside-free = { $junction } is under the deck, and a leg of its way down lies in free air. Lay it in a metal raceway.
+wires-no-metal = no metal
+wires-metal = metal
+
+# $junction (text)
+# $thing (phrase)
+# $away (text)
+# $asked (text)
+wires-box-near = { $junction } has { $away } to { $thing }; { $asked } is asked. Move it.
+
+# $junction (text)
+# $thing (phrase)
+wires-box-over = { $junction } reaches over { $thing }. Move it.
+
+# $junction (text)
+wires-box-nowhere = { $junction } stands on the roof, and there is no face at its place.
+wires-no-face = no face
+wires-on-a-face = a face
+
+# $junction (text)
+# $depth (text)
+wires-box-under-modules = { $junction }: its flashing reaches { $depth } under modules. Move it clear.
+
+# $circuit (text)
+# $volts (text)
+# $celsius (text)
+# $least (text)
+# $most (text)
+wires-reading-volts = { $circuit } reads { $volts } V at { $celsius } °C; { $least } to { $most } V is expected. Count its modules and look for one that is reversed or damaged before anything is switched on.
+
+# $circuit (text)
+wires-reading-polarity = { $circuit }: + and − are taken for one another. Stop: set it right with the inverter disconnected and plugs open.
+
+# $circuit (text)
+# $megohms (text)
+# $least (text)
+wires-reading-insulation = { $circuit }: its insulation is { $megohms } MΩ; { $least } MΩ is the least. Find the damaged lead before it is switched on.
+
+# $circuit (text)
+# $volts (text)
+# $asked (text)
+wires-reading-test = { $circuit }: its insulation was tested at { $volts } V; its voltage asks for { $asked } V.
+
+# $circuit (text)
+wires-reading-connected = { $circuit }: its insulation was tested with electronics connected; their makers don't allow it, or don't say. Look whether they still work.
+wires-reversed = reversed
+wires-as-marked = as marked
+wires-tested-connected = tested connected
+wires-tested-alone = tested with electronics disconnected
+wires-not-listed = the kit names no listing for its lugs and bonding jumpers.
+wires-no-listing = no listing
+wires-a-listing = a listing
+wires-path-opens = the grounding path opens when a module is taken out: the conductor does not lie whole in the lugs. Bridge it before one is taken out.
+wires-opens = opens
+wires-stays-whole = stays whole
+
+# $circuit (text)
+# $plug (text)
+# $other (text)
+wires-plugs-differ = { $circuit } mates { $plug } with { $other }: plugs of two makes are never mated.
+wires-no-box = no circuit is led to a junction box yet
+wires-no-raceway = no box has a way down in a raceway yet
+wires-no-reading = no reading was typed in yet
+
+# $what (text)
+wires-kit-silent = the kit does not say: { $what }
+wires-gap-lead-gauge = how thick the conductors of its leads are
+wires-gap-home-run = the conductors to the junction box
+wires-gap-run-down = the conductors from the junction box down
+wires-gap-raceway = the raceway
+wires-gap-own-area = how thick its conductors are with their insulation
+wires-gap-box-volume = how much room the junction box has
+wires-gap-box-flashing = how large the flashing of a box is
+wires-gap-grounding = the grounding conductor
+wires-gap-bonding = how the array is bonded
+wires-gap-arc-fault = whether its inverter stops at arcs
+wires-gap-ground-fault = whether its inverter stops at faults to ground
+wires-unknown-highest = the highest temperature
+wires-unknown-attic = how warm the attic becomes
+wires-unknown-service = the panel that the output is connected to
+wires-unknown-other-breakers = the sum of the other breakers
+wires-unknown-way-down = the way down from each junction box
+
 # $least (text)
 # $least_by (text)
 # $most (text)
@@ -6941,6 +7183,60 @@ wires-home = Home to box { $name }: { $ways }
 
 # $name (text)
 wires-home-unknown = Home to box { $name }: the way is not known; put the box on a face that meets this one
+
+# $stretch (text)
+# $gauge (text)
+# $insulation (text)
+# $long (text)
+# $carries (text)
+# $celsius (text)
+wires-stretch-line = { $stretch }: { $gauge }, { $insulation }, { $long }; carries { $carries } A at { $celsius } °C
+wires-length-unknown = length not known
+
+# $device (text)
+# $least (text)
+# $source (text)
+wires-device-line = Overcurrent device { $device } A; at least { $least } A ({ $source })
+
+# $amps (text)
+# $source (text)
+wires-device-lacking = Needs a fuse: others on its input could send { $amps } A into it ({ $source })
+
+# $amps (text)
+# $source (text)
+wires-no-device = No overcurrent device is needed: others on its input could send { $amps } A into it ({ $source })
+
+# $gauge (text)
+# $device (text)
+# $source (text)
+wires-grounding-line = Grounding conductor { $gauge } at least, for { $device } A ({ $source })
+
+# $volts (text)
+# $share (text)
+wires-drop-line = Loses { $volts } V, { $share }, on its way down
+
+# $volts (text)
+# $share (text)
+wires-drop-line-part = Loses { $volts } V, { $share }, on what is known of its way
+
+# $amps (text)
+# $volts (text)
+# $kilowatts (text)
+wires-output-line = Output { $amps } A at { $volts } V, { $kilowatts } kW
+
+# $breaker (text)
+# $gauge (text)
+wires-output-breaker = Breaker of the output { $breaker } A; conductors { $gauge } at least
+
+# $breaker (text)
+wires-output-breaker-alone = Breaker of the output { $breaker } A
+
+# $way (text)
+# $source (text)
+# $most (text)
+# $kilowatts (text)
+wires-connection-line = Point of connection: { $way } ({ $source }); the largest output that fits is { $most } A, { $kilowatts } kW
+wires-connection-unknown = Point of connection: not known yet; look at the panel
 
 # $modules (number)
 wires-loose =
@@ -7043,6 +7339,10 @@ data-extension-lead-5-m = Extension lead, 5 m
 data-cable-for-home-runs-red-10-awg = Cable for home runs, red, 10 AWG
 data-cable-for-home-runs-black-10-awg = Cable for home runs, black, 10 AWG
 data-plug-pair-for-home-runs = Plug pair for home runs
+data-lug-bare-copper-10-to-6 = Lug, bare copper 10 to 6 AWG
+data-terminals-in-the-junction-box = Terminals in the junction box
+data-inverter-dc-terminals = Inverter, dc terminals
+data-inverter-ac-terminals = Inverter, ac terminals
 data-inverter-7-6-kw-for-dc-devices = Inverter, 7.6 kW, for dc devices
 data-inverter-11-5-kw-for-dc-devices = Inverter, 11.5 kW, for dc devices
 data-trunk-extension-2-m = Trunk extension, 2 m

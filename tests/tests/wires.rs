@@ -17,7 +17,7 @@ use random_jobs::jobs;
 use std::path::Path;
 use std::sync::Arc;
 
-const WIRE_RULES: [&str; 9] = [
+const WIRE_RULES: [&str; 25] = [
     "string-voltage",
     "string-start",
     "circuit-size",
@@ -27,6 +27,22 @@ const WIRE_RULES: [&str; 9] = [
     "leads-reach",
     "device-input",
     "modules-wired",
+    "plugs-mate",
+    "arc-fault",
+    "ground-fault",
+    "overcurrent",
+    "conductor-size",
+    "voltage-drop",
+    "grounding-conductor",
+    "bonding",
+    "box-fill",
+    "raceway-fill",
+    "dc-ac-apart",
+    "raceway-inside",
+    "rapid-shutdown",
+    "box-place",
+    "point-of-connection",
+    "readings",
 ];
 
 /// The job with temperatures and inverters enough for any house.
@@ -35,6 +51,8 @@ fn ready(mut job: Resolved, kit: usize) -> Resolved {
     let choices = Arc::make_mut(&mut job.wiring);
     (choices.lowest_celsius, choices.hottest_cell_celsius) = (Some(-22.0), Some(77.0));
     choices.inverters = vec!["FH-182".into(); 12];
+    // No house has a panel for twelve of them.
+    choices.service = None;
     job
 }
 

@@ -2,9 +2,10 @@ use crate::Unknown;
 use crate::wind::{Figure, Refused, Zone};
 use chalkcourse_geometry::raise::RaiseError;
 use chalkcourse_geometry::{EdgeKind, Length};
-use chalkcourse_job::{BlockId, Cell, CircuitId, FaceId, Missing, Waiver};
+use chalkcourse_job::{BlockId, BoxId, Cell, CircuitId, Connection, FaceId, Gauge, Missing, Waiver};
 use chalkcourse_limits::Against;
 use chalkcourse_wiring::LimitedBy;
+use chalkcourse_wiring::runs::Part;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -272,6 +273,132 @@ pub enum Facts {
     /// A circuit names modules that are not there.
     CircuitGone,
 
+    /// Nothing stops at an arc in a dc circuit.
+    ArcFault,
+    /// Nothing stops at a fault to ground in a dc circuit.
+    GroundFault,
+    /// Other strings could send more into a string than it holds, and it has no fuse.
+    NoFuse,
+    /// The fuse of a string is smaller than its current asks.
+    FuseSmall,
+    /// The fuse of a string is larger than its modules allow.
+    FuseLarge,
+    /// A conductor is too thin.
+    ConductorThin {
+        /// Of which stretch.
+        part: Part,
+        /// How thick it is.
+        gauge: Gauge,
+        /// The thinnest that will do; `None` where none of the tables does.
+        least: Option<Gauge>,
+        /// In what it falls short.
+        how: Thin,
+    },
+    /// A circuit loses much voltage on its way.
+    VoltageDrop {
+        /// In volts.
+        volts: f64,
+        /// Whether all of its way is in it.
+        whole: bool,
+    },
+    /// A junction box is too full.
+    BoxFill {
+        /// Which.
+        junction: BoxId,
+        /// Cubic inches that its conductors take.
+        taken: f64,
+        /// Cubic inches that it has.
+        holds: f64,
+    },
+    /// A raceway is too full.
+    RacewayFill {
+        /// Of which box.
+        junction: BoxId,
+        /// Conductors in it.
+        conductors: u32,
+    },
+    /// A grounding conductor is too thin.
+    GroundThin {
+        /// How thick it is.
+        gauge: Gauge,
+        /// The thinnest that will do.
+        least: Gauge,
+        /// The overcurrent device by which it is chosen, in amperes.
+        device: u32,
+    },
+    /// A grounding conductor is so thin that it needs protection.
+    GroundBare {
+        /// How thick it is.
+        gauge: Gauge,
+    },
+    /// The output is more than its point of connection takes.
+    Connection {
+        /// In which way it is connected.
+        way: Connection,
+        /// At so many volts.
+        volts: f64,
+    },
+    /// Circuits of the array and others share a box and its raceway.
+    NotApart {
+        /// Which box.
+        junction: BoxId,
+    },
+    /// Plain strings: no module is shut down by itself.
+    NoModuleShutdown,
+    /// Conductors stay live farther from the array than they may.
+    ShutdownBoundary {
+        /// Up to which box.
+        junction: BoxId,
+    },
+    /// A string that is shut down keeps too many volts.
+    StandbyVolts,
+    /// Dc conductors lie inside the building in something that is no metal.
+    InsideNotMetal {
+        /// From which box.
+        junction: BoxId,
+    },
+    /// Dc conductors lie inside the building in free air.
+    InsideFree {
+        /// From which box.
+        junction: BoxId,
+    },
+    /// A box on the roof is too near something.
+    BoxNear {
+        /// Which.
+        junction: BoxId,
+        /// What it is too near.
+        #[serde(skip)]
+        against: Against,
+    },
+    /// A box on the roof is on no face.
+    BoxNowhere {
+        /// Which.
+        junction: BoxId,
+    },
+    /// A box on the roof is under modules.
+    BoxUnderModules {
+        /// Which.
+        junction: BoxId,
+    },
+    /// A reading is not what it should be.
+    Reading {
+        /// How warm the modules were, °C.
+        celsius: f64,
+        /// Which.
+        what: ReadingWrong,
+    },
+    /// Lugs and jumpers have no listing.
+    NotListed,
+    /// A module that is taken out opens the grounding path.
+    PathOpens,
+    /// Plugs of two makes are to be mated.
+    PlugsDiffer {
+        /// Of the leads.
+        plug: String,
+        /// The other.
+        other: String,
+    },
+
     /// A waiver whose finding no longer exists.
     WaiverIdle {
         /// The waiver.
@@ -290,6 +417,34 @@ impl Facts {
             _ => None,
         }
     }
+}
+
+/// In what a conductor falls short.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum Thin {
+    /// After all corrections it carries too little.
+    Carried,
+    /// Its terminals take too little.
+    Terminals,
+    /// Its overcurrent device is too large for it.
+    Protected,
+}
+
+/// What is wrong with a reading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum ReadingWrong {
+    /// Its volts.
+    Volts,
+    /// + and − are taken for one another.
+    Polarity,
+    /// Its insulation: megohms.
+    Insulation,
+    /// Its insulation was tested at too few volts.
+    TestVolts,
+    /// Its insulation was tested with electronics connected, which their makers don't allow.
+    TestConnected,
 }
 
 /// What is wrong with an outline.

@@ -44,7 +44,7 @@ mod testing;
 
 pub use authority::Authority;
 pub use checker::{Checker, RuleRun, Unit};
-pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck};
+pub use facts::{Beside, ClassAsked, Covering, Facts, Fault, NoDeck, ReadingWrong, Thin};
 pub use finding::{Finding, Location, Severity};
 pub use fire::kept::{passage, ways_up};
 pub use fire::paths::never_met;
@@ -53,7 +53,7 @@ pub use registry::RULES;
 pub use roofing::ice_barrier::{IceBarrier, ice_barrier, ice_barrier_length};
 pub use rule::Rule;
 pub use way::Pathway;
-pub use why_not::{Section, Unknown, WhyNot};
+pub use why_not::{KitGap, Section, Unknown, WhyNot};
 
 pub use chalkcourse_limits::{Against, Exemption};
 

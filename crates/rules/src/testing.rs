@@ -3,9 +3,9 @@
 use crate::{Facts, Finding, RULES, WhyNot, check};
 use chalkcourse_geometry::{Azimuth, DVec2, Length, Pitch, Polygon, dvec2};
 use chalkcourse_job::{
-    Block, BlockId, Cell, Circuit, CircuitId, Face, FaceId, InverterInput, Kit, ModuleAt, ModuleDevice,
-    Penetration, PenetrationId, PenetrationKind, Quantity, Required, Resolved, RuleBook, Shape, Source,
-    Standing, builtin_kit, builtin_prices, builtin_rule_book,
+    Block, BlockId, BoxId, Cell, Circuit, CircuitId, Face, FaceId, InverterInput, JunctionBox, Kit, Leg,
+    LiesIn, ModuleAt, ModuleDevice, Penetration, PenetrationId, PenetrationKind, Quantity, Required,
+    Resolved, RuleBook, Shape, Source, Standing, builtin_kit, builtin_prices, builtin_rule_book,
 };
 use chalkcourse_layout::Layout;
 use std::sync::Arc;
@@ -71,7 +71,8 @@ pub(crate) fn gable_job() -> Resolved {
     job
 }
 
-/// The same with its modules as one string of bare modules, back and forth, on an inverter that works from 120 V to 600 V. No finding.
+/// The same with its modules as one string of bare modules, back and forth, on an inverter that works from 120 V to 600 V. No finding but
+/// that plain strings can't be shut down at the module.
 pub(crate) fn wired() -> Resolved {
     let mut job = gable_job();
     let wiring = kit(&mut job).wiring.as_mut().unwrap();
@@ -91,6 +92,23 @@ pub(crate) fn wired() -> Resolved {
         to: None,
         input: Some(InverterInput { inverter: 0, input: 0 }),
     }];
+    job
+}
+
+/// The same, led to a box above the block: 3 m of raceway on the roof, 10 mm up, and 5 m down a wall.
+pub(crate) fn boxed() -> Resolved {
+    let mut job = wired();
+    let leg = |metres: f64, lies| Leg { length: Length::from_metres(metres), lies };
+    job.boxes = vec![JunctionBox {
+        id: BoxId(9),
+        name: "1".into(),
+        at: dvec2(6.0, 5.0),
+        stands: Default::default(),
+        legs: vec![leg(3.0, LiesIn::RoofRaceway(Length::from_mm(10.0))), leg(5.0, LiesIn::Wall)],
+        others: Vec::new(),
+    }];
+    job.circuits[0].to = Some(BoxId(9));
+    Arc::make_mut(&mut job.wiring).highest_celsius = Some(34.0);
     job
 }
 
@@ -191,5 +209,7 @@ pub(crate) fn office() -> Source {
 #[test]
 fn the_small_gable_has_no_finding() {
     assert_eq!(all(&gable_job()), vec![]);
-    assert_eq!(all(&wired()), vec![]);
+    // Plain strings can't be shut down at the module.
+    let keys: Vec<String> = all(&wired()).iter().map(|finding| finding.key.to_string()).collect();
+    assert_eq!(keys, ["rapid-shutdown/modules"]);
 }

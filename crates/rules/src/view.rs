@@ -256,6 +256,11 @@ impl<'s> WholeView<'s> {
         given_wires.unwrap_or_else(|| wires.get_or_init(|| Wires::of(job, layout)))
     }
 
+    /// The keep-outs of a limit on a face, independent of blocks; none where it is off.
+    pub(crate) fn keep_outs(&self, code: &str, face: usize) -> Vec<KeepOut> {
+        self.snapshot.keep_outs(code, face, self.snapshot.given())
+    }
+
     /// Non-empty blocks on sound faces, in the order of the job.
     pub(crate) fn laid(&self) -> &'s [Laid<'s>] {
         &self.snapshot.blocks

@@ -37,8 +37,43 @@ pub enum WhyNot {
     WithoutDevices,
     /// The kit's circuits are ac branches.
     BranchesInstead,
+    /// No circuit is led to a junction box.
+    NoBox,
+    /// No box has a way down that lies in a raceway.
+    NoRaceway,
+    /// No reading was typed back.
+    NoReading,
+    /// The kit does not say these.
+    KitSilent(Vec<KitGap>),
     /// The job does not state these.
     NotKnown(Vec<Unknown>),
+}
+
+/// Something that a kit does not say of its wires.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum KitGap {
+    /// How thick the conductors of its leads are.
+    LeadGauge,
+    /// Conductors from the array to the box.
+    HomeRun,
+    /// Conductors from the box down.
+    RunDown,
+    /// The raceway.
+    Raceway,
+    /// How thick insulated conductors are that the tables don't have.
+    OwnArea,
+    /// Room in the box.
+    BoxVolume,
+    /// How large the flashing of a box is.
+    BoxFlashing,
+    /// The grounding conductor.
+    Grounding,
+    /// How the array is bonded.
+    Bonding,
+    /// Whether the inverter stops at arcs.
+    ArcFault,
+    /// Whether the inverter stops at faults to ground.
+    GroundFault,
 }
 
 impl From<Off> for WhyNot {
@@ -109,6 +144,16 @@ pub enum Unknown {
     LowestTemperature,
     /// The temperature of the cells on a hot day.
     HottestCell,
+    /// The highest temperature of the air.
+    HighestTemperature,
+    /// How warm the attic becomes.
+    AtticTemperature,
+    /// The panel that the output is connected to.
+    Service,
+    /// The other breakers of that panel.
+    OtherBreakers,
+    /// The way down from a junction box.
+    WayDown,
 }
 
 impl Unknown {

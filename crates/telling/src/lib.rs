@@ -11,6 +11,7 @@
 
 mod array;
 mod checklist;
+mod electrical;
 mod fire;
 mod names;
 pub mod order;
@@ -24,6 +25,7 @@ pub mod wind;
 mod wires;
 
 pub use checklist::checklist;
+pub use electrical::{connection_way, gauge, stretch};
 pub use names::Names;
 pub use report::{CheckedReport, FindingReport, checked, report};
 pub use source::source;
@@ -55,9 +57,12 @@ struct RuleWords {
     geometry: Option<Say>,
 }
 
+fn groups() -> [&'static [RuleWords]; 7] {
+    [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES, wires::RULES, electrical::RULES]
+}
+
 fn words(code: &str) -> Option<&'static RuleWords> {
-    let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES, wires::RULES];
-    groups.into_iter().flatten().find(|words| words.code == code)
+    groups().into_iter().flatten().find(|words| words.code == code)
 }
 
 /// What a rule checks, in a few words; for the rule of a limit without a title of its own, its code.
@@ -142,6 +147,37 @@ pub fn told(job: &Resolved, finding: &Finding) -> Told {
         Facts::DeviceInput => wires::device_input(f),
         Facts::NotWired => wires::not_wired(&names, f),
         Facts::CircuitGone => wires::circuit_gone(&names, f),
+        Facts::ArcFault => electrical::arc_fault(&names, f),
+        Facts::GroundFault => electrical::ground_fault(&names, f),
+        Facts::NoFuse => electrical::no_fuse(&names, f),
+        Facts::FuseSmall => electrical::fuse_small(&names, f),
+        Facts::FuseLarge => electrical::fuse_large(&names, f),
+        Facts::ConductorThin { part, gauge, least, how } => {
+            electrical::conductor_thin(&names, f, (*part, *gauge, *least), *how)
+        }
+        Facts::VoltageDrop { volts, whole } => electrical::voltage_drop(&names, f, *volts, *whole),
+        Facts::BoxFill { junction, taken, holds } => electrical::box_fill(&names, *junction, *taken, *holds),
+        Facts::RacewayFill { junction, conductors } => {
+            electrical::raceway_fill(&names, f, *junction, *conductors)
+        }
+        Facts::GroundThin { gauge, least, device } => {
+            electrical::ground_thin(&names, f, (*gauge, *least), *device)
+        }
+        Facts::GroundBare { gauge } => electrical::ground_bare(*gauge),
+        Facts::Connection { way, volts } => electrical::connection(f, *way, *volts),
+        Facts::NotApart { junction } => electrical::not_apart(&names, *junction),
+        Facts::NoModuleShutdown => electrical::no_module_shutdown(),
+        Facts::ShutdownBoundary { junction } => electrical::shutdown_boundary(&names, f, *junction),
+        Facts::StandbyVolts => electrical::standby_volts(&names, f),
+        Facts::InsideNotMetal { junction } => electrical::inside_not_metal(&names, *junction),
+        Facts::InsideFree { junction } => electrical::inside_free(&names, *junction),
+        Facts::BoxNear { junction, against } => electrical::box_near(&names, f, *junction, *against),
+        Facts::BoxNowhere { junction } => electrical::box_nowhere(&names, *junction),
+        Facts::BoxUnderModules { junction } => electrical::box_under_modules(&names, f, *junction),
+        Facts::Reading { celsius, what } => electrical::reading(&names, f, *celsius, *what),
+        Facts::NotListed => electrical::not_listed(),
+        Facts::PathOpens => electrical::path_opens(),
+        Facts::PlugsDiffer { plug, other } => electrical::plugs_differ(&names, f, plug, other),
         Facts::WaiverIdle { waiver, missing } => waiver::idle(&names, waiver, *missing),
     }
 }
@@ -157,7 +193,6 @@ mod tests {
             let words = words(rule.code).unwrap_or_else(|| panic!("{}", rule.code));
             assert!(!words.title.now().is_empty() && !words.reason.now().is_empty());
         }
-        let groups = [roof::RULES, array::RULES, fire::RULES, roofing::RULES, wind::RULES, wires::RULES];
-        assert_eq!(groups.into_iter().flatten().count(), RULES.len());
+        assert_eq!(groups().into_iter().flatten().count(), RULES.len());
     }
 }

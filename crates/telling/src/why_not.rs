@@ -1,5 +1,5 @@
 use chalkcourse_job::Resolved;
-use chalkcourse_rules::{Exemption, Section, Unknown, WhyNot};
+use chalkcourse_rules::{Exemption, KitGap, Section, Unknown, WhyNot};
 use chalkcourse_words as words;
 
 /// Why a rule is not checked for a job.
@@ -16,6 +16,13 @@ pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
             return words::rules::exempt_roof_integrated_array_its(&site.integrated_listing_read_by.trim());
         }
         WhyNot::NotKnown(unknown) => return not_known(unknown),
+        WhyNot::KitSilent(gaps) => {
+            let names: Vec<&str> = gaps.iter().map(|gap| gap_name(*gap)).collect();
+            return words::wires::kit_silent(&names.join(", "));
+        }
+        WhyNot::NoBox => words::wires::NO_BOX.now(),
+        WhyNot::NoRaceway => words::wires::NO_RACEWAY.now(),
+        WhyNot::NoReading => words::wires::NO_READING.now(),
         WhyNot::Exempt(Exemption::Detached) => words::rules::EXEMPT_A_DETACHED_BUILDING_IN.now(),
         WhyNot::NotInBook(section) => not_in_book(*section),
         WhyNot::NotInEdition => words::rules::THIS_EDITION_DOES_NOT_ASK.now(),
@@ -34,6 +41,23 @@ pub fn why_not(job: &Resolved, why: &WhyNot) -> String {
         WhyNot::NoEscapeWindow => words::rules::NO_ESCAPE_WINDOW_IS_MARKED.now(),
     };
     words.to_owned()
+}
+
+/// Something that a kit does not say of its wires, as an item of a list.
+fn gap_name(gap: KitGap) -> &'static str {
+    match gap {
+        KitGap::LeadGauge => words::wires::GAP_LEAD_GAUGE.now(),
+        KitGap::HomeRun => words::wires::GAP_HOME_RUN.now(),
+        KitGap::RunDown => words::wires::GAP_RUN_DOWN.now(),
+        KitGap::Raceway => words::wires::GAP_RACEWAY.now(),
+        KitGap::OwnArea => words::wires::GAP_OWN_AREA.now(),
+        KitGap::BoxVolume => words::wires::GAP_BOX_VOLUME.now(),
+        KitGap::BoxFlashing => words::wires::GAP_BOX_FLASHING.now(),
+        KitGap::Grounding => words::wires::GAP_GROUNDING.now(),
+        KitGap::Bonding => words::wires::GAP_BONDING.now(),
+        KitGap::ArcFault => words::wires::GAP_ARC_FAULT.now(),
+        KitGap::GroundFault => words::wires::GAP_GROUND_FAULT.now(),
+    }
 }
 
 fn not_in_book(section: Section) -> &'static str {
@@ -78,6 +102,11 @@ pub(crate) fn unknown_name(unknown: Unknown) -> &'static str {
         Unknown::Inverter => words::wires::UNKNOWN_INVERTER.now(),
         Unknown::LowestTemperature => words::wires::UNKNOWN_LOWEST.now(),
         Unknown::HottestCell => words::wires::UNKNOWN_HOTTEST.now(),
+        Unknown::HighestTemperature => words::wires::UNKNOWN_HIGHEST.now(),
+        Unknown::AtticTemperature => words::wires::UNKNOWN_ATTIC.now(),
+        Unknown::Service => words::wires::UNKNOWN_SERVICE.now(),
+        Unknown::OtherBreakers => words::wires::UNKNOWN_OTHER_BREAKERS.now(),
+        Unknown::WayDown => words::wires::UNKNOWN_WAY_DOWN.now(),
         Unknown::DeckUnderFastener => words::rules::DECK_UNDER_A_FASTENER.now(),
     }
 }
