@@ -60,8 +60,8 @@ pub use roof_report::{
 };
 
 pub use wires_report::{
-    CircuitReport, StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, wires_report,
-    wires_text,
+    CircuitReport, ConnectionReport, DropReport, ElectricalReport, OvercurrentReport, StretchReport,
+    StrungReport, WindowReport, WiresReport, claim_words, unknown_wires, wires_report, wires_text,
 };
 
 pub use chalkcourse_takeoff::{compare, compare_prices, pallet, stages_ready};

@@ -1,9 +1,13 @@
 //! Circuits as text and for other programs, with what is proved of those that were made automatically.
 
+mod electrical;
+
+pub use electrical::{ConnectionReport, DropReport, ElectricalReport, OvercurrentReport, StretchReport};
+
 use crate::{Plan, with_standing};
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{BoxId, CircuitId, ModuleAt, Resolved};
-use chalkcourse_wiring::{Kind, LimitedBy, Stringing, Strung, Unknown, Wired};
+use chalkcourse_wiring::{Kind, LimitedBy, Stringing, Strung, Unknown, Wired, Wires};
 use chalkcourse_words::{self as words, later};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -25,6 +29,9 @@ pub struct WiresReport {
     pub unknown: Vec<Unknown>,
     /// Each circuit.
     pub circuits: Vec<CircuitReport>,
+    /// The output and where it meets the house; left out where no inverter is chosen or no circuit drawn.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub connection: Option<ConnectionReport>,
     /// Modules in no circuit, where there is one.
     pub loose: Vec<ModuleAt>,
     /// What is proved of circuits that were made automatically.
@@ -83,6 +90,9 @@ pub struct CircuitReport {
     pub continuous_amps: f64,
     /// By whose word.
     pub current_source: String,
+    /// Its conductors, what protects and grounds it, and what it loses.
+    #[serde(flatten)]
+    pub electrical: ElectricalReport,
 }
 
 /// What is proved of a group of modules that was strung automatically: over all ways to divide it into circuits within the window and
@@ -134,7 +144,8 @@ pub fn wires_report(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> 
             most_source: window.most.source.text.clone(),
         }),
         unknown: wires.unknown.clone(),
-        circuits: wires.circuits.iter().map(|circuit| circuit_report(job, circuit)).collect(),
+        circuits: wires.circuits.iter().map(|circuit| circuit_report(job, wires, circuit)).collect(),
+        connection: electrical::connection(job, wires),
         loose: wires.loose.clone(),
         strung: strung.map(|made| made.groups.iter().map(StrungReport::from).collect()).unwrap_or_default(),
         left: strung
@@ -143,7 +154,7 @@ pub fn wires_report(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> 
     }
 }
 
-fn circuit_report(job: &Resolved, circuit: &Wired) -> CircuitReport {
+fn circuit_report(job: &Resolved, wires: &Wires, circuit: &Wired) -> CircuitReport {
     let number = |at: &usize| {
         let leads = job.kit.wiring.as_ref().map(|wiring| &wiring.leads.extensions);
         leads.and_then(|leads| leads.get(*at)).map(|lead| lead.number.clone()).unwrap_or_default()
@@ -168,6 +179,7 @@ fn circuit_report(job: &Resolved, circuit: &Wired) -> CircuitReport {
         most_amps: circuit.currents.most,
         continuous_amps: circuit.currents.continuous,
         current_source: circuit.currents.section.of(job.wiring.edition).text,
+        electrical: electrical::of_circuit(job, wires, circuit),
     }
 }
 
@@ -210,6 +222,11 @@ pub fn wires_text(job: &Resolved, plan: &Plan, strung: Option<&Stringing>) -> St
     for circuit in &wires.circuits {
         line("");
         lines_of(job, circuit).iter().for_each(|words| line(words));
+        electrical::lines(job, wires, circuit).iter().for_each(|words| line(words));
+    }
+    if let Some(found) = electrical::connection(job, wires) {
+        line("");
+        electrical::connection_lines(&found).iter().for_each(|words| line(words));
     }
     if !wires.loose.is_empty() {
         line(&format!("\n{}", words::wires::loose(wires.loose.len())));
