@@ -5250,7 +5250,7 @@ oneline-title = One-line diagram
 # $job (text)
 oneline-title-of = { $job }, one-line diagram
 
-oneline-how-to-read = Solid lines: current-carrying conductors; dashed: equipment grounding conductors. The numbers on them are those of the table. Amperes are the largest current and, behind the stroke, what conductors and overcurrent devices are chosen by. What stands as "at least" is worked out from the tables of the code for 75 °C terminals; a licensed person chooses.
+oneline-how-to-read = Solid lines: current-carrying conductors; dashed: equipment grounding conductors. The numbers on them are those of the table. Amperes are the largest current and, behind the stroke, what conductors and overcurrent devices are chosen by. What stands as "at least" is worked out from the tables of the code for the terminals that the kit states, else for 60 °C; a licensed person chooses.
 oneline-array = Modules
 oneline-junction-box = Junction box
 oneline-dc-disconnect = Dc disconnect
@@ -7763,12 +7763,6 @@ circuits-main-breaker = Main breaker, A
 circuits-other-breakers = Other breakers, A
 circuits-other-breakers-help = All breakers but the main added up, without the one for this array. Empty where nobody counted them.
 circuits-connection = Connected
-circuits-opposite-ends = at the end opposite the main (120 %)
-circuits-whole-bus = anywhere on the bus (100 %)
-circuits-sum-of-breakers = by the sum of breakers
-circuits-centre-fed = panel fed in the middle (120 %)
-circuits-feeder = to a feeder
-circuits-supply-side = ahead of the main
 circuits-bad-number = Type a number such as 200 or 12.5.
 circuits-reading = What was measured
 circuits-reading-help = What an electrician read on the roof. What lies outside the expected band becomes a finding.

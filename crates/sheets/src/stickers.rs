@@ -8,7 +8,7 @@ use chalkcourse_job::{
     builtin_labels,
 };
 use chalkcourse_plan::Plan;
-use chalkcourse_wiring::{Kind, Wired, amps};
+use chalkcourse_wiring::{Kind, Wired, connection};
 use chalkcourse_words as words;
 
 /// Height of capital letters of the sheets' typeface, as a share of its size.
@@ -139,15 +139,8 @@ fn of_inverter(plan: &Plan, circuit: &Wired) -> f64 {
 
 /// Volts and amperes of the whole ac output: of all inverters, or of all branches.
 pub(crate) fn output(job: &Resolved, plan: &Plan) -> Option<(f64, f64)> {
-    let wiring = job.kit.wiring.as_ref()?;
-    if let ModuleDevice::Ac(device) = &wiring.device {
-        let modules: usize = plan.wires.circuits.iter().map(|circuit| circuit.devices.len()).sum();
-        return (modules > 0).then_some((device.output_volts, modules as f64 * device.output_amps));
-    }
-    let inverters = job.wiring.inverters.iter().filter_map(|number| wiring.inverter(number));
-    let each =
-        inverters.map(|inverter| (inverter.output_volts, amps::output_currents(inverter.output_amps).most));
-    each.reduce(|a, b| (a.0.max(b.0), a.1 + b.1))
+    let known = connection::output(job, &plan.wires).filter(|(amps, _)| *amps > 0.0);
+    known.map(|(amps, volts)| (volts, amps))
 }
 
 /// Labels along dc raceways: one at each end of a leg, and none farther from the next than 10 ft.

@@ -66,7 +66,19 @@ pub fn stretch(part: Part) -> String {
     }
 }
 
-/// A way of connecting to the house.
+/// How an output is connected to the house, as a line of its own.
+pub fn connected(way: Connection) -> &'static str {
+    match way {
+        Connection::OppositeEnds => words::oneline::WAY_OPPOSITE_ENDS.now(),
+        Connection::WholeBus => words::oneline::WAY_WHOLE_BUS.now(),
+        Connection::SumOfBreakers => words::oneline::WAY_SUM.now(),
+        Connection::CentreFed => words::oneline::WAY_CENTRE_FED.now(),
+        Connection::Feeder => words::oneline::WAY_FEEDER.now(),
+        Connection::SupplySide => words::oneline::WAY_SUPPLY_SIDE.now(),
+    }
+}
+
+/// A way of connecting to the house, within a sentence.
 pub fn connection_way(way: Connection) -> &'static str {
     match way {
         Connection::OppositeEnds => words::wires::WAY_OPPOSITE_ENDS.now(),

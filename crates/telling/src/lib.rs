@@ -25,7 +25,7 @@ pub mod wind;
 mod wires;
 
 pub use checklist::checklist;
-pub use electrical::{connection_way, gauge, stretch};
+pub use electrical::{connected, connection_way, gauge, stretch};
 pub use names::Names;
 pub use report::{CheckedReport, FindingReport, checked, report};
 pub use source::source;

@@ -1,7 +1,7 @@
 //! Words about circuits and junction boxes.
 
 use chalkcourse_geometry::{Length, Units};
-use chalkcourse_job::{Connection, LiesIn, Resolved};
+use chalkcourse_job::{LiesIn, Resolved};
 use chalkcourse_wiring::{Window, Wired};
 use chalkcourse_words::{self as words, Put, Said, Say, later};
 
@@ -118,16 +118,6 @@ pub(crate) const LYING: [(LiesIn, Say); 4] = [
     (LiesIn::Attic, words::circuits::ATTIC),
     (LiesIn::Wall, words::circuits::WALL),
     (LiesIn::FreeAir, words::circuits::FREE_AIR),
-];
-
-/// In which ways an output is connected to the house.
-pub(crate) const CONNECTIONS: [(Connection, Say); 6] = [
-    (Connection::OppositeEnds, words::circuits::OPPOSITE_ENDS),
-    (Connection::WholeBus, words::circuits::WHOLE_BUS),
-    (Connection::SumOfBreakers, words::circuits::SUM_OF_BREAKERS),
-    (Connection::CentreFed, words::circuits::CENTRE_FED),
-    (Connection::Feeder, words::circuits::FEEDER),
-    (Connection::SupplySide, words::circuits::SUPPLY_SIDE),
 ];
 
 /// Whether + was at the end marked +.

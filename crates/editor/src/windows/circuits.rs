@@ -112,7 +112,7 @@ fn service(ui: &mut Ui, choices: &WiringChoices, actions: &mut Actions) {
     if let Some(other_breakers_amps) = others {
         put(Some(Service { other_breakers_amps, ..now }));
     }
-    let ways = text::CONNECTIONS.map(|(connection, words)| (connection, words.now()));
+    let ways = Connection::ALL.map(|way| (way, chalkcourse_telling::connected(way)));
     if let Some(connection) = fields::choice_at(ui, LABEL, text::CONNECTION.now(), now.connection, &ways) {
         put(Some(Service { connection, ..now }));
     }

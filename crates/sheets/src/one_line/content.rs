@@ -6,7 +6,7 @@ use super::legs::{Conductors, home_run, not_stated, output_conductors, run_down}
 use crate::wire_words::box_name;
 use chalkcourse_job::{BoxId, BoxStands, Connection, Inverter, ModuleDevice, Resolved, Service};
 use chalkcourse_plan::Plan;
-use chalkcourse_wiring::conductors::standard_rating;
+use chalkcourse_wiring::tables::standard_rating;
 use chalkcourse_wiring::{Kind, Wired, amps};
 use chalkcourse_words as words;
 
@@ -236,9 +236,7 @@ fn inverter_station(job: &Resolved, circuits: &[&Wired]) -> Station {
 fn panel_station(job: &Resolved, plan: &Plan) -> Station {
     let wiring = job.kit.wiring.as_ref();
     let breakers: Vec<Option<u32>> = match wiring.map(|wiring| &wiring.device) {
-        Some(ModuleDevice::Ac(_)) => {
-            plan.wires.circuits.iter().map(|circuit| device(job, circuit).and_then(standard_rating)).collect()
-        }
+        Some(ModuleDevice::Ac(_)) => plan.wires.circuits.iter().map(|circuit| device(job, circuit)).collect(),
         _ => {
             let of =
                 |inverter: &Inverter| standard_rating(amps::output_currents(inverter.output_amps).continuous);
@@ -262,24 +260,15 @@ fn service_station(job: &Resolved, plan: &Plan) -> Station {
     let title = words::oneline::SERVICE_PANEL.now();
     let Some(service) = &job.wiring.service else { return station(title, vec![not_stated()]) };
     let Service { bus_amps, main_breaker_amps, connection: way, .. } = *service;
-    let mut lines =
-        vec![words::oneline::bus_and_main(&bus_amps, &main_breaker_amps), way_words(way).to_owned()];
+    let mut lines = vec![
+        words::oneline::bus_and_main(&bus_amps, &main_breaker_amps),
+        chalkcourse_telling::connected(way).to_owned(),
+    ];
     let known = connection(job, service);
-    lines.extend(known.iter().filter_map(|(section, _)| section.clone()));
+    lines.extend(known.iter().map(|(section, _)| section.clone()));
     if let Some((_, Some(breaker), _)) = output_of(job, plan) {
         lines.push(words::oneline::breakers(1_usize, &breaker));
     }
     lines.extend(known.map(|(_, most)| words::oneline::output_that_fits(&format_args!("{most:.1}"))));
     station(title, lines)
-}
-
-fn way_words(way: Connection) -> &'static str {
-    match way {
-        Connection::OppositeEnds => words::oneline::WAY_OPPOSITE_ENDS.now(),
-        Connection::WholeBus => words::oneline::WAY_WHOLE_BUS.now(),
-        Connection::SumOfBreakers => words::oneline::WAY_SUM.now(),
-        Connection::CentreFed => words::oneline::WAY_CENTRE_FED.now(),
-        Connection::Feeder => words::oneline::WAY_FEEDER.now(),
-        Connection::SupplySide => words::oneline::WAY_SUPPLY_SIDE.now(),
-    }
 }

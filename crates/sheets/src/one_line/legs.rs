@@ -5,7 +5,7 @@ use crate::wire_words::long;
 use chalkcourse_job::{BoxId, KitWiring, Leg, LiesIn, Resolved};
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::Wired;
-use chalkcourse_wiring::conductors::{Gauge, grounding_gauge};
+use chalkcourse_wiring::tables::grounding_gauge;
 use chalkcourse_words as words;
 
 /// Conductors between two stations.
@@ -130,7 +130,7 @@ pub(super) fn output_conductors(job: &Resolved, plan: &Plan, between: &str) -> C
         conductors: gauge.map_or_else(not_stated, |awg| format!("3 × {}", words::oneline::at_least(&awg))),
         ground: breaker
             .and_then(grounding_gauge)
-            .map(Gauge::awg)
+            .map(|gauge| gauge.awg())
             .map_or_else(not_stated, |awg| words::oneline::at_least(&awg)),
         lies: not_stated(),
         length: not_stated(),
