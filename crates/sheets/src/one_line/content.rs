@@ -4,7 +4,7 @@
 use super::electric::{connection, device, inverter_of, output_of};
 use super::legs::{Conductors, home_run, not_stated, output_conductors, run_down};
 use crate::wire_words::box_name;
-use chalkcourse_job::{BoxId, BoxStands, Connection, Inverter, ModuleDevice, Resolved, Service};
+use chalkcourse_job::{BoxId, BoxStands, Inverter, ModuleDevice, Resolved, Service};
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::tables::standard_rating;
 use chalkcourse_wiring::{Kind, Wired, amps};
