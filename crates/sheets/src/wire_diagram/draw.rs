@@ -153,7 +153,7 @@ impl Board<'_> {
             }
         };
         let whole = format!("{name} {to}");
-        let tip = Rect { min: *tip, max: *tip };
+        let tip = around(*tip, 6.0, self.point);
         self.want(0, tip, ABOVE, vec![whole.clone(), name], whole);
     }
 
