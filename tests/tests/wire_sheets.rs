@@ -276,7 +276,7 @@ fn words_of_wire_diagrams_lie_on_nothing() {
             speaking(language, || {
                 for block in &WireDiagram::of(&job, &plan).blocks {
                     let drawing = block.drawing(&job, &plan);
-                    let words = words_are_clear(&name, &drawing, (706.0, 330.0));
+                    let words = words_are_clear(&name, &drawing, (706.0, 285.0));
                     assert!(words >= block.modules.len(), "{name}: {words}");
                     // Nothing is left out: what has no room is listed.
                     let shown = |text: &str| {

@@ -40,7 +40,7 @@ pub(crate) fn labels_sheet(job: &Resolved, plan: &Plan) -> Sheet {
     let labels = labels_of(job, plan);
     sheet.parts.push(labels_table(&labels));
     for label in labels {
-        sheet.parts.push(Part::Text(where_it_goes(label.label.place)));
+        sheet.parts.push(Part::Heading(where_it_goes(label.label.place)));
         sheet.parts.push(Part::Label(label.stick_on()));
     }
     sheet

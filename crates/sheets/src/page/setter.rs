@@ -39,6 +39,8 @@ impl<'a> Setter<'a> {
                         Some(Part::Drawing { drawing, height }) => {
                             scaled(drawing, setter.wide, *height).1 + 40.0
                         }
+                        // A label is cut out whole, with where it goes above it.
+                        Some(Part::Label(_)) => 190.0,
                         _ => 64.0,
                     };
                     setter.keep(follows);

@@ -12,11 +12,11 @@ use chalkcourse_plan::Plan;
 use chalkcourse_words as words;
 
 /// Room for a block on the sheet, points wide and high.
-pub(super) const ROOM: (f32, f32) = (706.0, 330.0);
+pub(super) const ROOM: (f32, f32) = (706.0, 285.0);
 /// Margins around a block for what is said of its ends, points: beside, below, above.
 const BESIDE: f64 = 30.0;
 const UNDER: f64 = 20.0;
-const OVER: f64 = 58.0;
+const OVER: f64 = 40.0;
 /// Sides to try for what leaves at the head, above first.
 const ABOVE: &[(i8, i8)] = &[(0, 1), (1, 1), (-1, 1), (1, 0), (-1, 0)];
 const UNDER_IT: &[(i8, i8)] = &[(0, -1)];
@@ -153,7 +153,7 @@ impl Board<'_> {
             }
         };
         let whole = format!("{name} {to}");
-        let tip = Rect { min: *tip, max: *tip };
+        let tip = around(*tip, 6.0, self.point);
         self.want(0, tip, ABOVE, vec![whole.clone(), name], whole);
     }
 
