@@ -59,7 +59,8 @@ pub(crate) fn no_box(job: &Resolved) -> Option<WhyNot> {
 
 /// The junction boxes that circuits are led to.
 pub(crate) fn boxes(job: &Resolved) -> impl Iterator<Item = &JunctionBox> {
-    let led_to = move |junction: &&JunctionBox| job.circuits.iter().any(|circuit| circuit.to == Some(junction.id));
+    let led_to =
+        move |junction: &&JunctionBox| job.circuits.iter().any(|circuit| circuit.to == Some(junction.id));
     job.boxes.iter().filter(led_to)
 }
 
