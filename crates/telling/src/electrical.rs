@@ -7,34 +7,35 @@ use chalkcourse_rules::{Against, Finding, ReadingWrong, Thin};
 use chalkcourse_wiring::runs::Part;
 use chalkcourse_words::{self as words, Say, sentence};
 
-macro_rules! rules {
-    ($(($code:literal, $title:ident, $reason:ident)),+ $(,)?) => {
-        pub(crate) const RULES: &[RuleWords] = &[$(RuleWords {
-            code: $code,
-            title: words::wires::$title,
-            reason: words::wires::$reason,
-            geometry: None,
-        }),+];
-    };
+const fn rule(code: &'static str, title: Say, reason: Say) -> RuleWords {
+    RuleWords { code, title, reason, geometry: None }
 }
 
-rules![
-    ("plugs-mate", TITLE_PLUGS_MATE, REASON_PLUGS_MATE),
-    ("arc-fault", TITLE_ARC_FAULT, REASON_ARC_FAULT),
-    ("ground-fault", TITLE_GROUND_FAULT, REASON_GROUND_FAULT),
-    ("overcurrent", TITLE_OVERCURRENT, REASON_OVERCURRENT),
-    ("conductor-size", TITLE_CONDUCTOR_SIZE, REASON_CONDUCTOR_SIZE),
-    ("voltage-drop", TITLE_VOLTAGE_DROP, REASON_VOLTAGE_DROP),
-    ("grounding-conductor", TITLE_GROUNDING_CONDUCTOR, REASON_GROUNDING_CONDUCTOR),
-    ("bonding", TITLE_BONDING, REASON_BONDING),
-    ("box-fill", TITLE_BOX_FILL, REASON_BOX_FILL),
-    ("raceway-fill", TITLE_RACEWAY_FILL, REASON_RACEWAY_FILL),
-    ("dc-ac-apart", TITLE_DC_AC_APART, REASON_DC_AC_APART),
-    ("raceway-inside", TITLE_RACEWAY_INSIDE, REASON_RACEWAY_INSIDE),
-    ("rapid-shutdown", TITLE_RAPID_SHUTDOWN, REASON_RAPID_SHUTDOWN),
-    ("box-place", TITLE_BOX_PLACE, REASON_BOX_PLACE),
-    ("point-of-connection", TITLE_POINT_OF_CONNECTION, REASON_POINT_OF_CONNECTION),
-    ("readings", TITLE_READINGS, REASON_READINGS),
+pub(crate) const RULES: &[RuleWords] = &[
+    rule("plugs-mate", words::wires::TITLE_PLUGS_MATE, words::wires::REASON_PLUGS_MATE),
+    rule("arc-fault", words::wires::TITLE_ARC_FAULT, words::wires::REASON_ARC_FAULT),
+    rule("ground-fault", words::wires::TITLE_GROUND_FAULT, words::wires::REASON_GROUND_FAULT),
+    rule("overcurrent", words::wires::TITLE_OVERCURRENT, words::wires::REASON_OVERCURRENT),
+    rule("conductor-size", words::wires::TITLE_CONDUCTOR_SIZE, words::wires::REASON_CONDUCTOR_SIZE),
+    rule("voltage-drop", words::wires::TITLE_VOLTAGE_DROP, words::wires::REASON_VOLTAGE_DROP),
+    rule(
+        "grounding-conductor",
+        words::wires::TITLE_GROUNDING_CONDUCTOR,
+        words::wires::REASON_GROUNDING_CONDUCTOR,
+    ),
+    rule("bonding", words::wires::TITLE_BONDING, words::wires::REASON_BONDING),
+    rule("box-fill", words::wires::TITLE_BOX_FILL, words::wires::REASON_BOX_FILL),
+    rule("raceway-fill", words::wires::TITLE_RACEWAY_FILL, words::wires::REASON_RACEWAY_FILL),
+    rule("dc-ac-apart", words::wires::TITLE_DC_AC_APART, words::wires::REASON_DC_AC_APART),
+    rule("raceway-inside", words::wires::TITLE_RACEWAY_INSIDE, words::wires::REASON_RACEWAY_INSIDE),
+    rule("rapid-shutdown", words::wires::TITLE_RAPID_SHUTDOWN, words::wires::REASON_RAPID_SHUTDOWN),
+    rule("box-place", words::wires::TITLE_BOX_PLACE, words::wires::REASON_BOX_PLACE),
+    rule(
+        "point-of-connection",
+        words::wires::TITLE_POINT_OF_CONNECTION,
+        words::wires::REASON_POINT_OF_CONNECTION,
+    ),
+    rule("readings", words::wires::TITLE_READINGS, words::wires::REASON_READINGS),
 ];
 
 /// A message with two fixed words for what is and what is to be.
