@@ -15,7 +15,9 @@ use std::path::{Path, PathBuf};
 const QUIET: [&str; 7] = ["geometry", "job", "layout", "limits", "wiring", "rules", "takeoff"];
 
 /// Literals that look like sentences but are not: positions in a data file, to which the error is appended.
-const EXCEPTIONS: [&str; 7] = [
+const EXCEPTIONS: [&str; 8] = [
+    // A quotation.
+    "NEC {section} (",
     "field data.",
     "parts[{index}].needs[",
     "overrides.{number}",

@@ -131,7 +131,7 @@ fn the_order_is_what_the_diagram_shows() {
             .map(|block| block.ground.along + block.ground.home.map_or(0.0, |(_, way)| way) + 6.0 * 0.3048);
         near("FH-162", copper.sum());
     }
-    assert!(leads_seen > 5, "extension leads were looked at: {leads_seen}");
+    assert!(leads_seen > 3, "extension leads were looked at: {leads_seen}");
 }
 
 /// Each module on the roof is drawn once, and is in one circuit at its place in it, or told to be in none.

@@ -148,7 +148,11 @@ fn what_holds_it_back_is_told() {
             .map_err(|wrong| wrong.to_string())
             .unwrap();
     };
-    for (name, job) in samples::all().into_iter().filter(|(_, job)| job.faces.len() <= 40) {
+    for (name, mut job) in samples::all().into_iter().filter(|(_, job)| job.faces.len() <= 40) {
+        if name.contains("alder") {
+            // More than one branch of 13 holds.
+            job.blocks[0] = job.blocks[0].with_size(2, 8);
+        }
         let job = ready(job, 1);
         let (after, mut made) = strung(&job);
         let plan = evaluate(&after);

@@ -107,8 +107,7 @@ impl CodeLabel {
     /// Who asks for it in an edition, and how far that can be relied on; `None` where that edition does not.
     pub fn source(&self, edition: CodeEdition) -> Option<Source> {
         let section = self.section.get(&edition)?;
-        let mark = if self.standing == Standing::FromMemory { ", from memory" } else { "" };
-        Some(Source::new(format!("NEC {section} ({}{mark})", edition.year()), self.standing))
+        Some(Source::of_code(section, edition, self.standing))
     }
 
     /// Its text in an edition.

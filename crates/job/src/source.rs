@@ -1,5 +1,6 @@
 //! The source of a requirement, and how reliable it is.
 
+use crate::CodeEdition;
 use schemars::JsonSchema;
 use serde::de::{MapAccess, Visitor, value::MapAccessDeserializer};
 use serde::{Deserialize, Deserializer, Serialize, de};
@@ -42,6 +43,12 @@ impl Source {
     /// A source with its standing.
     pub fn new(text: impl Into<String>, standing: Standing) -> Self {
         Self { text: text.into(), standing }
+    }
+
+    /// A section of the National Electrical Code in an edition.
+    pub fn of_code(section: &str, edition: CodeEdition, standing: Standing) -> Self {
+        let mark = if standing == Standing::FromMemory { ", from memory" } else { "" };
+        Self::new(format!("NEC {section} ({}{mark})", edition.year()), standing)
     }
 
     /// A source in a file from before standings were stored.

@@ -329,26 +329,11 @@ fn corners_of(runs: &[Run]) -> Vec<Corner> {
 }
 
 #[cfg(test)]
-pub(crate) mod tests {
+mod tests {
     use super::*;
+    use crate::testing::block;
     use chalkcourse_geometry::Length;
-    use chalkcourse_job::{FaceId, Orientation, builtin_kit};
-
-    pub(crate) fn block(rows: u32, columns: u32) -> Block {
-        Block {
-            id: BlockId(1),
-            name: "A".into(),
-            face: FaceId(1),
-            at: dvec2(1.0, 0.5),
-            rows,
-            columns,
-            orientation: Orientation::Landscape,
-            reveal: Length::from_mm(3.0),
-            shifts: Vec::new(),
-            off: Default::default(),
-            locked: false,
-        }
-    }
+    use chalkcourse_job::builtin_kit;
 
     fn placed(block: &Block) -> PlacedBlock {
         PlacedBlock::of(block, 0, &builtin_kit())

@@ -11,6 +11,8 @@ mod courses;
 pub mod known;
 mod memo;
 mod penetration;
+#[cfg(test)]
+mod testing;
 
 pub use block::{Corner, CornerKind, PlacedBlock, PlacedModule, Run, RunKind, Seam};
 pub use courses::{CourseLines, courses_of};

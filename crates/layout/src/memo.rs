@@ -79,7 +79,7 @@ fn again<N, T, P>(
 mod tests {
     use super::*;
     use crate::Layout;
-    use crate::block::tests::block;
+    use crate::testing::block;
     use chalkcourse_geometry::{Azimuth, Length, Pitch, Polygon, Rect, dvec2};
     use chalkcourse_job::{
         BlockId, Face, FaceId, PenetrationId, PenetrationKind, Shape, builtin_kit, builtin_prices,

@@ -33,8 +33,7 @@ impl Section {
             CodeEdition::Nec2020 => (self.in_2020, Standing::FromMemory),
             CodeEdition::Nec2023 => (self.in_2023, Standing::FromMemory),
         };
-        let mark = if standing == Standing::FromMemory { ", from memory" } else { "" };
-        Source::new(format!("NEC {} ({}{})", number, edition.year(), mark), standing)
+        Source::of_code(number, edition, standing)
     }
 }
 

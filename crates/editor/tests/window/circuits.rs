@@ -92,7 +92,7 @@ fn modules_are_taken_by_keys() {
 /// its circuit, and what is held can be turned about and taken away.
 #[test]
 fn strung_automatically() {
-    let mut hand = Hand::new();
+    let mut hand = Hand::sized(1500.0, 1300.0);
     hand.key(Key::N);
     hand.click_plan(3.0, 3.0);
     assert_eq!(hand.job().boxes.len(), 1);
