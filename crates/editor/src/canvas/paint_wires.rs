@@ -104,7 +104,7 @@ pub(super) fn box_sign(brush: &Brush, at: Pos2, stands: BoxStands, color: Color3
     let stroke = Stroke::new(1.8, color);
     match stands {
         BoxStands::OnRoof => {
-            _ = brush.painter.rect_stroke(room, CornerRadius::same(2), stroke, StrokeKind::Middle)
+            brush.painter.rect_stroke(room, CornerRadius::same(2), stroke, StrokeKind::Middle);
         }
         BoxStands::UnderDeck => {
             let mut line = vec![room.left_top(), room.right_top(), room.right_bottom(), room.left_bottom()];

@@ -9,17 +9,18 @@ use chalkcourse_job::{
 use chalkcourse_wiring::{free_input, plugging_order};
 use std::sync::Arc;
 
-/// The number of the first name that nothing has: 1, 2, 3 …
-fn next_name<'a>(taken: impl Iterator<Item = &'a str> + Clone) -> String {
-    let free = (1_u32..).find(|number| !taken.clone().any(|name| name == number.to_string()));
-    free.unwrap_or_default().to_string()
+/// The first name by a number from 1 that is not taken.
+fn next_name(taken: &[&str], named: impl Fn(&str) -> String) -> String {
+    let mut names = (1_u32..).map(|number| named(&number.to_string()));
+    names.find(|name| !taken.contains(&name.as_str())).unwrap_or_default()
 }
 
 /// A circuit of those modules: to the job's first box, and to the first input that is free.
 pub(crate) fn new_circuit(job: &Resolved, modules: Vec<ModuleAt>) -> Circuit {
+    let taken: Vec<&str> = job.circuits.iter().map(|circuit| circuit.name.as_str()).collect();
     Circuit {
         id: CircuitId(job.next_id),
-        name: next_name(job.circuits.iter().map(|circuit| circuit.name.as_str())),
+        name: next_name(&taken, str::to_owned),
         modules,
         to: job.boxes.first().map(|junction| junction.id),
         input: free_input(job),
@@ -28,8 +29,8 @@ pub(crate) fn new_circuit(job: &Resolved, modules: Vec<ModuleAt>) -> Circuit {
 
 /// A junction box at a place in plan.
 fn new_box(job: &Resolved, at: DVec2) -> JunctionBox {
-    let taken = job.boxes.iter().map(|junction| junction.name.as_str());
-    let name = text::box_name(&next_name_of(taken));
+    let taken: Vec<&str> = job.boxes.iter().map(|junction| junction.name.as_str()).collect();
+    let name = next_name(&taken, text::box_name);
     JunctionBox {
         id: BoxId(job.next_id),
         name,
@@ -38,12 +39,6 @@ fn new_box(job: &Resolved, at: DVec2) -> JunctionBox {
         legs: Vec::new(),
         others: Vec::new(),
     }
-}
-
-fn next_name_of<'a>(taken: impl Iterator<Item = &'a str> + Clone) -> String {
-    let free =
-        (1_u32..).find(|number| !taken.clone().any(|name| name == text::box_name(&number.to_string())));
-    free.unwrap_or_default().to_string()
 }
 
 /// The circuit that a module is in.
@@ -107,7 +102,7 @@ pub(crate) fn put(circuit: Circuit) -> Action {
 
 /// The step that takes a circuit away.
 pub(crate) fn removed(circuit: &Circuit) -> Action {
-    let label = text::delete_of(&text::circuit_heading(&circuit.name));
+    let label = text::delete_of(text::circuit_heading(&circuit.name));
     Action::EditAndSelect(label, Edit::RemoveCircuit(circuit.id), Selection::Nothing)
 }
 

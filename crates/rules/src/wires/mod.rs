@@ -64,11 +64,11 @@ pub(crate) fn boxes(job: &Resolved) -> impl Iterator<Item = &JunctionBox> {
     job.boxes.iter().filter(led_to)
 }
 
+/// Whether a kit says something of its wires.
+type Says = fn(&KitWiring) -> bool;
+
 /// What the kit does not say of its wires.
-pub(crate) fn kit_silent<const N: usize>(
-    job: &Resolved,
-    asked: [(KitGap, fn(&KitWiring) -> bool); N],
-) -> Option<WhyNot> {
+pub(crate) fn kit_silent<const N: usize>(job: &Resolved, asked: [(KitGap, Says); N]) -> Option<WhyNot> {
     let wiring = job.kit.wiring.as_ref()?;
     let gaps: Vec<KitGap> = asked.into_iter().filter(|(_, says)| !says(wiring)).map(|(gap, _)| gap).collect();
     (!gaps.is_empty()).then_some(WhyNot::KitSilent(gaps))

@@ -71,7 +71,7 @@ impl OneLine {
         for ((to, _), circuits) in keys {
             all.group(job, plan, to, &circuits);
         }
-        all.to_the_meter(job, plan);
+        all.add_meter(job, plan);
         all
     }
 
@@ -99,7 +99,7 @@ impl OneLine {
     }
 
     /// What comes after the inverters, or after the branches.
-    fn to_the_meter(&mut self, job: &Resolved, plan: &Plan) {
+    fn add_meter(&mut self, job: &Resolved, plan: &Plan) {
         let branches = job.kit.wiring.as_ref().is_some_and(|it| matches!(it.device, ModuleDevice::Ac(_)));
         let several = branches || job.wiring.inverters.len() > 1 || self.groups.len() > 1;
         let (disconnect, panel) = (words::oneline::AC_DISCONNECT.now(), words::oneline::SERVICE_PANEL.now());
@@ -221,7 +221,7 @@ fn inverter_station(job: &Resolved, circuits: &[&Wired]) -> Station {
     let Inverter { number, least_volts, most_volts, output_volts, output_amps, inputs, .. } = inverter;
     let mut lines = vec![
         format!("{} × {number}", used.len().max(1)),
-        words::of_data(&inverter.name).to_string(),
+        words::of_data(&inverter.name),
         words::oneline::inputs(*inputs as usize),
         format!("{least_volts}\u{2013}{most_volts} V dc"),
         format!("{output_volts} V ac, {output_amps} A"),

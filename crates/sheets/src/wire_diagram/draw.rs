@@ -204,7 +204,7 @@ impl Board<'_> {
             });
         };
         let told = module_name(self.job, module.at, None);
-        within(vec![number.clone()], rect.min, told.clone());
+        within(vec![number], rect.min, told.clone());
         let lower_right = dvec2(rect.max.x, rect.min.y);
         match module.circuit.and_then(|(nth, place)| Some((self.plan.wires.circuits.get(nth)?, place))) {
             Some((circuit, place)) => {
