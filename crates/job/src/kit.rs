@@ -11,6 +11,7 @@ mod measure;
 mod stage;
 mod waste;
 mod wiring;
+mod wiring_check;
 
 pub use amount::{Amount, OtherStick, Roll, Sticks};
 pub use conductors::{

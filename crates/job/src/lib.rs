@@ -26,6 +26,7 @@ mod deck;
 mod disk;
 mod edit;
 mod edit_error;
+mod edition;
 mod face;
 mod file;
 mod finding_key;
@@ -73,6 +74,7 @@ pub use deck::{Deck, DeckCondition, DeckKind, DeckLimits, DripEdge, FireClass, F
 pub use disk::{FileError, write_atomically};
 pub use edit::{Edit, apply};
 pub use edit_error::EditError;
+pub use edition::CodeEdition;
 pub use face::{Courses, DecidedFace, Face, Ground, Overrule};
 pub use file::{JOB_FORMAT, JOB_VERSION, job_from_text, job_schema, job_to_text, load, previous_path, save};
 pub use finding_key::{FindingKey, KeyError, Matter, Subject, WAIVER};
@@ -118,7 +120,6 @@ pub use underlay::{Crop, MOST_PICTURE_BYTES, PictureError, Underlay, read_pictur
 pub use unit::Unit;
 pub use waiver::{Accepted, Lapse, Waiver};
 pub use wiring::{
-    Circuit, CodeEdition, Current, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, OtherConductors,
-    WiringChoices,
+    Circuit, Current, InverterInput, JunctionBox, Leg, LiesIn, ModuleAt, OtherConductors, WiringChoices,
 };
 pub use written_number::amount_from_text;

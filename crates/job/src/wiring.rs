@@ -1,6 +1,6 @@
 //! What a person decided about the wires: which modules are one circuit and in what order, junction boxes, and by which edition.
 
-use crate::{BlockId, BoxId, BoxStands, Cell, CircuitId, Gauge, Service};
+use crate::{BlockId, BoxId, BoxStands, Cell, CircuitId, CodeEdition, Gauge, Service};
 use chalkcourse_geometry::{DVec2, Length};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -111,35 +111,6 @@ pub enum LiesIn {
     Attic,
     /// A raceway on or in a wall.
     Wall,
-}
-
-/// The edition of the NEC that a job is checked by.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
-pub enum CodeEdition {
-    /// NFPA 70, 2017.
-    #[default]
-    #[serde(rename = "2017")]
-    Nec2017,
-    /// NFPA 70, 2020.
-    #[serde(rename = "2020")]
-    Nec2020,
-    /// NFPA 70, 2023.
-    #[serde(rename = "2023")]
-    Nec2023,
-}
-
-impl CodeEdition {
-    /// All that a job may be checked by.
-    pub const ALL: [Self; 3] = [Self::Nec2017, Self::Nec2020, Self::Nec2023];
-
-    /// Its year.
-    pub fn year(self) -> u32 {
-        match self {
-            Self::Nec2017 => 2017,
-            Self::Nec2020 => 2020,
-            Self::Nec2023 => 2023,
-        }
-    }
 }
 
 /// What is decided about the wires as a whole.

@@ -4,8 +4,9 @@
 use crate::crew::BOX;
 use crate::page::{Column, Part, Row, Sheet};
 use crate::stickers::{labels_of, labels_table};
+use crate::wire_diagram::end_name;
 use crate::wire_diagram::{DrawnGround, End, WireDiagram};
-use crate::wire_words::{box_name, circuit_name, end_name, long, wires_sheet};
+use crate::wire_words::{box_name, circuit_name, long, wires_sheet};
 use chalkcourse_job::{KitWiring, Resolved};
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::{Expected, Kind, Wired, expected_reading};

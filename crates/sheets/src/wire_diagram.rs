@@ -11,12 +11,12 @@ pub use content::{
 };
 pub use strokes::circuit_line;
 
+pub(crate) use content::end_name;
+
 use crate::drawing::Drawing;
 use crate::page::{Column, Part, Row, Sheet};
 use crate::svg::{Figure, svg};
-use crate::wire_words::{
-    box_name, cautions, circuit_name, end_name, lead_names, long, module_name, wires_sheet,
-};
+use crate::wire_words::{box_name, cautions, circuit_name, lead_names, long, module_name, wires_sheet};
 use chalkcourse_job::Resolved;
 use chalkcourse_plan::{Plan, standing};
 use chalkcourse_wiring::Wired;

@@ -3,7 +3,6 @@
 
 use crate::crew::sheet;
 use crate::page::Sheet;
-use crate::wire_diagram::End;
 use chalkcourse_geometry::Length;
 use chalkcourse_job::{BlockId, BoxId, ModuleAt, Resolved};
 use chalkcourse_plan::Plan;
@@ -29,17 +28,6 @@ pub(crate) fn circuit_name(circuit: &Wired) -> String {
         _ if !numbered => circuit.name.clone(),
         Kind::Bare | Kind::DcDevices => words::diagram::string(&circuit.name),
         Kind::AcDevices => words::diagram::branch(&circuit.name),
-    }
-}
-
-/// An end of a circuit as it is labelled: "string 2 +".
-pub(crate) fn end_name(circuit: &Wired, end: End) -> String {
-    let name = circuit_name(circuit);
-    match end {
-        End::Negative => format!("{name} \u{2212}"),
-        End::Positive => format!("{name} +"),
-        End::Branch => name,
-        End::Closed => words::diagram::closed_end(&name),
     }
 }
 

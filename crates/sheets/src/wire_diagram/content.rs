@@ -2,11 +2,13 @@
 //! Drawing, tables and tests read the same.
 
 use super::route::Router;
+use crate::wire_words::circuit_name;
 use chalkcourse_geometry::{DVec2, Length, Rect, dvec2};
 use chalkcourse_job::{BlockId, BoxId, Cell, ModuleAt, Resolved};
 use chalkcourse_layout::PlacedBlock;
 use chalkcourse_plan::Plan;
 use chalkcourse_wiring::{Device, Joined, Kind, Wired, face_of_box, ground_path, ground_to_box};
+use chalkcourse_words as words;
 use std::collections::BTreeMap;
 
 /// The wires of a job as its blocks show them.
@@ -271,4 +273,15 @@ fn once_past_each(path: &[DVec2], below: f64) -> Vec<DVec2> {
         route.push(*point);
     }
     route
+}
+
+/// An end of a circuit as it is labelled: "string 2 +".
+pub(crate) fn end_name(circuit: &Wired, end: End) -> String {
+    let name = circuit_name(circuit);
+    match end {
+        End::Negative => format!("{name} \u{2212}"),
+        End::Positive => format!("{name} +"),
+        End::Branch => name,
+        End::Closed => words::diagram::closed_end(&name),
+    }
 }

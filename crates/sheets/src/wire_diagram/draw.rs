@@ -1,10 +1,11 @@
 //! A block of a wire diagram as a drawing.
 
+use super::content::end_name;
 use super::content::{BEYOND, BlockWires, DrawnEnd, DrawnLink, DrawnModule, End, LinkPart};
 use super::strokes::{around, arrow, bar, bare_copper, device, extension, junction, lead, lead_piece, lug};
 use crate::drawing::{Drawing, Ink, Shape};
 use crate::labels::{BELOW, Labels, Wanted};
-use crate::wire_words::{box_name, circuit_name, end_name, lead_names, long, module_name};
+use crate::wire_words::{box_name, circuit_name, lead_names, long, module_name};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 use chalkcourse_job::{BoxId, Resolved};
 use chalkcourse_labels::{Anchor, Weight};
