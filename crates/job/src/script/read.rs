@@ -84,7 +84,7 @@ fn language_of(code: &str, path: &Path) -> Result<Language, FileError> {
 /// Edits as a script, with the current language: replayed on the job that they were made on, they give the same result.
 ///
 /// # Errors
-/// [`FileError::StepErrorKind`] for an edit that JSON can't express.
+/// [`FileError::Wrong`] for an edit that JSON can't express.
 pub fn edits_to_text<'a>(edits: impl IntoIterator<Item = &'a Edit>) -> Result<String, FileError> {
     #[derive(Serialize)]
     struct Out<'a> {
