@@ -14,16 +14,10 @@ use chalkcourse_wiring::{Device, Joined, Kind, Wired, face_of_box, ground_path, 
 use egui::{Color32, CornerRadius, Mesh, Pos2, Rect, Shape, Stroke, StrokeKind, Vec2};
 use std::collections::BTreeSet;
 
-/// How circuits are told apart, beside their numbers: dashes and gaps in points.
-const STYLES: [(&[f32], &[f32]); 6] = [
-    (&[], &[]),
-    (&[9.0], &[4.0]),
-    (&[2.0], &[4.0]),
-    (&[10.0, 2.0], &[4.0, 4.0]),
-    (&[16.0], &[5.0]),
-    (&[6.0, 2.0, 2.0], &[3.0, 3.0, 3.0]),
-];
-const WIDTH: f32 = 2.0;
+/// How many circuits the legend shows: after that their lines come again.
+const IN_LEGEND: usize = 6;
+/// How much wider than on paper the line of a circuit is, in points.
+const WIDER: f32 = 0.7;
 /// Width of the dark border that keeps a line apart from what it lies on.
 const BORDER: f32 = 4.6;
 /// A link shorter than this on the screen, in points, has no arrow; a circuit of such links no border, no ends and no words.
@@ -43,10 +37,10 @@ pub(crate) fn is_shown(state: &State) -> bool {
         || matches!(state.selection, Selection::Circuit(_) | Selection::JunctionBox(_))
 }
 
-/// The line of the circuit at a place in the list.
+/// The line of the circuit at a place in the list: as on paper.
 pub(super) fn style_of(index: usize) -> Style {
-    let (dashes, gaps) = STYLES[index % STYLES.len()];
-    (WIDTH, dashes, gaps)
+    let (width, dashes, gaps) = chalkcourse_sheets::circuit_line(index);
+    (width + WIDER, dashes, gaps)
 }
 
 /// The lines that the layer has now, each with its words, for the legend.
@@ -54,7 +48,7 @@ pub(super) fn legend(document: &Document) -> Vec<(Style, bool, String)> {
     let circuits = &document.plan().wires.circuits;
     let mut rows: Vec<_> = circuits
         .iter()
-        .take(STYLES.len())
+        .take(IN_LEGEND)
         .enumerate()
         .map(|(index, circuit)| (style_of(index), false, text::circuit_heading(&circuit.name).to_string()))
         .collect();
@@ -305,11 +299,13 @@ mod tests {
 
     #[test]
     fn six_circuits_have_six_lines() {
-        for (one, a) in STYLES.iter().enumerate() {
-            for b in &STYLES[one + 1..] {
-                assert_ne!(a, b);
+        for one in 0..IN_LEGEND {
+            for other in one + 1..IN_LEGEND {
+                assert_ne!(style_of(one), style_of(other));
             }
         }
-        assert_eq!(style_of(7), style_of(1));
+        // From the seventh on they come again, wider.
+        assert_eq!((style_of(7).1, style_of(7).2), (style_of(1).1, style_of(1).2));
+        assert!(style_of(7).0 > style_of(1).0);
     }
 }

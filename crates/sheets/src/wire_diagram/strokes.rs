@@ -3,25 +3,27 @@
 use crate::drawing::{Ink, Shape};
 use chalkcourse_geometry::{DVec2, Rect, dvec2};
 
-/// Line style of a circuit by its place in the list of circuits: width, then dash and gap lengths in points; none for a solid line. From
-/// the seventh on styles come again, wider: the number on it tells them apart.
-pub fn circuit_line(nth: usize) -> (f32, &'static [f32]) {
-    const STYLES: [&[f32]; 6] = [
-        &[],
-        &[7.0, 3.0],
-        &[2.2, 2.2],
-        &[9.0, 2.5, 2.0, 2.5],
-        &[9.0, 2.0, 2.0, 2.0, 2.0, 2.0],
-        &[4.0, 1.5, 1.0, 1.5],
+/// Line style of a circuit by its place in the list of circuits, on paper and on the screen: width, then dashes and gaps in points; none for
+/// a solid line. From the seventh on styles come again, wider: the number on it tells them apart.
+pub fn circuit_line(nth: usize) -> (f32, &'static [f32], &'static [f32]) {
+    const STYLES: [(&[f32], &[f32]); 6] = [
+        (&[], &[]),
+        (&[7.0], &[3.0]),
+        (&[2.2], &[2.2]),
+        (&[9.0, 2.0], &[2.5, 2.5]),
+        (&[9.0, 2.0, 2.0], &[2.0, 2.0, 2.0]),
+        (&[4.0, 1.0], &[1.5, 1.5]),
     ];
     let round = (nth / STYLES.len()).min(3) as f32;
-    (1.3 + 0.6 * round, STYLES[nth % STYLES.len()])
+    let (dashes, gaps) = STYLES[nth % STYLES.len()];
+    (1.3 + 0.6 * round, dashes, gaps)
 }
 
 /// A line of a circuit.
 pub(super) fn lead(route: &[DVec2], circuit: usize) -> Shape {
-    let (width, dashes) = circuit_line(circuit);
-    Shape::Line { points: route.to_vec(), width, dashes: dashes.to_vec(), ink: Ink::Dark }
+    let (width, dashes, gaps) = circuit_line(circuit);
+    let dashes = dashes.iter().zip(gaps).flat_map(|(dash, gap)| [*dash, *gap]).collect();
+    Shape::Line { points: route.to_vec(), width, dashes, ink: Ink::Dark }
 }
 
 /// Bare copper: two thin lines side by side.
